@@ -1,0 +1,1 @@
+export { type Calculation, type CalculationSource, defineCalculation } from './define-calculation.ts';

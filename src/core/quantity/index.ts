@@ -1,0 +1,22 @@
+export {
+  type Exact,
+  type ExactInput,
+  exact,
+  HUNDRED,
+  largest,
+  ONE,
+  roundToStep,
+  smallest,
+  sumOf,
+  toText,
+  ZERO,
+} from './exact.ts';
+export {
+  GRAMS_PER_OUNCE,
+  gramsFromMicrograms,
+  MICROGRAMS_PER_GRAM,
+  type Micrograms,
+  microgramsFromGrams,
+  type Pieces,
+} from './mass.ts';
+export { readDecimal } from './read-decimal.ts';
