@@ -1,0 +1,75 @@
+export { type FigureHeightRow, figureHeightSources, figureHeights } from './eu/figure-heights-76-211.ts';
+export { labelRuleSources, labelRules } from './eu/label-rules-1223-2009.ts';
+export {
+  type NationalPeculiarity,
+  type NetContentsRecordRule,
+  type NetContentsScope,
+  netContentsNationalPeculiarities,
+  netContentsRecordRules,
+  netContentsScope,
+  type PackersRule,
+  packersRuleSources,
+  packersRules,
+} from './eu/packers-rules-76-211.ts';
+export {
+  type AllWeighedTest,
+  type CountTest,
+  countTests,
+  type DoubleCountTest,
+  type MeanTest,
+  type MeanTestFormula,
+  meanTestFormulas,
+  meanTests,
+  type ReferenceTestBatchRule,
+  referenceTestBatchRules,
+  referenceTestSources,
+  type SingleCountTest,
+} from './eu/reference-test-76-211.ts';
+export {
+  type MeasuringErrorRule,
+  measuringErrorRules,
+  type TolerableErrorRounding,
+  type TolerableErrorRow,
+  tolerableErrorRoundings,
+  tolerableErrorSources,
+  tolerableErrors,
+} from './eu/tolerable-errors-76-211.ts';
+export {
+  type DensityRow,
+  type DensityTemperatureRule,
+  densities,
+  densitySources,
+  densityTemperatureRules,
+} from './gathered/densities-2026.ts';
+export { type TargetQuantityRule, targetQuantityRules, targetQuantitySources } from './gb/target-quantity-2007.ts';
+export {
+  type WeighingUncertaintyExample,
+  type WeighingUncertaintyRule,
+  weighingUncertaintyRules,
+  weighingUncertaintySources,
+} from './jcgm/weighing-uncertainty-100.ts';
+export type { LabelMarket, LabelRule } from './label-rule.ts';
+export { type CheckWeightRow, checkWeightSources, checkWeights } from './oiml/check-weights-r111-1.ts';
+export {
+  type AccuracyClass,
+  type AccuracyClassRow,
+  accuracyClasses,
+  type InitialErrorRow,
+  type InServiceErrorRule,
+  initialErrors,
+  inServiceErrorRules,
+  scaleSources,
+} from './oiml/scales-r76-1.ts';
+export type { Band, Confidence, Evidence, ReferenceSource, SourcedRow } from './sourced-row.ts';
+export {
+  type PanelFigureHeightRow,
+  usLabelRuleSources,
+  usLabelRules,
+  usPanelFigureHeights,
+} from './us/label-rules-21-cfr-701.ts';
+export {
+  type SmallestWeightExample,
+  type SmallestWeightRule,
+  smallestWeightRules,
+  smallestWeightSources,
+} from './usp/smallest-weight-41.ts';
