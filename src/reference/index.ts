@@ -1,4 +1,21 @@
+export type { AmbiguousAlias, EssentialOil, OilConstituent } from './essential-oil.ts';
 export { type FigureHeightRow, figureHeightSources, figureHeights } from './eu/figure-heights-76-211.ts';
+export {
+  allergenCasTraps,
+  allergenNamingRules,
+  fragranceAllergenCounts,
+  fragranceAllergenSources,
+  fragranceAllergens,
+} from './eu/fragrance-allergens-2023-1545.ts';
+export {
+  type InciCasTrap,
+  type InciName,
+  type InciRule,
+  inciCasTraps,
+  inciNames,
+  inciRules,
+  inciSources,
+} from './eu/inci-names-2025-1175.ts';
 export { labelRuleSources, labelRules } from './eu/label-rules-1223-2009.ts';
 export {
   type NationalPeculiarity,
@@ -26,6 +43,13 @@ export {
   type SingleCountTest,
 } from './eu/reference-test-76-211.ts';
 export {
+  bodyParts,
+  productTypes,
+  restrictedSubstanceSources,
+  restrictedSubstances,
+  restrictionConditions,
+} from './eu/restricted-substances-2025.ts';
+export {
   type MeasuringErrorRule,
   measuringErrorRules,
   type TolerableErrorRounding,
@@ -34,6 +58,7 @@ export {
   tolerableErrorSources,
   tolerableErrors,
 } from './eu/tolerable-errors-76-211.ts';
+export type { CasTrap, FragranceAllergen, NamingRule } from './fragrance-allergen.ts';
 export {
   type DensityRow,
   type DensityTemperatureRule,
@@ -41,7 +66,11 @@ export {
   densitySources,
   densityTemperatureRules,
 } from './gathered/densities-2026.ts';
+export { essentialOilSources } from './gathered/essential-oil-sources-2026.ts';
+export { ambiguousOilAliases, essentialOils } from './gathered/essential-oils-2026.ts';
 export { type TargetQuantityRule, targetQuantityRules, targetQuantitySources } from './gb/target-quantity-2007.ts';
+export { ifraCategories, ifraLimits, ifraRules, ifraSources } from './ifra/limits-49.ts';
+export type { IfraCategory, IfraCategoryLimit, IfraCategoryRow, IfraLimit, IfraRule } from './ifra-limit.ts';
 export {
   type WeighingUncertaintyExample,
   type WeighingUncertaintyRule,
@@ -60,6 +89,29 @@ export {
   inServiceErrorRules,
   scaleSources,
 } from './oiml/scales-r76-1.ts';
+export type {
+  BodyPart,
+  ProductType,
+  RestrictedSubstance,
+  RestrictionCondition,
+  RestrictionMarket,
+  RestrictionRule,
+  RestrictionUse,
+  VocabularyWord,
+} from './restricted-substance.ts';
+export {
+  type AggregateExposure,
+  aggregateExposures,
+  type ExposureFormula,
+  type ExposureMapping,
+  type ExposureParameter,
+  type ExposureProductType,
+  exposureFormulas,
+  exposureMappings,
+  exposureParameters,
+  exposureProductTypes,
+  exposureSources,
+} from './sccs/exposure-notes-12.ts';
 export type { Band, Confidence, Evidence, ReferenceSource, SourcedRow } from './sourced-row.ts';
 export {
   type PanelFigureHeightRow,

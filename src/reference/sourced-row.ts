@@ -17,6 +17,7 @@ export interface ReferenceSource {
   readonly where: string;
   /** Whether somebody has read it; a source that was not read gives rows from memory or from a quotation. */
   readonly read: boolean;
+  readonly note?: string;
 }
 
 export interface Evidence {
