@@ -1,0 +1,253 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { route } from './route.ts';
+
+export const lineInput = z.strictObject({
+  stage: f.name,
+  itemKind: z.enum(['material', 'formula']),
+  itemId: f.id,
+  grams: f.gramsAboveZero,
+});
+export const stepKind = z.enum(['melt', 'hold', 'cool', 'mix', 'cover', 'set', 'whip', 'other']);
+export const stepInput = z.strictObject({
+  stage: f.name,
+  kind: stepKind,
+  what: f.name,
+  leastCelsius: f.decimal.nullable(),
+  mostCelsius: f.decimal.nullable(),
+  minutes: f.decimal.nullable(),
+  caution: f.text,
+});
+
+export const revisionDetails = z.strictObject({
+  use: f.use,
+  /** IFRA product category, such as 5A. */
+  category: z.string().regex(/^(1|2|3|4|5A|5B|5C|5D|6|7A|7B|8|9|10A|10B|11A|11B|12)$/),
+  /** As the restricted-substances table spells them: body, face, hand ...; body-lotion, face-cream ... */
+  bodyPart: z.string().max(40),
+  productType: z.string().max(60),
+  minAgeMonths: z.number().int().min(0).max(1200).nullable(),
+  standing: z.enum(['trial', 'for-sale']),
+  /** Bases and whipped mixtures: hours until firm, shortest and longest; null where nothing sets. */
+  settingHours: z
+    .strictObject({ least: z.number().min(0).max(2000), most: z.number().min(0).max(2000) })
+    .nullable(),
+  /** Months a base is kept before it is looked at again. */
+  keepMonths: z.number().int().min(1).max(60).nullable(),
+  note: f.text,
+  /** Stages in the order of making are read off the lines and steps. */
+  lines: z.array(lineInput).max(100),
+  steps: z.array(stepInput).max(100),
+});
+export type RevisionDetails = z.output<typeof revisionDetails>;
+
+export const revisionView = z.object({
+  id: f.id,
+  formulaId: f.id,
+  number: z.number(),
+  version: z.number(),
+  /** A revision that a batch used is never edited again. */
+  isFixed: z.boolean(),
+  details: revisionDetails,
+  totalGrams: z.string(),
+  lines: z.array(lineInput.extend({ itemName: z.string(), percent: z.string() })),
+  stages: z.array(z.object({ name: z.string(), percent: z.string(), grams: z.string() })),
+});
+
+export const formulaView = z.object({
+  id: f.id,
+  version: z.number(),
+  name: z.string(),
+  /** Short letters that open its batch numbers. */
+  code: z.string(),
+  kind: z.enum(['base', 'mixture']),
+  revisions: z.array(
+    z.object({ id: f.id, number: z.number(), standing: z.enum(['trial', 'for-sale']), isFixed: z.boolean() }),
+  ),
+  latest: revisionView.nullable(),
+});
+
+/** Substance verdict of one market, ready to be drawn as a bar against its limit. */
+export const limitVerdict = z.object({
+  name: z.string(),
+  verdict: z.enum(['within', 'over', 'prohibited', 'unknown', 'no-rule']),
+  typicalPercent: z.string(),
+  mostPercent: z.string(),
+  limitPercent: z.string().nullable(),
+  kind: z.enum(['law', 'ifra', 'supplier', 'assessor']).nullable(),
+  entry: z.string().nullable(),
+  edition: z.string().nullable(),
+  source: z.string().nullable(),
+  confidence: z.string().nullable(),
+  fromMaterials: z.array(z.string()),
+  reason: z.string().nullable(),
+});
+
+export const openQuestion = z.object({
+  /** Stable within the revision: what a decision is about. */
+  key: z.string(),
+  substance: z.string(),
+  markets: z.array(f.market),
+  why: f.saying,
+  decided: z
+    .object({ verdict: z.enum(['accepted', 'refused']), by: z.string(), reason: z.string(), at: f.instant })
+    .nullable(),
+});
+
+export const revisionCheck = z.object({
+  revisionId: f.id,
+  answer: z.enum(['yes', 'no', 'decide']),
+  sentence: f.saying,
+  reasons: z.array(f.saying),
+  markets: z.array(
+    z.object({
+      market: f.market,
+      verdicts: z.array(limitVerdict),
+      sumOfShares: z.number().nullable(),
+      named: z.array(
+        z.object({
+          labelName: z.string(),
+          percent: z.string(),
+          thresholdPercent: z.string(),
+          entry: z.string(),
+          members: z.array(z.string()),
+        }),
+      ),
+    }),
+  ),
+  report: z
+    .object({
+      reference: z.string(),
+      reviewBy: f.date,
+      isPast: z.boolean(),
+      rows: z.array(
+        z.object({
+          material: z.string(),
+          percent: z.string(),
+          leastPercent: z.string().nullable(),
+          mostPercent: z.string().nullable(),
+          verdict: z.enum(['within', 'over', 'under', 'not-covered']),
+        }),
+      ),
+    })
+    .nullable(),
+  open: z.array(openQuestion),
+});
+
+export const reportDetails = z.strictObject({
+  reference: f.name,
+  assessor: f.name,
+  signedOn: f.date,
+  reviewBy: f.date,
+  /** The base it covers; null where it covers a formula without a base. */
+  baseFormulaId: f.id.nullable(),
+  /** Scented formulas it covers. */
+  formulaIds: z.array(f.id).max(200),
+  markets: z.array(f.market).min(1),
+  uses: z.array(f.use).min(1),
+  ranges: z
+    .array(z.strictObject({ materialId: f.id, leastPercent: f.percent, mostPercent: f.percent }))
+    .max(300),
+});
+
+export const formulaRoutes = {
+  listFormulas: route({
+    method: 'GET',
+    path: '/api/formulas',
+    summary: 'Bases and mixtures',
+    output: z.array(formulaView),
+  }),
+  getFormula: route({
+    method: 'GET',
+    path: '/api/formulas/:id',
+    summary: 'One formula with its latest revision',
+    output: formulaView,
+  }),
+  saveFormula: route({
+    method: 'POST',
+    path: '/api/formulas',
+    summary: 'Add a formula, or rename one (give id and version)',
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      name: f.name,
+      code: z.string().regex(/^[A-Z]{2,4}$/),
+      kind: z.enum(['base', 'mixture']),
+    }),
+    output: f.createdThing,
+  }),
+  getRevision: route({
+    method: 'GET',
+    path: '/api/revisions/:id',
+    summary: 'One revision, in grams and percent',
+    output: revisionView,
+  }),
+  /** Saves the draft where the latest revision is one; makes the next revision where it was used already. */
+  saveRevision: route({
+    method: 'POST',
+    path: '/api/formulas/:id/revisions',
+    summary: 'Write the formula down, as it was made, in grams',
+    input: z.strictObject({ stamp: f.stamp, version: f.version.nullable(), details: revisionDetails }),
+    output: revisionView,
+  }),
+  checkRevision: route({
+    method: 'GET',
+    path: '/api/revisions/:id/check',
+    summary: 'Limits, names on the label, the report, what is unknown',
+    query: z.object({ markets: z.string().max(20).default('GB,NI') }),
+    output: revisionCheck,
+  }),
+  decideUnknown: route({
+    method: 'POST',
+    path: '/api/revisions/:id/decisions',
+    summary: 'A named person decides an unknown, once for this revision, with a reason',
+    input: z.strictObject({
+      stamp: f.stamp,
+      key: z.string().min(1).max(300),
+      verdict: z.enum(['accepted', 'refused']),
+      reason: f.name,
+    }),
+    output: f.createdThing,
+  }),
+  listReports: route({
+    method: 'GET',
+    path: '/api/reports',
+    summary: "The assessor's reports",
+    output: z.array(
+      z.object({
+        id: f.id,
+        version: z.number(),
+        details: reportDetails,
+        file: z.object({ name: z.string(), bytes: z.number(), sha256: z.string() }).nullable(),
+        isPast: z.boolean(),
+      }),
+    ),
+  }),
+  saveReport: route({
+    method: 'POST',
+    path: '/api/reports',
+    summary: "Enter what the assessor's report covers",
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      details: reportDetails,
+    }),
+    output: f.createdThing,
+  }),
+  attachReportFile: route({
+    method: 'POST',
+    path: '/api/reports/:id/file',
+    summary: "Attach the report's PDF",
+    input: z.strictObject({ stamp: f.stamp, name: f.name, base64: z.base64().max(28_000_000) }),
+    output: f.createdThing,
+  }),
+  getReportFile: route({
+    method: 'GET',
+    path: '/api/reports/:id/file',
+    summary: 'The attached PDF',
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+};

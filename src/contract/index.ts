@@ -1,0 +1,30 @@
+import { fillingRoutes } from './filling.ts';
+import { formulaRoutes } from './formulas.ts';
+import { makingRoutes } from './making.ts';
+import { orderRoutes } from './orders.ts';
+import { stockRoutes } from './stock.ts';
+import { traceRoutes } from './trace.ts';
+import { workshopRoutes } from './workshop.ts';
+
+/** The one table of routes, shared by server, command line and pages. */
+export const routes = {
+  ...workshopRoutes,
+  ...stockRoutes,
+  ...formulaRoutes,
+  ...orderRoutes,
+  ...makingRoutes,
+  ...fillingRoutes,
+  ...traceRoutes,
+};
+export type RouteName = keyof typeof routes;
+
+export type { Amount, Market, Saying, Stamp } from './fields.ts';
+export * as fields from './fields.ts';
+export * as filling from './filling.ts';
+export * as formulas from './formulas.ts';
+export * as making from './making.ts';
+export * as orders from './orders.ts';
+export type { Route } from './route.ts';
+export * as stock from './stock.ts';
+export * as trace from './trace.ts';
+export * as workshop from './workshop.ts';

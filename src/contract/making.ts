@@ -1,0 +1,268 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { stepKind } from './formulas.ts';
+import { shortItem } from './orders.ts';
+import { route } from './route.ts';
+
+export const purpose = z.enum(['sale', 'trial']);
+
+/** One addition of the weighing sheet: what, of which lot, how much, on which scale, how far off that may be. */
+export const sheetRow = z.object({
+  position: z.number(),
+  stage: z.string(),
+  itemKind: z.enum(['material', 'formula']),
+  itemId: f.id,
+  itemName: z.string(),
+  percent: z.string(),
+  lotId: f.id.nullable(),
+  lotNumber: z.string().nullable(),
+  lotNote: f.saying.nullable(),
+  /** What the formula asks for, and what the scale can show. */
+  exactGrams: z.string(),
+  targetGrams: z.string(),
+  lowGrams: z.string(),
+  highGrams: z.string(),
+  scaleId: f.id.nullable(),
+  scaleName: z.string().nullable(),
+  /** Worst case of the scale against the target, as a fraction of it. */
+  relativeError: z.number().nullable(),
+  smallestWeightGrams: z.number().nullable(),
+  warning: f.saying.nullable(),
+  caution: z.string(),
+});
+export type SheetRow = z.output<typeof sheetRow>;
+
+export const batchSize = z.discriminatedUnion('by', [
+  /** Sized from tins: declared content x tins at the aimed fill, bowl loss and retained sample on top. */
+  z.strictObject({
+    by: z.literal('tins'),
+    tins: z
+      .array(z.strictObject({ productId: f.id, units: f.piecesAboveZero }))
+      .min(1)
+      .max(10),
+    retained: z.discriminatedUnion('keep', [
+      z.strictObject({ keep: z.literal(true), grams: f.gramsAboveZero }),
+      z.strictObject({ keep: z.literal(false), reason: f.name }),
+    ]),
+  }),
+  z.strictObject({ by: z.literal('grams'), grams: f.gramsAboveZero }),
+]);
+
+export const batchWish = z.strictObject({
+  revisionId: f.id,
+  purpose,
+  markets: z.array(f.market).min(1),
+  size: batchSize,
+});
+
+export const batchPlan = z.object({
+  revisionId: f.id,
+  formulaName: z.string(),
+  batchGrams: z.string(),
+  /** How the size came about: one line each. */
+  sizing: z.array(f.saying),
+  /** What bounds it: the order, a material, the base, tins, lids, labels, the bowl. */
+  limitedBy: f.saying,
+  tins: z.array(
+    z.object({ productId: f.id, productName: z.string(), wanted: z.number(), possible: z.number() }),
+  ),
+  rows: z.array(sheetRow),
+  short: z.array(shortItem),
+  /** Why it may not start for sale; empty when it may. */
+  hindrances: z.array(f.saying),
+});
+
+export const batchScreen = z.discriminatedUnion('kind', [
+  sheetRow.extend({
+    kind: z.literal('addition'),
+    screen: z.number(),
+    done: z
+      .object({
+        entryId: f.id,
+        lotId: f.id,
+        lotNumber: z.string(),
+        actualGrams: z.string(),
+        at: f.instant,
+        by: z.string(),
+        verdict: z.enum(['inside', 'low', 'high']),
+      })
+      .nullable(),
+  }),
+  z.object({
+    kind: z.literal('step'),
+    screen: z.number(),
+    position: z.number(),
+    stage: z.string(),
+    stepKind,
+    what: z.string(),
+    leastCelsius: z.string().nullable(),
+    mostCelsius: z.string().nullable(),
+    minutes: z.string().nullable(),
+    caution: z.string(),
+    done: z
+      .object({
+        entryId: f.id,
+        at: f.instant,
+        by: z.string(),
+        celsius: z.string().nullable(),
+        minutes: z.string().nullable(),
+        remark: z.string(),
+      })
+      .nullable(),
+  }),
+]);
+export type BatchScreen = z.output<typeof batchScreen>;
+
+export const batchState = z.enum(['making', 'made', 'abandoned']);
+
+export const batchSummary = z.object({
+  id: f.id,
+  number: z.string(),
+  formulaId: f.id,
+  formulaName: z.string(),
+  formulaKind: z.enum(['base', 'mixture']),
+  revisionNumber: z.number(),
+  purpose,
+  state: batchState,
+  startedAt: f.instant,
+  plannedGrams: z.string(),
+  screensDone: z.number(),
+  screensTotal: z.number(),
+  /** What was made of it: the mixture in the bowl, or the base in its tub. */
+  lotId: f.id.nullable(),
+  lotOnHand: z.string().nullable(),
+  runs: z.array(
+    z.object({
+      id: f.id,
+      number: z.string(),
+      productName: z.string(),
+      state: z.enum(['filling', 'closed', 'released', 'rejected']),
+    }),
+  ),
+});
+
+export const batchView = batchSummary.extend({
+  revisionId: f.id,
+  markets: z.array(f.market),
+  by: z.string(),
+  tins: z.array(z.object({ productId: f.id, productName: z.string(), units: z.number() })),
+  retained: z.object({ grams: z.string().nullable(), declinedBecause: z.string().nullable() }),
+  screens: z.array(batchScreen),
+  deviations: z.array(
+    z.object({
+      entryId: f.id,
+      screen: z.number().nullable(),
+      what: z.string(),
+      why: z.string(),
+      at: f.instant,
+      by: z.string(),
+    }),
+  ),
+  outcome: z
+    .object({
+      yieldGrams: z.string(),
+      inputGrams: z.string(),
+      lossGrams: z.string(),
+      at: f.instant,
+      by: z.string(),
+    })
+    .nullable(),
+});
+
+export const makingRoutes = {
+  planBatch: route({
+    method: 'POST',
+    path: '/api/batch-plans',
+    summary: 'Size a batch and lay out its weighing sheet; writes nothing',
+    input: batchWish,
+    output: batchPlan,
+  }),
+  listBatches: route({
+    method: 'GET',
+    path: '/api/batches',
+    summary: 'Batches, the newest first',
+    output: z.array(batchSummary),
+  }),
+  startBatch: route({
+    method: 'POST',
+    path: '/api/batches',
+    summary: 'Start a batch from its plan; for sale only where the check allows it',
+    input: z.strictObject({ stamp: f.stamp, wish: batchWish }),
+    output: batchView,
+  }),
+  getBatch: route({
+    method: 'GET',
+    path: '/api/batches/:id',
+    summary: 'One batch, screen by screen',
+    output: batchView,
+  }),
+  recordAddition: route({
+    method: 'POST',
+    path: '/api/batches/:id/additions',
+    summary: 'What was weighed in: on disk before the screen moves on',
+    input: z.strictObject({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      lotId: f.id,
+      scaleId: f.id.nullable(),
+      actualGrams: f.gramsAboveZero,
+      /** Asked for when the weight lies outside the band: what was done differently and why. */
+      deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
+    }),
+    output: batchView,
+  }),
+  /** Strikes a wrong entry: it stays readable, its amount goes back to the lot. */
+  strikeAddition: route({
+    method: 'POST',
+    path: '/api/batches/:id/strikes',
+    summary: 'Strike a wrong entry; it stays readable',
+    input: z.strictObject({ stamp: f.stamp, entryId: f.id, reason: f.name }),
+    output: batchView,
+  }),
+  recordStep: route({
+    method: 'POST',
+    path: '/api/batches/:id/steps',
+    summary: 'A step done: temperature, time, remark',
+    input: z.strictObject({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      celsius: f.decimal.nullable(),
+      minutes: f.decimal.nullable(),
+      remark: f.text,
+    }),
+    output: batchView,
+  }),
+  recordDeviation: route({
+    method: 'POST',
+    path: '/api/batches/:id/deviations',
+    summary: 'What was done differently and why',
+    input: z.strictObject({
+      stamp: f.stamp,
+      screen: z.number().int().min(0).nullable(),
+      what: f.name,
+      why: f.name,
+    }),
+    output: batchView,
+  }),
+  finishBatch: route({
+    method: 'POST',
+    path: '/api/batches/:id/finish',
+    summary: 'Making is over: weigh what there is; it becomes a lot',
+    input: z.strictObject({ stamp: f.stamp, yieldGrams: f.gramsAboveZero }),
+    output: batchView,
+  }),
+  abandonBatch: route({
+    method: 'POST',
+    path: '/api/batches/:id/abandon',
+    summary: 'Give a batch up, with a reason; what was weighed in stays used',
+    input: z.strictObject({ stamp: f.stamp, reason: f.name }),
+    output: batchView,
+  }),
+  getBatchSheet: route({
+    method: 'GET',
+    path: '/api/batches/:id/sheet.pdf',
+    summary: 'Weighing sheet and batch record',
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+};

@@ -1,0 +1,224 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { route } from './route.ts';
+
+export const productDetails = z.strictObject({
+  name: f.name,
+  formulaId: f.id,
+  /** What the label states and law judges. */
+  declaredGrams: f.gramsAboveZero,
+  tinId: f.id,
+  lidId: f.id.nullable(),
+  labelId: f.id.nullable(),
+  /** What to aim at for each tin; null: the declared content and the scale's error on top. */
+  aimGrams: f.gramsAboveZero.nullable(),
+  fillBasis: z.enum(['minimum', 'average']),
+  /** What is lost in the bowl, as a percent of what is made. */
+  bowlLossPercent: f.percent,
+  retainedGrams: f.grams,
+  markets: z.array(f.market).min(1),
+  functionText: f.text,
+  precautions: f.text,
+  bestBeforeMonths: z.number().int().min(1).max(120),
+  openedMonths: z.number().int().min(1).max(60).nullable(),
+  price: f.money.nullable(),
+  faceMm: z.strictObject({
+    shape: z.enum(['round', 'rectangle']),
+    width: z.number().min(10).max(300),
+    height: z.number().min(10).max(300),
+  }),
+  backMm: z.strictObject({
+    shape: z.enum(['round', 'rectangle']),
+    width: z.number().min(10).max(300),
+    height: z.number().min(10).max(300),
+  }),
+  isWithdrawn: z.boolean(),
+});
+export type ProductDetails = z.output<typeof productDetails>;
+
+export const product = z.object({
+  id: f.id,
+  version: z.number(),
+  details: productDetails,
+  formulaName: z.string(),
+});
+
+export const shortItem = z.object({
+  itemKind: z.enum(['material', 'formula', 'product']),
+  itemId: f.id,
+  name: z.string(),
+  need: z.string(),
+  have: z.string(),
+  short: z.string(),
+  unit: f.unit,
+});
+
+/** Can it go out by then, when at the earliest, what is short. */
+export const promise = z.object({
+  answer: z.enum(['yes', 'no', 'not-known', 'sent', 'cancelled']),
+  sentence: f.saying,
+  /** Earliest day on which it can go: at the best and at the longest setting time. null: not before something is bought. */
+  earliest: z.object({ from: f.date, to: f.date }).nullable(),
+  short: z.array(shortItem),
+  steps: z.array(z.object({ what: f.saying, from: f.instant.nullable(), to: f.instant.nullable() })),
+});
+
+export const orderState = z.enum(['open', 'part-sent', 'sent', 'cancelled']);
+export const orderView = z.object({
+  id: f.id,
+  number: z.number(),
+  version: z.number(),
+  customerId: f.id.nullable(),
+  /** Empty once the customer was erased. */
+  customerName: z.string(),
+  placedOn: f.date,
+  wantedBy: f.date,
+  note: z.string(),
+  state: orderState,
+  lines: z.array(
+    z.object({
+      id: f.id,
+      productId: f.id,
+      productName: z.string(),
+      units: z.number(),
+      reserved: z.array(z.object({ lotId: f.id, lotNumber: z.string(), units: z.number() })),
+      sent: z.array(z.object({ lotId: f.id, lotNumber: z.string(), units: z.number() })),
+    }),
+  ),
+});
+
+export const orderRoutes = {
+  listProducts: route({
+    method: 'GET',
+    path: '/api/products',
+    summary: 'What is sold',
+    output: z.array(product),
+  }),
+  saveProduct: route({
+    method: 'POST',
+    path: '/api/products',
+    summary: 'Add a product, or change one (give id and version)',
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      details: productDetails,
+    }),
+    output: f.createdThing,
+  }),
+  listCustomers: route({
+    method: 'GET',
+    path: '/api/customers',
+    summary: 'Who buys',
+    output: z.array(
+      z.object({
+        id: f.id,
+        version: z.number(),
+        name: z.string(),
+        address: z.string(),
+        isErased: z.boolean(),
+      }),
+    ),
+  }),
+  saveCustomer: route({
+    method: 'POST',
+    path: '/api/customers',
+    summary: 'Add or change a customer',
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      name: f.name,
+      address: f.text,
+    }),
+    output: f.createdThing,
+  }),
+  eraseCustomer: route({
+    method: 'POST',
+    path: '/api/customers/:id/erase',
+    summary: 'Erase name and address; orders and the trace keep only a number',
+    input: z.strictObject({ stamp: f.stamp }),
+    output: f.createdThing,
+  }),
+  listOrders: route({
+    method: 'GET',
+    path: '/api/orders',
+    summary: 'Orders, the next promised first',
+    output: z.array(orderView.extend({ promise })),
+  }),
+  getOrder: route({
+    method: 'GET',
+    path: '/api/orders/:id',
+    summary: 'One order and the answer to it',
+    output: orderView.extend({ promise }),
+  }),
+  /** The answer before the order is entered: the same computation on what was typed. */
+  previewPromise: route({
+    method: 'POST',
+    path: '/api/promise',
+    summary: 'Can it go out by then, when at the earliest, what is short',
+    input: z.strictObject({
+      wantedBy: f.date,
+      lines: z
+        .array(z.strictObject({ productId: f.id, units: f.piecesAboveZero }))
+        .min(1)
+        .max(100),
+    }),
+    output: promise,
+  }),
+  saveOrder: route({
+    method: 'POST',
+    path: '/api/orders',
+    summary: 'Enter an order, or change one (give id and version)',
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      customerId: f.id.nullable(),
+      placedOn: f.date,
+      wantedBy: f.date,
+      note: f.text,
+      lines: z
+        .array(z.strictObject({ productId: f.id, units: f.piecesAboveZero }))
+        .min(1)
+        .max(100),
+    }),
+    output: f.createdThing,
+  }),
+  cancelOrder: route({
+    method: 'POST',
+    path: '/api/orders/:id/cancel',
+    summary: 'Cancel an order; what was kept for it is free again',
+    input: z.strictObject({ stamp: f.stamp, version: f.version, reason: f.name }),
+    output: f.createdThing,
+  }),
+  /** Keeps released tins for the order, first-expired-first-out. */
+  reserveOrder: route({
+    method: 'POST',
+    path: '/api/orders/:id/reserve',
+    summary: 'Keep released tins for this order',
+    input: z.strictObject({ stamp: f.stamp }),
+    output: orderView,
+  }),
+  dispatchOrder: route({
+    method: 'POST',
+    path: '/api/orders/:id/dispatch',
+    summary: 'Send what was picked; reserves first what is not reserved yet',
+    input: z.strictObject({ stamp: f.stamp, tracking: f.text.default('') }),
+    output: z.object({ id: f.id, order: orderView }),
+  }),
+  getPickList: route({
+    method: 'GET',
+    path: '/api/orders/:id/pick-list.pdf',
+    summary: 'Pick list by batch',
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+  getPackingSlip: route({
+    method: 'GET',
+    path: '/api/orders/:id/packing-slip.pdf',
+    summary: 'Packing slip with batch numbers',
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+};

@@ -1,0 +1,110 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { costView } from './filling.ts';
+import { route } from './route.ts';
+import { lot } from './stock.ts';
+
+export const massBalanceView = z.object({
+  receivedGrams: z.string(),
+  usedGrams: z.string(),
+  onHandGrams: z.string(),
+  wasteGrams: z.string(),
+  accountedGrams: z.string(),
+  unexplainedGrams: z.string(),
+  percent: z.number().nullable(),
+  verdict: z.enum(['within', 'look']),
+});
+
+export const traceView = z.object({
+  lot,
+  sentence: f.saying,
+  /** Every lot it was made of, nearest first. */
+  madeOf: z.array(z.object({ lot, depth: z.number(), amount: z.string() })),
+  /** Every lot made from it, nearest first. */
+  wentInto: z.array(z.object({ lot, depth: z.number() })),
+  orders: z.array(
+    z.object({
+      orderId: f.id,
+      number: z.number(),
+      customerName: z.string(),
+      units: z.number(),
+      lotNumber: z.string(),
+      sentOn: f.date,
+    }),
+  ),
+  unitsSent: z.number(),
+  unitsOnHand: z.number(),
+  balance: massBalanceView.nullable(),
+  cost: costView.nullable(),
+});
+
+const morningLine = z.object({
+  key: z.string(),
+  title: z.string(),
+  state: z.enum(['ready', 'going', 'watch', 'stop']),
+  stateWord: f.saying,
+  detail: z.array(f.saying),
+  /** Where one tap leads. */
+  action: z.object({ words: f.saying, to: z.string() }).nullable(),
+  level: z.object({ have: z.string(), full: z.string(), unit: f.unit }).nullable(),
+});
+
+export const morning = z.object({
+  today: f.date,
+  now: f.instant,
+  sentence: f.saying,
+  sendToday: z.array(morningLine),
+  makeNext: z.array(morningLine),
+  buyThisWeek: z.array(morningLine),
+});
+export type MorningLine = z.output<typeof morningLine>;
+
+export const traceRoutes = {
+  findLots: route({
+    method: 'GET',
+    path: '/api/lots',
+    summary: "Lots whose number, supplier's number or name match",
+    query: z.object({ like: z.string().max(100).default('') }),
+    output: z.array(lot),
+  }),
+  traceLot: route({
+    method: 'GET',
+    path: '/api/lots/:id/trace',
+    summary: 'Forward to orders, back to every lot, with mass balance and cost',
+    output: traceView,
+  }),
+  getMorning: route({
+    method: 'GET',
+    path: '/api/morning',
+    summary: 'Send today, make next, buy this week',
+    output: morning,
+  }),
+  listCalculations: route({
+    method: 'GET',
+    path: '/api/calc',
+    summary: 'The calculation catalogue',
+    output: z.array(
+      z.object({
+        name: z.string(),
+        title: z.string(),
+        summary: z.string(),
+        equation: z.string(),
+        validRange: z.string(),
+        sources: z.array(z.object({ text: z.string(), confidence: z.string() })),
+      }),
+    ),
+  }),
+  calculate: route({
+    method: 'POST',
+    path: '/api/calc/:name',
+    summary: 'Run one calculation of the catalogue',
+    input: z.record(z.string(), z.unknown()),
+    output: z.unknown(),
+  }),
+  getHealth: route({
+    method: 'GET',
+    path: '/api/health',
+    summary: 'Is it up, which version',
+    output: z.object({ version: z.string(), schema: z.number() }),
+  }),
+};

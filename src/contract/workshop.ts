@@ -1,0 +1,138 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { route } from './route.ts';
+
+export const workshopDetails = z.strictObject({
+  name: f.name,
+  /** Names and addresses that stand on labels: the responsible person for Great Britain, and for the EU and Northern Ireland. */
+  responsibleGb: z.strictObject({ name: f.text, address: f.text }),
+  responsibleEu: z.strictObject({ name: f.text, address: f.text }),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  country: z.string().regex(/^[A-Z]{2}$/),
+  /** IANA name: what day it is at the bench. */
+  timeZone: z.string().min(1).max(60),
+  backupFolder: z.string().max(1000),
+  /** The net mass a bowl holds at most; '' where nobody has said. */
+  bowlGrams: z.union([z.literal(''), f.gramsAboveZero]),
+});
+
+export const workshop = z.object({
+  /** `empty` until the first start chose between the example and the own workshop. */
+  state: z.enum(['empty', 'ready']),
+  isExample: z.boolean(),
+  /** Workshop's local date and time now. */
+  today: f.date,
+  now: f.instant,
+  details: workshopDetails.nullable(),
+  version: z.number(),
+  people: z.array(z.object({ id: f.id, name: z.string(), isActive: z.boolean(), version: z.number() })),
+  scales: z.array(
+    z.object({
+      id: f.id,
+      name: z.string(),
+      capacityGrams: z.string(),
+      readabilityGrams: z.string(),
+      repeatabilityGrams: z.string().nullable(),
+      accuracyClass: z.enum(['I', 'II', 'III', 'IIII']).nullable(),
+      verificationIntervalGrams: z.string().nullable(),
+      version: z.number(),
+    }),
+  ),
+  places: z.array(
+    z.object({ id: f.id, name: z.string(), kind: z.enum(['shelf', 'stall', 'shop', 'retained']) }),
+  ),
+  lastBackup: z.object({ at: f.instant, file: z.string() }).nullable(),
+});
+
+export const scaleInput = z.strictObject({
+  id: f.id.optional(),
+  version: f.version.optional(),
+  name: f.name,
+  capacityGrams: f.gramsAboveZero,
+  readabilityGrams: f.gramsAboveZero,
+  repeatabilityGrams: f.grams.nullable(),
+  accuracyClass: z.enum(['I', 'II', 'III', 'IIII']).nullable(),
+  verificationIntervalGrams: f.gramsAboveZero.nullable(),
+});
+
+export const workshopRoutes = {
+  getWorkshop: route({
+    method: 'GET',
+    path: '/api/workshop',
+    summary: 'The workshop, its people, scales and places',
+    output: workshop,
+  }),
+  beginWorkshop: route({
+    method: 'POST',
+    path: '/api/workshop/begin',
+    summary: 'First start: open the example workshop or start your own',
+    input: z.discriminatedUnion('with', [
+      z.strictObject({ with: z.literal('example') }),
+      z.strictObject({ with: z.literal('own'), name: f.name, firstPerson: f.name }),
+    ]),
+    output: workshop,
+  }),
+  changeWorkshop: route({
+    method: 'PUT',
+    path: '/api/workshop',
+    summary: 'Change names, addresses, backup folder',
+    input: z.strictObject({ stamp: f.stamp, version: f.version, details: workshopDetails }),
+    output: workshop,
+  }),
+  savePerson: route({
+    method: 'POST',
+    path: '/api/people',
+    summary: 'Add a person, or rename one (give id and version)',
+    input: z.strictObject({
+      stamp: f.stamp,
+      id: f.id.optional(),
+      version: f.version.optional(),
+      name: f.name,
+      isActive: z.boolean().default(true),
+    }),
+    output: f.createdThing,
+  }),
+  saveScale: route({
+    method: 'POST',
+    path: '/api/scales',
+    summary: 'Add or change a scale',
+    input: z.strictObject({ stamp: f.stamp, scale: scaleInput }),
+    output: f.createdThing,
+  }),
+  savePlace: route({
+    method: 'POST',
+    path: '/api/places',
+    summary: 'Add a place where stock stands',
+    input: z.strictObject({ stamp: f.stamp, name: f.name, kind: z.enum(['shelf', 'stall', 'shop']) }),
+    output: f.createdThing,
+  }),
+  backUp: route({
+    method: 'POST',
+    path: '/api/backup',
+    summary: 'Write a backup into the chosen folder now',
+    input: z.strictObject({ folder: z.string().max(1000).optional() }),
+    output: z.object({ file: z.string(), bytes: z.number(), at: f.instant }),
+  }),
+  checkUp: route({
+    method: 'GET',
+    path: '/api/check-up',
+    summary: 'Check the file: integrity, hash chain, balances, foreign keys',
+    output: z.object({
+      isSound: z.boolean(),
+      findings: z.array(z.object({ what: z.string(), isSound: z.boolean(), detail: z.string() })),
+    }),
+  }),
+  exportJson: route({
+    method: 'GET',
+    path: '/api/export.json',
+    summary: 'Everything, as one JSON document',
+    output: z.record(z.string(), z.unknown()),
+  }),
+  exportCsv: route({
+    method: 'GET',
+    path: '/api/export.zip',
+    summary: 'Everything, as one CSV file a table',
+    output: z.unknown(),
+    media: 'application/zip',
+  }),
+};

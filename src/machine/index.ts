@@ -1,0 +1,1 @@
+export { type Machine, realMachine } from './machine.ts';

@@ -1,0 +1,8 @@
+import type { Kysely } from 'kysely';
+import * as foundation from './0001-foundation.ts';
+
+/** In order; the schema version of a file is the number of migrations it went through. */
+export const migrations: readonly {
+  readonly name: string;
+  readonly up: (db: Kysely<never>) => Promise<void>;
+}[] = [{ name: '0001-foundation', up: foundation.up }];

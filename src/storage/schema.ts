@@ -1,0 +1,456 @@
+import type { Generated } from 'kysely';
+
+/**
+ * The tables, as the queries see them (migrations/0001-foundation.ts makes them).
+ *
+ * Two kinds: *records* are append-only, each row belongs to an entry of the hash chain, and the database itself
+ * refuses to change or delete one. *Things* can be edited; each has a version, and every edit is an entry too.
+ * Masses are whole micrograms, counts whole pieces; typed numbers are kept as the decimal text that was typed.
+ * Dates are YYYY-MM-DD, instants ISO 8601 in UTC. Flags are 0 or 1.
+ */
+export interface Database {
+  entry: EntryTable;
+  movement: MovementTable;
+  lot_status: LotStatusTable;
+  firm_word: FirmWordTable;
+  addition: AdditionTable;
+  step_record: StepRecordTable;
+  deviation: DeviationTable;
+  batch_close: BatchCloseTable;
+  fill_weight: FillWeightTable;
+  strike: StrikeTable;
+  run_close: RunCloseTable;
+  release: ReleaseTable;
+  decision: DecisionTable;
+  reservation: ReservationTable;
+  dispatch: DispatchTable;
+  batch: BatchTable;
+  batch_line: BatchLineTable;
+  batch_tin: BatchTinTable;
+  filling_run: FillingRunTable;
+  label_print: LabelPrintTable;
+
+  workshop: WorkshopTable;
+  person: PersonTable;
+  customer: CustomerTable;
+  place: PlaceTable;
+  scale: ScaleTable;
+  material: MaterialTable;
+  constituent: ConstituentTable;
+  lot: LotTable;
+  formula: FormulaTable;
+  revision: RevisionTable;
+  revision_line: RevisionLineTable;
+  revision_step: RevisionStepTable;
+  product: ProductTable;
+  report: ReportTable;
+  report_formula: ReportFormulaTable;
+  report_range: ReportRangeTable;
+  attachment: AttachmentTable;
+  customer_order: CustomerOrderTable;
+  order_line: OrderLineTable;
+  backup_made: BackupMadeTable;
+}
+
+/* ---- records: append-only ---- */
+
+/** The chain: one row for each acknowledged write. `hash` covers the row and the hash before it. */
+export interface EntryTable {
+  /** 1, 2, 3 ... without gaps. */
+  seq: number;
+  /** Made where it was entered; unique, so that the same entry sent twice counts once. */
+  id: string;
+  kind: string;
+  subject_kind: string;
+  subject_id: string;
+  /** Canonical JSON: everything that was written, so that the chain alone tells the story. */
+  payload: string;
+  happened_at: string;
+  recorded_at: string;
+  /** null only for what the program does by itself before there is a person. */
+  person_id: string | null;
+  device: string;
+  previous_hash: string;
+  hash: string;
+}
+
+export interface MovementTable {
+  id: string;
+  entry_id: string;
+  lot_id: string;
+  place_id: string;
+  kind: string;
+  /** Signed: micrograms or pieces, as the lot's unit says. */
+  quantity: number;
+  reason: string;
+  batch_id: string | null;
+  filling_run_id: string | null;
+  order_line_id: string | null;
+  dispatch_id: string | null;
+}
+
+export interface LotStatusTable {
+  entry_id: string;
+  lot_id: string;
+  status: string;
+  reason: string;
+}
+
+export interface FirmWordTable {
+  entry_id: string;
+  lot_id: string;
+  remark: string;
+}
+
+export interface AdditionTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  lot_id: string;
+  scale_id: string | null;
+  target_ug: number;
+  actual_ug: number;
+}
+
+export interface StepRecordTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  celsius: string | null;
+  minutes: string | null;
+  remark: string;
+}
+
+export interface DeviationTable {
+  entry_id: string;
+  batch_id: string;
+  screen: number | null;
+  what: string;
+  why: string;
+}
+
+export interface BatchCloseTable {
+  entry_id: string;
+  batch_id: string;
+  /** `made` or `abandoned`. */
+  outcome: string;
+  yield_ug: number | null;
+  lot_id: string | null;
+  reason: string;
+}
+
+export interface FillWeightTable {
+  entry_id: string;
+  filling_run_id: string;
+  number: number;
+  gross_ug: number;
+  tare_ug: number;
+}
+
+/** Strikes an addition or a fill weight: the struck entry stays readable. */
+export interface StrikeTable {
+  entry_id: string;
+  struck_entry_id: string;
+  reason: string;
+}
+
+export interface RunCloseTable {
+  entry_id: string;
+  filling_run_id: string;
+  units: number;
+  retained_ug: number | null;
+  declined_because: string | null;
+  left_ug: number;
+  lost_ug: number;
+  lot_id: string | null;
+}
+
+export interface ReleaseTable {
+  entry_id: string;
+  filling_run_id: string;
+  /** `released` or `rejected`. */
+  verdict: string;
+  reason: string;
+  /** JSON: what was checked and how it stood. */
+  checks: string;
+}
+
+export interface DecisionTable {
+  entry_id: string;
+  revision_id: string;
+  unknown_key: string;
+  /** `accepted` or `refused`. */
+  verdict: string;
+  reason: string;
+}
+
+export interface ReservationTable {
+  entry_id: string;
+  order_line_id: string;
+  lot_id: string;
+  /** Signed: kept for the line, or given free again (negative). */
+  units: number;
+}
+
+export interface DispatchTable {
+  id: string;
+  entry_id: string;
+  order_id: string;
+  tracking: string;
+}
+
+export interface BatchTable {
+  id: string;
+  entry_id: string;
+  number: string;
+  formula_id: string;
+  revision_id: string;
+  purpose: string;
+  /** JSON list of markets. */
+  markets: string;
+  planned_ug: number;
+  retained_ug: number | null;
+  declined_because: string | null;
+  started_at: string;
+}
+
+export interface BatchLineTable {
+  batch_id: string;
+  position: number;
+  stage: string;
+  /** `material` or `formula` (a base). */
+  item_kind: string;
+  item_id: string;
+  /** The lot that the plan chose, first-expired-first-out. */
+  lot_id: string;
+  exact_grams: string;
+  target_ug: number;
+  low_ug: number;
+  high_ug: number;
+  scale_id: string | null;
+  /** JSON: relative error, smallest weight, warning, as planned. */
+  weighing: string;
+}
+
+export interface BatchTinTable {
+  batch_id: string;
+  product_id: string;
+  units: number;
+}
+
+export interface FillingRunTable {
+  id: string;
+  entry_id: string;
+  number: string;
+  batch_id: string;
+  product_id: string;
+  /** JSON: the product's details as they stood, since a later edit must not change what was filled. */
+  product_details: string;
+  wanted: number;
+  scale_id: string;
+  tare_ug: number | null;
+  started_at: string;
+}
+
+export interface LabelPrintTable {
+  entry_id: string;
+  filling_run_id: string;
+  market: string;
+  copies: number;
+  sha256: string;
+}
+
+/* ---- things: editable, each with a version ---- */
+
+export interface WorkshopTable {
+  id: number;
+  /** JSON of contract/workshop details. */
+  details: string;
+  is_example: number;
+  version: number;
+}
+
+export interface PersonTable {
+  id: string;
+  name: string;
+  is_active: number;
+  version: number;
+}
+
+export interface CustomerTable {
+  id: string;
+  name: string;
+  address: string;
+  is_erased: number;
+  version: number;
+}
+
+export interface PlaceTable {
+  id: string;
+  name: string;
+  /** shelf, stall, shop, retained. */
+  kind: string;
+}
+
+export interface ScaleTable {
+  id: string;
+  name: string;
+  capacity_grams: string;
+  readability_grams: string;
+  repeatability_grams: string | null;
+  accuracy_class: string | null;
+  verification_interval_grams: string | null;
+  version: number;
+}
+
+export interface MaterialTable {
+  id: string;
+  /** ingredient or packaging. */
+  kind: string;
+  name: string;
+  /** JSON of contract/stock material details without the constituents. */
+  details: string;
+  version: number;
+}
+
+export interface ConstituentTable {
+  material_id: string;
+  position: number;
+  name: string;
+  cas: string | null;
+  least_percent: string;
+  typical_percent: string;
+  most_percent: string;
+  source: string;
+  confidence: string;
+}
+
+export interface LotTable {
+  id: string;
+  entry_id: string;
+  number: string;
+  /** material, formula (a base, or a mixture in its bowl) or product (filled tins). */
+  item_kind: string;
+  item_id: string;
+  /** g or pieces. */
+  unit: string;
+  since: string;
+  found_at_opening: number;
+  supplier: string;
+  supplier_lot: string | null;
+  best_before: string | null;
+  keep_until: string | null;
+  firm_from: string | null;
+  firm_to: string | null;
+  /** Money paid for `received` of it, freight included; null: not known. */
+  paid: string | null;
+  received: number;
+  batch_id: string | null;
+  filling_run_id: string | null;
+  version: number;
+}
+
+export interface FormulaTable {
+  id: string;
+  name: string;
+  code: string;
+  /** base or mixture. */
+  kind: string;
+  version: number;
+}
+
+export interface RevisionTable {
+  id: string;
+  formula_id: string;
+  number: number;
+  /** JSON of contract/formulas revision details without lines and steps. */
+  details: string;
+  version: number;
+}
+
+export interface RevisionLineTable {
+  revision_id: string;
+  position: number;
+  stage: string;
+  item_kind: string;
+  item_id: string;
+  grams: string;
+}
+
+export interface RevisionStepTable {
+  revision_id: string;
+  position: number;
+  stage: string;
+  kind: string;
+  what: string;
+  least_celsius: string | null;
+  most_celsius: string | null;
+  minutes: string | null;
+  caution: string;
+}
+
+export interface ProductTable {
+  id: string;
+  formula_id: string;
+  name: string;
+  /** JSON of contract/orders product details. */
+  details: string;
+  version: number;
+}
+
+export interface ReportTable {
+  id: string;
+  reference: string;
+  base_formula_id: string | null;
+  review_by: string;
+  /** JSON of contract/formulas report details without formulas and ranges. */
+  details: string;
+  attachment_id: string | null;
+  version: number;
+}
+
+export interface ReportFormulaTable {
+  report_id: string;
+  formula_id: string;
+}
+
+export interface ReportRangeTable {
+  report_id: string;
+  material_id: string;
+  least_percent: string;
+  most_percent: string;
+}
+
+export interface AttachmentTable {
+  id: string;
+  entry_id: string;
+  name: string;
+  sha256: string;
+  bytes: Uint8Array;
+}
+
+export interface CustomerOrderTable {
+  id: string;
+  number: number;
+  customer_id: string | null;
+  placed_on: string;
+  wanted_by: string;
+  note: string;
+  cancelled: number;
+  version: number;
+}
+
+export interface OrderLineTable {
+  id: string;
+  order_id: string;
+  position: number;
+  product_id: string;
+  units: number;
+}
+
+export interface BackupMadeTable {
+  id: Generated<number>;
+  at: string;
+  file: string;
+  bytes: number;
+}

@@ -1,0 +1,129 @@
+import Sqlite from 'better-sqlite3';
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  type Driver,
+  type Kysely,
+  type RawBuilder,
+  SqliteDialect,
+  type SqliteDialectConfig,
+  SqliteDriver,
+  sql,
+} from 'kysely';
+
+/** The one file with SQL that only SQLite understands; everything else goes through Kysely and stays portable. */
+
+/** 'Gram' as four bytes: tells our files from other SQLite files (PRAGMA application_id, SQLite file format). */
+export const APPLICATION_ID = 0x4772_616d;
+
+/** How long an opener waits for another process before it is told, in milliseconds (common practice, no source). */
+export const BUSY_TIMEOUT_MS = 3000;
+
+/**
+ * Opens a file with every guard set. WAL with synchronous=FULL: a commit is on disk when it returns.
+ * recursive_triggers: without it INSERT OR REPLACE would slip past an append-only trigger.
+ * locking_mode=EXCLUSIVE: the database itself is the lock of its one writer, and the kernel frees it after a kill.
+ */
+export function openSqlite(file: string, options: { readonly mustExist?: boolean } = {}): Sqlite.Database {
+  const handle = new Sqlite(file, { fileMustExist: options.mustExist ?? false });
+  handle.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`);
+  handle.pragma('locking_mode = EXCLUSIVE');
+  handle.pragma('journal_mode = WAL');
+  handle.pragma('synchronous = FULL');
+  handle.pragma('foreign_keys = ON');
+  handle.pragma('recursive_triggers = ON');
+  return handle;
+}
+
+/** Takes the write lock at once: a transaction that read first and wrote later could be refused half-way. */
+class ImmediateDriver extends SqliteDriver {
+  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+    await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+  }
+}
+
+export class ImmediateDialect extends SqliteDialect {
+  readonly #config: SqliteDialectConfig;
+
+  constructor(config: SqliteDialectConfig) {
+    super(config);
+    this.#config = config;
+  }
+
+  override createDriver(): Driver {
+    return new ImmediateDriver(this.#config);
+  }
+}
+
+/** STRICT tables refuse a text where a number belongs. */
+export const STRICT: RawBuilder<unknown> = sql`strict`;
+
+/** The database itself refuses to change or delete a record. */
+export async function makeAppendOnly(database: Kysely<never>, table: string): Promise<void> {
+  for (const event of ['update', 'delete'] as const) {
+    const name = sql.raw(`"${table}_never_${event}"`);
+    const message = sql.raw(`'append-only: ${table}'`);
+    await sql`create trigger ${name} before ${sql.raw(event)} on ${sql.table(table)}
+      begin select raise(abort, ${message}); end`.execute(database);
+  }
+}
+
+/** Nothing is taken from a lot that is not there: no place's balance may fall below nought. */
+export async function refuseOverdraft(database: Kysely<never>): Promise<void> {
+  await sql`create trigger movement_never_overdraws before insert on movement when new.quantity < 0
+    begin
+      select raise(abort, 'overdraft')
+      where (select coalesce(sum(quantity), 0) from movement where lot_id = new.lot_id and place_id = new.place_id)
+        + new.quantity < 0;
+    end`.execute(database);
+}
+
+/** A revision that a batch used is never edited again. */
+export async function freezeUsedRevisions(database: Kysely<never>): Promise<void> {
+  for (const table of ['revision_line', 'revision_step']) {
+    for (const [event, row] of [
+      ['insert', 'new'],
+      ['update', 'old'],
+      ['delete', 'old'],
+    ] as const) {
+      await sql`create trigger ${sql.raw(`"${table}_fixed_${event}"`)} before ${sql.raw(event)} on ${sql.table(table)}
+        when exists (select 1 from batch where revision_id = ${sql.raw(row)}.revision_id)
+        begin select raise(abort, 'revision-fixed'); end`.execute(database);
+    }
+  }
+  await sql`create trigger revision_fixed_update before update on revision
+    when exists (select 1 from batch where revision_id = old.id)
+    begin select raise(abort, 'revision-fixed'); end`.execute(database);
+}
+
+export const readSchemaVersion = (handle: Sqlite.Database): number =>
+  handle.pragma('user_version', { simple: true }) as number;
+
+export const readApplicationId = (handle: Sqlite.Database): number =>
+  handle.pragma('application_id', { simple: true }) as number;
+
+export async function writeSchemaVersion(database: Kysely<never>, version: number): Promise<void> {
+  await sql`pragma user_version = ${sql.raw(String(version))}`.execute(database);
+}
+
+export async function writeApplicationId(database: Kysely<never>): Promise<void> {
+  await sql`pragma application_id = ${sql.raw(String(APPLICATION_ID))}`.execute(database);
+}
+
+/** Writes a consistent copy of the open file; the target must not exist. */
+export function copyInto(handle: Sqlite.Database, file: string): void {
+  handle.prepare('vacuum into ?').run(file);
+}
+
+/** SQLite's own findings: `ok`, or what is broken. */
+export function integrityFindings(handle: Sqlite.Database): string[] {
+  const rows = handle.pragma('integrity_check') as { integrity_check: string }[];
+  return rows.map((row) => row.integrity_check).filter((finding) => finding !== 'ok');
+}
+
+export function foreignKeyFindings(handle: Sqlite.Database): string[] {
+  const rows = handle.pragma('foreign_key_check') as { table: string; parent: string }[];
+  return rows.map((row) => `${row.table} names a missing ${row.parent}`);
+}
+
+export type SqliteHandle = Sqlite.Database;

@@ -1,0 +1,90 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { sql } from 'kysely';
+import { afterAll, describe, expect, it } from 'vitest';
+import { must } from '../core/problem.ts';
+import { RECORDS } from './migrations/0001-foundation.ts';
+import { openStorage, type Storage } from './storage.ts';
+import { writeOnce } from './write.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'gramwright-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+const openNew = async (name: string): Promise<Storage> => must(await openStorage(join(folder, name)));
+const AT = '2026-11-02T08:00:00Z';
+
+describe('an open workshop file', () => {
+  it('has every guard set on its connection', async () => {
+    const storage = await openNew('guards.gramwright');
+    const read = (name: string) => storage.handle.pragma(name, { simple: true });
+    expect(read('journal_mode')).toBe('wal');
+    expect(read('synchronous')).toBe(2);
+    expect(read('foreign_keys')).toBe(1);
+    expect(read('recursive_triggers')).toBe(1);
+    expect(read('busy_timeout')).toBe(3000);
+    expect(read('locking_mode')).toBe('exclusive');
+    expect(read('application_id')).toBe(0x4772616d);
+    expect(read('user_version')).toBe(1);
+    await storage.close();
+  });
+
+  it('keeps every table strict', async () => {
+    const storage = await openNew('strict.gramwright');
+    const rows = storage.handle.pragma('table_list') as { name: string; strict: number; type: string }[];
+    const loose = rows.filter(
+      (row) => row.type === 'table' && !row.name.startsWith('sqlite_') && row.strict === 0,
+    );
+    expect(loose).toEqual([]);
+    await storage.close();
+  });
+
+  it('refuses to change or delete any record, by replace too', async () => {
+    const storage = await openNew('append.gramwright');
+    const written = await writeOnce(
+      storage,
+      { id: 'e1', at: AT, by: null, device: 'test' },
+      AT,
+      async (_tx, tell) => tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: { a: 1 } }),
+    );
+    expect(written.ok).toBe(true);
+    expect(() => storage.handle.prepare("update entry set kind = 'x'").run()).toThrow(/append-only: entry/);
+    expect(() => storage.handle.prepare('delete from entry').run()).toThrow(/append-only: entry/);
+    const replace =
+      "insert or replace into entry select seq, id, 'x', subject_kind, subject_id, payload, happened_at, recorded_at, person_id, device, previous_hash, hash from entry";
+    expect(() => storage.handle.prepare(replace).run()).toThrow(/append-only: entry/);
+    const triggers = storage.handle
+      .prepare("select name from sqlite_master where type = 'trigger'")
+      .all() as { name: string }[];
+    for (const table of RECORDS) {
+      expect(triggers.map((row) => row.name)).toEqual(
+        expect.arrayContaining([`${table}_never_update`, `${table}_never_delete`]),
+      );
+    }
+    await storage.close();
+  });
+
+  it('counts the same entry once', async () => {
+    const storage = await openNew('once.gramwright');
+    const write = () =>
+      writeOnce(storage, { id: 'same', at: AT, by: null, device: 'test' }, AT, async (_tx, tell) => {
+        await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: {} });
+        return 'first';
+      });
+    expect(must(await write())).toEqual({ again: false, value: 'first' });
+    expect(must(await write())).toEqual({ again: true, subjectId: 's' });
+    await storage.close();
+  });
+
+  it('starts every transaction by taking the write lock', async () => {
+    const storage = await openNew('immediate.gramwright');
+    const seen: string[] = [];
+    const original = storage.handle.prepare.bind(storage.handle);
+    storage.handle.prepare = ((text: string) => {
+      seen.push(text);
+      return original(text);
+    }) as typeof storage.handle.prepare;
+    await storage.db.transaction().execute((tx) => sql`select 1`.execute(tx));
+    expect(seen[0]).toBe('begin immediate');
+    await storage.close();
+  });
+});

@@ -1,0 +1,8 @@
+import type { Machine } from '../machine/index.ts';
+import type { Storage } from '../storage/index.ts';
+
+/** What every use-case is given: the open file, and the world's time and ids. */
+export interface Context {
+  readonly storage: Storage;
+  readonly machine: Machine;
+}
