@@ -1,5 +1,30 @@
 export { canonicalJson, sha256 } from './canonical.ts';
+export {
+  type CustomerRow,
+  findCustomer,
+  insertCustomer,
+  listCustomers,
+  updateCustomer,
+} from './customer-store.ts';
 export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
+export {
+  findOrder,
+  insertDispatch,
+  insertOrder,
+  insertReservations,
+  type LotUnits,
+  listOrderLines,
+  listOrders,
+  listReserved,
+  listReservedByLot,
+  listSent,
+  nextOrderNumber,
+  type OrderLineRow,
+  type OrderRow,
+  replaceOrderLines,
+  updateOrder,
+} from './order-store.ts';
+export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export type { Database } from './schema.ts';
 export { openStorage, type Reader, type Storage } from './storage.ts';
 export { giveUp, orGiveUp, type Writer, type WriteStamp, type WriteStory, writeOnce } from './write.ts';
