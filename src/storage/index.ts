@@ -24,6 +24,7 @@ export {
   replaceOrderLines,
   updateOrder,
 } from './order-store.ts';
+export { findPerson, insertPerson, listPeople, type PersonRow, updatePerson } from './person-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export type { Database } from './schema.ts';
 export { openStorage, type Reader, type Storage } from './storage.ts';

@@ -1,0 +1,71 @@
+import { problem } from '../../core/problem.ts';
+import {
+  findFormula,
+  findMaterial,
+  findProduct,
+  giveUp,
+  insertProduct,
+  updateProduct,
+  type Writer,
+} from '../../storage/index.ts';
+import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+
+type Details = RequestOf<'saveProduct'>['body']['details'];
+
+export const saveProduct: UseCase<'saveProduct'> = (context, { body }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const id = body.id ?? context.machine.newId();
+      await refuseUnfit(tx, body.details);
+      await tell({
+        kind: body.id ? 'product-changed' : 'product-added',
+        subjectKind: 'product',
+        subjectId: id,
+        payload: body.details,
+      });
+      const row = {
+        id,
+        formula_id: body.details.formulaId,
+        name: body.details.name,
+        details: JSON.stringify(body.details),
+        version: 1,
+      };
+      if (!body.id) await insertProduct(tx, row);
+      else await changeProduct(tx, row, body.version);
+      return id;
+    },
+    viewId,
+  );
+
+async function changeProduct(
+  tx: Writer,
+  row: Parameters<typeof updateProduct>[1],
+  seen: number | undefined,
+): Promise<void> {
+  const current = await findProduct(tx, row.id);
+  if (!current) giveUp(thingNotFound('id', row.id));
+  if (seen === undefined || !(await updateProduct(tx, row, seen))) {
+    giveUp(changedMeanwhile(row.name, seen, current.version, current.name));
+  }
+}
+
+/** Formula and packaging must exist, and be what they are used as. */
+async function refuseUnfit(tx: Writer, details: Details): Promise<void> {
+  const formula = await findFormula(tx, details.formulaId);
+  if (!formula) giveUp(thingNotFound('details.formulaId', details.formulaId));
+  if (formula.kind === 'base')
+    giveUp(problem('product-of-a-base', 'details.formulaId', { found: formula.name }));
+  for (const [field, id] of [
+    ['tinId', details.tinId],
+    ['lidId', details.lidId],
+    ['labelId', details.labelId],
+  ] as const) {
+    const material = id === null ? null : await findMaterial(tx, id);
+    if (material === undefined) giveUp(thingNotFound(`details.${field}`, id ?? ''));
+    if (material && material.kind !== 'packaging')
+      giveUp(problem('not-packaging', `details.${field}`, { found: material.name }));
+  }
+}
