@@ -1,0 +1,36 @@
+import { giveUp, insertReservations, updateOrder } from '../../storage/index.ts';
+import { changedMeanwhile, record, viewId } from '../record.ts';
+import type { UseCase } from '../use-case.ts';
+import { viewOrders } from './order-view.ts';
+import { openOrder } from './reserve-order.ts';
+
+/** Cancels what is not sent; tins that were kept are free again. */
+export const cancelOrder: UseCase<'cancelOrder'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const order = await openOrder(tx, params.id ?? '');
+      const [view] = await viewOrders(tx, [order]);
+      await tell({
+        kind: 'order-cancelled',
+        subjectKind: 'order',
+        subjectId: order.id,
+        payload: { reason: body.reason },
+      });
+      if (!(await updateOrder(tx, { ...order, cancelled: 1 }, body.version))) {
+        giveUp(changedMeanwhile(`order ${order.number}`, body.version, order.version, order.wanted_by));
+      }
+      const freed = (view?.lines ?? []).flatMap((line) =>
+        line.reserved.map((row) => ({
+          entry_id: body.stamp.id,
+          order_line_id: line.id,
+          lot_id: row.lotId,
+          units: -row.units,
+        })),
+      );
+      await insertReservations(tx, freed);
+      return order.id;
+    },
+    viewId,
+  );
