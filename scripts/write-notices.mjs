@@ -52,7 +52,7 @@ export function notices() {
   for (const path of paths) {
     const text =
       licenceText(path) || '(The package carries no licence file; its licence is the one named here.)';
-    const line = `${named(path)} ${lock[path].version}: ${lock[path].license}`;
+    const line = `${named(path)} ${lock[path].version}: ${lock[path].license ?? 'by its licence text'}`;
     byText.set(text, [...(byText.get(text) ?? []), line]);
   }
   const parts = [...byText].map(
