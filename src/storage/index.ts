@@ -28,4 +28,5 @@ export { findPerson, insertPerson, listPeople, type PersonRow, updatePerson } fr
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export type { Database } from './schema.ts';
 export { openStorage, type Reader, type Storage } from './storage.ts';
+export { listSentOfLots, type MadeFrom, type SentTins, stepAlong, sumByKind } from './trace-store.ts';
 export { giveUp, orGiveUp, type Writer, type WriteStamp, type WriteStory, writeOnce } from './write.ts';

@@ -1,0 +1,96 @@
+import type { Reader } from './storage.ts';
+
+/** `madeLotId` was made, in a batch or a filling run, with some of `usedLotId`. */
+export interface MadeFrom {
+  readonly usedLotId: string;
+  readonly madeLotId: string;
+}
+
+type Direction = 'forward' | 'back';
+
+/**
+ * One step along the making, from each of these lots: forward to what was made of them, or back to what they were made
+ * of. What was poured back (a struck addition) cancels: only a lot with a net use counts.
+ */
+export async function stepAlong(
+  db: Reader,
+  lotIds: readonly string[],
+  direction: Direction,
+): Promise<MadeFrom[]> {
+  if (lotIds.length === 0) return [];
+  return [
+    ...(await stepThrough(db, lotIds, direction, 'batch_id')),
+    ...(await stepThrough(db, lotIds, direction, 'filling_run_id')),
+  ];
+}
+
+async function stepThrough(
+  db: Reader,
+  lotIds: readonly string[],
+  direction: Direction,
+  making: 'batch_id' | 'filling_run_id',
+): Promise<MadeFrom[]> {
+  const known = direction === 'forward' ? 'used.lot_id' : 'made.lot_id';
+  let query = db
+    .selectFrom('movement as used')
+    .innerJoin('movement as made', `made.${making}`, `used.${making}`)
+    .select(['used.lot_id as usedLotId', 'made.lot_id as madeLotId'])
+    .where('used.kind', 'in', ['used', 'returned'])
+    .where('made.kind', '=', 'made')
+    .where(known, 'in', lotIds)
+    .groupBy(['used.lot_id', 'made.lot_id'])
+    .having((having) => having.fn.sum('used.quantity'), '<', 0);
+  // What a filling run moves may name its batch too; it is a step of the run, not of the batch.
+  if (making === 'batch_id')
+    query = query.where('used.filling_run_id', 'is', null).where('made.filling_run_id', 'is', null);
+  return query.execute();
+}
+
+export interface SentTins {
+  readonly lotId: string;
+  readonly lotNumber: string;
+  readonly orderId: string;
+  readonly orderNumber: number;
+  readonly customerId: string | null;
+  readonly units: number;
+  readonly sentAt: string;
+}
+
+/** Which of these lots' tins went out with which order. */
+export async function listSentOfLots(db: Reader, lotIds: readonly string[]): Promise<SentTins[]> {
+  if (lotIds.length === 0) return [];
+  const rows = await db
+    .selectFrom('movement')
+    .innerJoin('lot', 'lot.id', 'movement.lot_id')
+    .innerJoin('dispatch', 'dispatch.id', 'movement.dispatch_id')
+    .innerJoin('customer_order', 'customer_order.id', 'dispatch.order_id')
+    .innerJoin('entry', 'entry.id', 'dispatch.entry_id')
+    .select([
+      'lot.id as lotId',
+      'lot.number as lotNumber',
+      'customer_order.id as orderId',
+      'customer_order.number as orderNumber',
+    ])
+    .select([
+      'customer_order.customer_id as customerId',
+      'entry.happened_at as sentAt',
+      'movement.quantity as quantity',
+    ])
+    .where('movement.lot_id', 'in', lotIds)
+    .where('movement.kind', '=', 'sold')
+    .orderBy('customer_order.number')
+    .execute();
+  return rows.map(({ quantity, ...row }) => ({ ...row, units: -quantity }));
+}
+
+/** Sums of a lot's movements by kind, over all places. */
+export async function sumByKind(db: Reader, lotId: string): Promise<Map<string, number>> {
+  const rows = await db
+    .selectFrom('movement')
+    .select('kind')
+    .select((query) => query.fn.sum<number>('quantity').as('total'))
+    .where('lot_id', '=', lotId)
+    .groupBy('kind')
+    .execute();
+  return new Map(rows.map((row) => [row.kind, Number(row.total)]));
+}
