@@ -1,0 +1,209 @@
+import type { Face, Faces } from './face.ts';
+import type { Reach, Region } from './outline.ts';
+import { placeLine } from './place-line.ts';
+import type { Placed, PlacedText } from './placed.ts';
+import { countFitting, setLine } from './set-line.ts';
+import { type Span, splitIntoTokens, type Token } from './split-into-tokens.ts';
+
+export interface TextBlock {
+  readonly kind: 'text';
+  readonly element: string;
+  readonly content: Content;
+  readonly sizeMm: number;
+  /** From baseline to baseline, in ems. */
+  readonly leadingEm: number;
+  readonly gapMm: number;
+  /** Lines of about equal length: for a name, not for a list. */
+  readonly isBalanced: boolean;
+}
+
+export interface RuleBlock {
+  readonly kind: 'rule';
+  readonly element: string;
+  readonly lengthMm: number;
+  readonly thicknessMm: number;
+  readonly gapMm: number;
+}
+
+export type Block = TextBlock | RuleBlock;
+export type Align = 'left' | 'centre';
+
+/** Text taken apart once, for every size that is tried. Extents in ems from the baseline. */
+export interface Content {
+  readonly lines: readonly (readonly Token[])[];
+  readonly aboveEm: number;
+  readonly belowEm: number;
+}
+
+export interface Flowed {
+  readonly ok: true;
+  readonly items: readonly Placed[];
+  readonly endMm: number;
+}
+
+export interface FlowFailure {
+  readonly ok: false;
+  readonly element: string;
+  /** Set where one word is wider than the region anywhere. */
+  readonly wordMm?: number;
+}
+
+/** Every line takes at least the room of these letters, so that gaps look even; accents above capitals take more. */
+const USUAL_EXTENT = 'dp';
+
+export function contentOf(spans: readonly Span[], faces: Faces): Content {
+  const lines = splitIntoTokens(spans).filter((line) => line.length > 0);
+  const usual = { text: USUAL_EXTENT, weight: spans[0]?.weight ?? 'regular' } as const;
+  const inks = [usual, ...lines.flat()].flatMap(({ text, weight }) => inkOrNone(text, faces[weight]));
+  return {
+    lines,
+    aboveEm: Math.max(0, ...inks.map((ink) => ink.top)),
+    belowEm: Math.max(0, ...inks.map((ink) => -ink.bottom)),
+  };
+}
+
+const inkOrNone = (text: string, face: Face) => {
+  const ink = face.inkOf(text);
+  return ink === null ? [] : [ink];
+};
+
+/** Sets blocks one under the other from a height downwards; stops at the first that finds no room. */
+export function flowBlocks(
+  blocks: readonly Block[],
+  region: Region,
+  startMm: number,
+  align: Align,
+  faces: Faces,
+): Flowed | FlowFailure {
+  const items: Placed[] = [];
+  let endMm = startMm;
+  for (const [index, block] of blocks.entries()) {
+    const fromMm = endMm + (index === 0 ? 0 : block.gapMm);
+    const flowed =
+      block.kind === 'rule'
+        ? flowRule(block, region, fromMm, align)
+        : flowText(block, region, fromMm, align, faces);
+    if (!flowed.ok) return flowed;
+    items.push(...flowed.items);
+    endMm = flowed.endMm;
+  }
+  return { ok: true, items, endMm };
+}
+
+function flowRule(block: RuleBlock, region: Region, fromMm: number, align: Align): Flowed | FlowFailure {
+  const { element, lengthMm, thicknessMm } = block;
+  const reach = region.reachOf(fromMm, fromMm + thicknessMm);
+  if (reach === null) return { ok: false, element };
+  const length = Math.min(lengthMm, reach.right - reach.left);
+  const left = leftOf(length, reach, align);
+  const y = fromMm + thicknessMm / 2;
+  const item: Placed = {
+    kind: 'rule',
+    element,
+    tone: 'ink',
+    thicknessMm,
+    fromMm: [left, y],
+    toMm: [left + length, y],
+  };
+  return { ok: true, items: [item], endMm: fromMm + thicknessMm };
+}
+
+const leftOf = (length: number, reach: Reach, align: Align): number =>
+  align === 'left' ? reach.left : (reach.left + reach.right - length) / 2;
+
+/** Narrows the column as far as the number of lines stays: a fair break by halving, to about a hundredth of the width. */
+function flowText(block: TextBlock, region: Region, fromMm: number, align: Align, faces: Faces) {
+  const greedy = fillLines(block, region, fromMm, align, Number.POSITIVE_INFINITY, faces);
+  if (!greedy.ok || !block.isBalanced || greedy.lineCount < 2) return greedy;
+  let best = greedy;
+  let tooNarrow = 0;
+  let wideEnough = greedy.widestMm;
+  for (let halving = 0; halving < 7; halving += 1) {
+    const middle = (tooNarrow + wideEnough) / 2;
+    const tried = fillLines(block, region, fromMm, align, middle, faces);
+    const isAsShort = tried.ok && tried.lineCount === greedy.lineCount && tried.endMm <= greedy.endMm;
+    if (isAsShort) {
+      best = tried;
+      wideEnough = middle;
+    } else tooNarrow = middle;
+  }
+  return best;
+}
+
+interface Filled extends Flowed {
+  readonly items: readonly PlacedText[];
+  readonly lineCount: number;
+  readonly widestMm: number;
+}
+
+/** Takes as many words a line as go in, from `fromMm` downwards. */
+function fillLines(
+  block: TextBlock,
+  region: Region,
+  fromMm: number,
+  align: Align,
+  capMm: number,
+  faces: Faces,
+): Filled | FlowFailure {
+  const { element, sizeMm, content } = block;
+  const items: PlacedText[] = [];
+  let baselineMm = fromMm + content.aboveEm * sizeMm;
+  let lineCount = 0;
+  let widestMm = 0;
+  let lastBaselineMm = baselineMm;
+  for (const tokens of content.lines) {
+    let start = 0;
+    while (start < tokens.length) {
+      const room = findRoom(block, tokens, start, region, baselineMm, capMm, faces);
+      if (!room.ok) return room;
+      const line = setLine(tokens.slice(start, start + room.count), sizeMm, faces);
+      const xMm = leftOf(line.widthMm, room.reach, align);
+      items.push(
+        ...placeLine(line, { xMm, baselineMm: room.baselineMm, sizeMm, tone: 'ink', element }, faces),
+      );
+      start += room.count;
+      lineCount += 1;
+      widestMm = Math.max(widestMm, line.widthMm);
+      lastBaselineMm = room.baselineMm;
+      baselineMm = lastBaselineMm + block.leadingEm * sizeMm;
+    }
+  }
+  return { ok: true, items, lineCount, widestMm, endMm: lastBaselineMm + content.belowEm * sizeMm };
+}
+
+interface Room {
+  readonly ok: true;
+  readonly count: number;
+  readonly baselineMm: number;
+  readonly reach: Reach;
+}
+
+/** In a circle the strip may be too short up here and long enough a little lower. */
+const SLIDE_MM = 0.25;
+
+function findRoom(
+  block: TextBlock,
+  tokens: readonly Token[],
+  start: number,
+  region: Region,
+  fromBaselineMm: number,
+  capMm: number,
+  faces: Faces,
+): Room | FlowFailure {
+  const { element, sizeMm, content } = block;
+  const wordMm = setLine(tokens.slice(start, start + 1), sizeMm, faces).widthMm;
+  if (wordMm > region.widestMm) return { ok: false, element, wordMm };
+  if (wordMm > capMm) return { ok: false, element };
+  for (let baselineMm = fromBaselineMm; ; baselineMm += SLIDE_MM) {
+    const reach = region.reachOf(
+      baselineMm - content.aboveEm * sizeMm,
+      baselineMm + content.belowEm * sizeMm,
+    );
+    if (reach === null && baselineMm + content.belowEm * sizeMm > region.bottomMm)
+      return { ok: false, element };
+    if (reach === null) continue;
+    const widthMm = Math.min(capMm, reach.right - reach.left);
+    const count = countFitting(tokens, start, widthMm, sizeMm, faces);
+    if (count > 0) return { ok: true, count, baselineMm, reach };
+  }
+}

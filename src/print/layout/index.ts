@@ -1,0 +1,31 @@
+export type { Face, Faces, InkExtent, Weight } from './face.ts';
+export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
+export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
+export { layoutLabelSheet, MOST_COPIES, type SheetHeading } from './label-sheet.ts';
+export { labelToSvg } from './label-to-svg.ts';
+export { layoutLabel } from './layout-label.ts';
+export { layoutPaper } from './layout-paper.ts';
+export type { FaceSize } from './outline.ts';
+export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
+export type { Paper, PaperCell, PaperColumn, PaperTable } from './paper.ts';
+export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
+export {
+  type Box,
+  type Page,
+  type Part,
+  type Placed,
+  type PlacedPath,
+  type PlacedRule,
+  type PlacedText,
+  type PrintDocument,
+  type Tone,
+  toneColour,
+} from './placed.ts';
+export {
+  buildTraceReport,
+  type TracedLot,
+  type TracedOrder,
+  type TracedStock,
+  type TraceReport,
+} from './trace-report.ts';
+export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';

@@ -1,0 +1,44 @@
+import type { ColumnAlign } from './set-paragraph.ts';
+
+/** A paper of the workshop: A4, as many pages as it takes. Every text is already in the words that are to be read. */
+export interface Paper {
+  readonly title: string;
+  readonly subtitle?: string;
+  /** Boxed under the title: what must not be overlooked. */
+  readonly banner?: string;
+  readonly facts: readonly (readonly [label: string, value: string])[];
+  /** Each with a triangle before it. */
+  readonly cautions?: readonly string[];
+  readonly tables: readonly PaperTable[];
+  readonly notes: readonly string[];
+  /** Ruled lines to write on by hand, with what they are for over them. */
+  readonly writingSpaces?: readonly { readonly label: string; readonly lines: number }[];
+  /** Lines to sign on, with what each is for. */
+  readonly signatures?: readonly string[];
+  readonly footer: string;
+  /** ISO moment that the file states as its own. */
+  readonly createdAt: string;
+}
+
+export interface PaperTable {
+  readonly heading?: string;
+  readonly columns: readonly PaperColumn[];
+  /** As many cells as columns. */
+  readonly rows: readonly (readonly PaperCell[])[];
+  /** Under a rule at the end; as many cells as columns. */
+  readonly totals?: readonly string[];
+}
+
+export interface PaperColumn {
+  readonly title: string;
+  readonly align: ColumnAlign;
+  /** Taken from what stands in the column where not given. */
+  readonly widthMm?: number;
+  /** Heavy figures: what one looks for first. */
+  readonly isStrong?: boolean;
+  /** A box to write in by hand. */
+  readonly isForHand?: boolean;
+}
+
+/** A remark stands under the text, with a triangle before it. */
+export type PaperCell = string | { readonly text: string; readonly remark: string };
