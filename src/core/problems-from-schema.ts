@@ -33,6 +33,33 @@ export function problemsFromSchema(error: z.ZodError, input: unknown): Problem[]
   return error.issues.flatMap((issue) => problemsOf(issue, input));
 }
 
+const FORMAT_CODES: Readonly<Record<string, string>> = {
+  regex: 'format-regex',
+  date: 'format-date',
+  datetime: 'format-datetime',
+  base64: 'format-base64',
+};
+
+/** None of several shapes fitted: says which choices there are, or what the last shape, the fullest one, lacks. */
+function unionProblems(
+  issue: z.core.$ZodIssueInvalidUnion,
+  where: string,
+  found: ProblemValue,
+  input: unknown,
+): Problem[] {
+  if (issue.errors.length === 0) {
+    const allowed = ((issue as { options?: readonly unknown[] }).options ?? []).map(String).join(', ');
+    return [problem('value-not-one-of', where, { found, allowed })];
+  }
+  const kinds = issue.errors.map((branch) => branch[0]);
+  if (kinds.every((first) => first?.code === 'invalid_type' && first.path.length === 0)) {
+    const allowed = kinds.map((first) => (first?.code === 'invalid_type' ? first.expected : '')).join(' or ');
+    return [problem('field-wrong-type', where, { found, allowed })];
+  }
+  const last = issue.errors.findLast((branch) => branch[0]?.code !== 'invalid_type') ?? [];
+  return last.flatMap((inner) => problemsOf({ ...inner, path: [...issue.path, ...inner.path] }, input));
+}
+
 function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
   const where = pathText(issue.path);
   const found = shown(valueAt(input, issue.path));
@@ -66,7 +93,16 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
     case 'not_multiple_of':
       return [problem('value-not-multiple', where, { found, allowed: shown(Number(issue.divisor)) })];
     case 'invalid_format':
-      return [problem(`format-${issue.format.replaceAll('_', '-')}`, where, { found })];
+      return [
+        problem(FORMAT_CODES[issue.format] ?? 'format-other', where, {
+          found,
+          allowed: issue.format === 'regex' ? String(issue.pattern) : issue.format,
+        }),
+      ];
+    case 'invalid_union':
+      return unionProblems(issue, where, found, input);
+    case 'invalid_key':
+      return issue.issues.flatMap((inner) => problemsOf({ ...inner, path: issue.path }, input));
     case 'custom':
       return [
         problem(String(issue.params?.code ?? 'value-refused'), where, {

@@ -1,0 +1,18 @@
+import type { ProblemWords } from './problem-words.ts';
+import { foundationProblems } from './problems/foundation.en-gb.ts';
+import { printProblems } from './problems/print.en-gb.ts';
+
+/** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
+export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
+  foundation: foundationProblems,
+  print: printProblems,
+};
+
+export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {};
+
+const gather = <Words>(
+  rooms: Readonly<Record<string, Readonly<Record<string, Words>>>>,
+): ReadonlyMap<string, Words> => new Map(Object.values(rooms).flatMap((room) => Object.entries(room)));
+
+export const problems = gather(problemRooms);
+export const sayings = gather(sayingRooms);

@@ -1,0 +1,25 @@
+/** Between thousands: a narrow space that never breaks a line (ISO 80000-1, 7.3.1: groups of three, no comma). */
+export const THIN_SPACE = '\u202f';
+const NO_BREAK_SPACE = '\u00a0';
+
+/** Decimal text, as it stands, with its thousands apart: `12345.60` becomes `12 345.60`. Never rounded. */
+export function sayDecimal(value: string | number): string {
+  const text = String(value);
+  const read = /^([+-]?)(\d+)(\.\d+)?$/.exec(text);
+  if (!read) return text;
+  const whole = (read[2] ?? '').replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
+  return `${read[1]?.replace('-', '\u2212') ?? ''}${whole}${read[3] ?? ''}`;
+}
+
+/** A number for reading, at most `places` decimals. */
+export const sayNumber = (value: number, places = 3): string =>
+  sayDecimal(
+    new Intl.NumberFormat('en-GB', { maximumFractionDigits: places, useGrouping: false }).format(value),
+  );
+
+/** Grams as the wire carries them: `1 234.5 g`. */
+export const sayGrams = (grams: string | number): string => `${sayDecimal(grams)}${NO_BREAK_SPACE}g`;
+
+/** Money as decimal text in one currency: `£27.40`. */
+export const sayMoney = (amount: string, currency: string): string =>
+  new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(amount as Intl.StringNumericLiteral);

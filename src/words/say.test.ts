@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { render } from './render.ts';
+import { say } from './say.ts';
+import { sayDate, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';
+import { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
+import { sayProblem } from './say-problem.ts';
+import { sayWhere } from './say-where.ts';
+
+const THIN = '\u202f';
+
+describe('figures', () => {
+  it('are said with thin spaces between thousands, and never rounded where they are text', () => {
+    expect(sayDecimal('12345.60')).toBe(`12${THIN}345.60`);
+    expect(sayDecimal('1234567')).toBe(`1${THIN}234${THIN}567`);
+    expect(sayGrams('1234.5')).toBe(`1${THIN}234.5\u00a0g`);
+    expect(sayDecimal('0.000001')).toBe('0.000001');
+    expect(sayDecimal('-12')).toBe('\u221212');
+    expect(sayNumber(1234.56789)).toBe(`1${THIN}234.568`);
+    expect(sayMoney('27.4', 'GBP')).toBe('\u00a327.40');
+  });
+
+  it('stay as they are where they are no figures', () => {
+    expect(sayDecimal('a few')).toBe('a few');
+  });
+});
+
+describe('days and times', () => {
+  it('are said as a British workshop says them', () => {
+    expect(sayDate('2026-11-27')).toBe('Friday 27 November');
+    expect(sayDateWithYear('2027-11-27')).toBe('27 November 2027');
+    expect(sayInstant('2026-11-27T08:05:00Z')).toBe('Friday 27 November, 08:05');
+  });
+
+  it('stand on the clock of the workshop, summer time and midnight included', () => {
+    expect(sayTime('2026-07-01T08:05:00Z')).toBe('09:05');
+    expect(sayTime('2026-11-27T08:05:00Z', 'Europe/Dublin')).toBe('08:05');
+    expect(sayInstant('2026-11-26T23:30:00Z', 'Europe/Berlin')).toBe('Friday 27 November, 00:30');
+  });
+});
+
+describe('where', () => {
+  it('is said as a person would', () => {
+    expect(sayWhere('lines[3].grams')).toBe('line 4, grams');
+    expect(sayWhere('details.leastPercent')).toBe('least percent');
+    expect(sayWhere('details.formulaId')).toBe('formula');
+    expect(sayWhere('stamp.by')).toBe('who did it');
+    expect(sayWhere('size.tins[0].productId')).toBe('tin 1, product');
+    expect(sayWhere('values[1][2]')).toBe('value 2, 3');
+    expect(sayWhere('categories[0]')).toBe('category 1');
+  });
+
+  it('keeps names of things and paths of files', () => {
+    for (const name of ['order 103', '/home/maker/Gramwright/workshop.gramwright', 'Shea butter']) {
+      expect(sayWhere(name)).toBe(name);
+    }
+  });
+});
+
+describe('a saying', () => {
+  it('has days by their names, years and times where the text asks, and plurals', () => {
+    const words = { n: 1200, day: '2026-11-27' };
+    expect(render('{n, plural, one {# tin} other {# tins}}', words)).toBe(`1${THIN}200 tins`);
+    expect(render('{day, date, long}', words)).toBe('27 November 2026');
+    expect(render('{at, time, short}', { at: '2026-11-27T08:05:00Z' }, 'Europe/Berlin')).toBe('09:05');
+  });
+
+  it('without words is shown with its code and all it knows', () => {
+    expect(say({ code: 'never-heard-of', parameters: { tins: 3, lot: null } })).toBe(
+      'There are no words yet for \u201cnever-heard-of\u201d (tins: 3; lot: nothing).',
+    );
+  });
+});
+
+describe('a problem', () => {
+  it('says what is wrong, what was found, and how to mend it', () => {
+    expect(sayProblem({ code: 'mass-negative', where: 'lines[3].grams', found: '-2' })).toEqual({
+      says: 'Line 4, grams is -2 g, less than nothing.',
+      mend: 'Give a mass of nought or more.',
+    });
+    expect(
+      sayProblem({
+        code: 'value-too-small',
+        where: 'name',
+        found: '',
+        allowed: 1,
+        parameters: { counted: 'string' },
+      }).mend,
+    ).toBe('Give at least 1 character.');
+    expect(
+      sayProblem({ code: 'format-regex', where: 'code', found: 'b', allowed: '/^[A-Z]{2,4}$/' }).mend,
+    ).toBe('Give two to four capital letters.');
+  });
+
+  it('says its dates with the year', () => {
+    expect(sayProblem({ code: 'not-a-number', where: 'x', found: '2026-11-27' }).says).toContain(
+      '27 November 2026',
+    );
+  });
+
+  it('without words is shown with its code and all it knows', () => {
+    const { says, mend } = sayProblem({
+      code: 'never-heard-of',
+      where: 'lines[0].grams',
+      found: 3,
+      allowed: 'less',
+      source: 'a law',
+      parameters: { lot: 'L-1' },
+    });
+    for (const known of ['never-heard-of', 'lines[0].grams', '3', 'less', 'a law', 'L-1']) {
+      expect(says).toContain(known);
+    }
+    expect(mend).not.toBe('');
+  });
+
+  it('whose sentence has a gap is shown the same honest way', () => {
+    expect(sayProblem({ code: 'changed-meanwhile', where: 'order', found: 1, allowed: 2 }).says).toContain(
+      'changed-meanwhile',
+    );
+  });
+});
