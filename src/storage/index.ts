@@ -1,3 +1,35 @@
+export {
+  type AdditionRow,
+  countScreens,
+  type DeviationRow,
+  findStandingAddition,
+  insertAddition,
+  insertDeviation,
+  insertStepRecord,
+  insertStrike,
+  listAdditions,
+  listDeviations,
+  listStepRecords,
+  type SignedAddition,
+  type SignedStep,
+  type StepRecordRow,
+} from './batch-record-store.ts';
+export {
+  type BatchCloseRow,
+  type BatchHead,
+  type BatchLineRow,
+  type BatchRow,
+  type BatchTinRow,
+  findBatch,
+  findBatchLine,
+  insertBatch,
+  insertBatchClose,
+  lastBatchNumber,
+  listBatches,
+  listBatchLines,
+  listBatchTins,
+  type NamedBatchLine,
+} from './batch-store.ts';
 export { canonicalJson, sha256 } from './canonical.ts';
 export {
   type CustomerRow,
@@ -7,6 +39,32 @@ export {
   updateCustomer,
 } from './customer-store.ts';
 export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
+export {
+  type FillingRunRow,
+  type FillWeightRow,
+  findRun,
+  insertFillWeight,
+  insertLabelPrint,
+  insertRelease,
+  insertRun,
+  insertRunClose,
+  type LabelPrintRow,
+  listFillWeights,
+  listLabelPrints,
+  listReleases,
+  listRunCloses,
+  listRunStates,
+  listRunsAtHand,
+  listRunsOfBatch,
+  nextWeightNumber,
+  type ReleaseRow,
+  type RunCloseRow,
+  type RunHead,
+  type RunState,
+  type SignedClose,
+  type SignedRelease,
+  type SignedWeight,
+} from './filling-store.ts';
 export {
   findOrder,
   insertDispatch,

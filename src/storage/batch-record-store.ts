@@ -1,0 +1,154 @@
+import type { Selectable } from 'kysely';
+import type { AdditionTable, DeviationTable, StepRecordTable, StrikeTable } from './schema.ts';
+import type { Reader } from './storage.ts';
+
+/** Who entered a record, when, and whether it was struck since. */
+export interface Signed {
+  readonly happened_at: string;
+  readonly person_name: string;
+  readonly is_struck: boolean;
+}
+export type AdditionRow = Selectable<AdditionTable>;
+export type StepRecordRow = Selectable<StepRecordTable>;
+export type DeviationRow = Selectable<DeviationTable>;
+
+interface Joined {
+  readonly happened_at: string;
+  readonly person_name: string | null;
+  readonly strike_id: string | null;
+}
+const signed = <Row extends Joined>({ person_name, strike_id, ...row }: Row) => ({
+  ...row,
+  person_name: person_name ?? '',
+  is_struck: strike_id !== null,
+});
+
+export type SignedAddition = AdditionRow & Signed & { readonly lot_number: string };
+
+/** Every weighing-in of a batch, struck ones too, in the order of entry. */
+export async function listAdditions(db: Reader, batchId: string): Promise<SignedAddition[]> {
+  const rows = await db
+    .selectFrom('addition')
+    .innerJoin('entry', 'entry.id', 'addition.entry_id')
+    .innerJoin('lot', 'lot.id', 'addition.lot_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .selectAll('addition')
+    .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name'])
+    .select('strike.entry_id as strike_id')
+    .where('addition.batch_id', '=', batchId)
+    .orderBy('entry.seq')
+    .execute();
+  return rows.map(signed);
+}
+
+export type SignedStep = StepRecordRow & Signed;
+
+export async function listStepRecords(db: Reader, batchId: string): Promise<SignedStep[]> {
+  const rows = await db
+    .selectFrom('step_record')
+    .innerJoin('entry', 'entry.id', 'step_record.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
+    .selectAll('step_record')
+    .select(['entry.happened_at', 'person.name as person_name', 'strike.entry_id as strike_id'])
+    .where('step_record.batch_id', '=', batchId)
+    .orderBy('entry.seq')
+    .execute();
+  return rows.map(signed);
+}
+
+export async function listDeviations(
+  db: Reader,
+  batchId: string,
+): Promise<(DeviationRow & { happened_at: string; person_name: string })[]> {
+  const rows = await db
+    .selectFrom('deviation')
+    .innerJoin('entry', 'entry.id', 'deviation.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .selectAll('deviation')
+    .select(['entry.happened_at', 'person.name as person_name'])
+    .where('deviation.batch_id', '=', batchId)
+    .orderBy('entry.seq')
+    .execute();
+  return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
+}
+
+/** The addition that stands at a position, if one does: struck ones do not. */
+export const findStandingAddition = (
+  db: Reader,
+  batchId: string,
+  position: number,
+): Promise<AdditionRow | undefined> =>
+  db
+    .selectFrom('addition')
+    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .selectAll('addition')
+    .where('addition.batch_id', '=', batchId)
+    .where('addition.position', '=', position)
+    .where('strike.entry_id', 'is', null)
+    .executeTakeFirst();
+
+export async function insertAddition(db: Reader, row: AdditionRow): Promise<void> {
+  await db.insertInto('addition').values(row).execute();
+}
+
+export async function insertStepRecord(db: Reader, row: StepRecordRow): Promise<void> {
+  await db.insertInto('step_record').values(row).execute();
+}
+
+export async function insertDeviation(db: Reader, row: DeviationRow): Promise<void> {
+  await db.insertInto('deviation').values(row).execute();
+}
+
+export async function insertStrike(db: Reader, row: Selectable<StrikeTable>): Promise<void> {
+  await db.insertInto('strike').values(row).execute();
+}
+
+/** How many screens each batch has, and how many of them are done: for lists, in four queries however many there are. */
+export async function countScreens(db: Reader): Promise<Map<string, { total: number; done: number }>> {
+  const [lines, steps, additions, records] = await Promise.all([
+    db
+      .selectFrom('batch_line')
+      .select('batch_id')
+      .select((query) => query.fn.countAll<number>().as('n'))
+      .groupBy('batch_id')
+      .execute(),
+    db
+      .selectFrom('batch')
+      .innerJoin('revision_step', 'revision_step.revision_id', 'batch.revision_id')
+      .select('batch.id as batch_id')
+      .select((query) => query.fn.countAll<number>().as('n'))
+      .groupBy('batch.id')
+      .execute(),
+    db
+      .selectFrom('addition')
+      .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+      .select('addition.batch_id')
+      .select((query) => query.fn.countAll<number>().as('n'))
+      .where('strike.entry_id', 'is', null)
+      .groupBy('addition.batch_id')
+      .execute(),
+    db
+      .selectFrom('step_record')
+      .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
+      .select('step_record.batch_id')
+      .select((query) => query.fn.countAll<number>().as('n'))
+      .where('strike.entry_id', 'is', null)
+      .groupBy('step_record.batch_id')
+      .execute(),
+  ]);
+  const counts = new Map<string, { total: number; done: number }>();
+  const count = (field: 'total' | 'done', rows: readonly { batch_id: string; n: number }[]) => {
+    for (const row of rows) {
+      const known = counts.get(row.batch_id) ?? { total: 0, done: 0 };
+      known[field] += Number(row.n);
+      counts.set(row.batch_id, known);
+    }
+  };
+  count('total', lines);
+  count('total', steps);
+  count('done', additions);
+  count('done', records);
+  return counts;
+}

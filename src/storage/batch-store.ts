@@ -1,0 +1,144 @@
+import type { Selectable } from 'kysely';
+import type { BatchCloseTable, BatchLineTable, BatchTable, BatchTinTable } from './schema.ts';
+import type { Reader } from './storage.ts';
+
+export type BatchRow = Selectable<BatchTable>;
+export type BatchLineRow = Selectable<BatchLineTable>;
+export type BatchTinRow = Selectable<BatchTinTable>;
+export type BatchCloseRow = Selectable<BatchCloseTable>;
+
+/** A batch with the names that belong to it, and how it ended where it has. */
+export interface BatchHead extends BatchRow {
+  readonly formula_name: string;
+  readonly formula_kind: string;
+  readonly revision_number: number;
+  readonly started_by: string;
+  readonly outcome: string | null;
+  readonly yield_ug: number | null;
+  readonly lot_id: string | null;
+  readonly closed_at: string | null;
+  readonly closed_by: string | null;
+}
+
+const selectHeads = (db: Reader) =>
+  db
+    .selectFrom('batch')
+    .innerJoin('formula', 'formula.id', 'batch.formula_id')
+    .innerJoin('revision', 'revision.id', 'batch.revision_id')
+    .innerJoin('entry as started', 'started.id', 'batch.entry_id')
+    .leftJoin('person as starter', 'starter.id', 'started.person_id')
+    .leftJoin('batch_close', 'batch_close.batch_id', 'batch.id')
+    .leftJoin('entry as closed', 'closed.id', 'batch_close.entry_id')
+    .leftJoin('person as closer', 'closer.id', 'closed.person_id')
+    .selectAll('batch')
+    .select(['formula.name as formula_name', 'formula.kind as formula_kind'])
+    .select(['revision.number as revision_number', 'starter.name as starter_name'])
+    .select(['batch_close.outcome', 'batch_close.yield_ug', 'batch_close.lot_id'])
+    .select(['closed.happened_at as closed_at', 'closer.name as closed_by']);
+
+type SelectedHead = Awaited<ReturnType<ReturnType<typeof selectHeads>['execute']>>[number];
+
+const headOf = ({ starter_name, ...row }: SelectedHead): BatchHead => ({
+  ...row,
+  started_by: starter_name ?? '',
+});
+
+export async function findBatch(db: Reader, id: string): Promise<BatchHead | undefined> {
+  const row = await selectHeads(db).where('batch.id', '=', id).executeTakeFirst();
+  return row && headOf(row);
+}
+
+/** Every batch, the newest first. */
+export async function listBatches(db: Reader): Promise<BatchHead[]> {
+  const rows = await selectHeads(db)
+    .orderBy('batch.started_at', 'desc')
+    .orderBy('started.seq', 'desc')
+    .execute();
+  return rows.map(headOf);
+}
+
+/** The highest number given under these letters so far: numbers grow by length first, so that 10000 follows 9999. */
+export async function lastBatchNumber(db: Reader, code: string): Promise<string | undefined> {
+  const row = await db
+    .selectFrom('batch')
+    .select('number')
+    .where('number', 'like', `${code}-%`)
+    .orderBy((order) => order.fn<number>('length', ['number']), 'desc')
+    .orderBy('number', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row?.number;
+}
+
+export async function insertBatch(
+  db: Reader,
+  batch: BatchRow,
+  lines: readonly BatchLineRow[],
+  tins: readonly BatchTinRow[],
+): Promise<void> {
+  await db.insertInto('batch').values(batch).execute();
+  await db
+    .insertInto('batch_line')
+    .values([...lines])
+    .execute();
+  if (tins.length > 0)
+    await db
+      .insertInto('batch_tin')
+      .values([...tins])
+      .execute();
+}
+
+export interface NamedBatchLine extends BatchLineRow {
+  readonly item_name: string;
+  readonly lot_number: string;
+  readonly scale_name: string | null;
+  /** JSON of the material's details; null where the line is a base. */
+  readonly material_details: string | null;
+}
+
+export async function listBatchLines(db: Reader, batchId: string): Promise<NamedBatchLine[]> {
+  const rows = await db
+    .selectFrom('batch_line')
+    .innerJoin('lot', 'lot.id', 'batch_line.lot_id')
+    .leftJoin('material', 'material.id', 'batch_line.item_id')
+    .leftJoin('formula', 'formula.id', 'batch_line.item_id')
+    .leftJoin('scale', 'scale.id', 'batch_line.scale_id')
+    .selectAll('batch_line')
+    .select(['lot.number as lot_number', 'scale.name as scale_name', 'material.details as material_details'])
+    .select(['material.name as material_name', 'formula.name as formula_name'])
+    .where('batch_line.batch_id', '=', batchId)
+    .orderBy('batch_line.position')
+    .execute();
+  return rows.map(({ material_name, formula_name, ...row }) => ({
+    ...row,
+    item_name: material_name ?? formula_name ?? '',
+  }));
+}
+
+export const findBatchLine = (
+  db: Reader,
+  batchId: string,
+  position: number,
+): Promise<BatchLineRow | undefined> =>
+  db
+    .selectFrom('batch_line')
+    .selectAll()
+    .where('batch_id', '=', batchId)
+    .where('position', '=', position)
+    .executeTakeFirst();
+
+export const listBatchTins = (
+  db: Reader,
+  batchId: string,
+): Promise<{ product_id: string; product_name: string; units: number }[]> =>
+  db
+    .selectFrom('batch_tin')
+    .innerJoin('product', 'product.id', 'batch_tin.product_id')
+    .select(['batch_tin.product_id', 'product.name as product_name', 'batch_tin.units'])
+    .where('batch_id', '=', batchId)
+    .orderBy('product.name')
+    .execute();
+
+export async function insertBatchClose(db: Reader, row: BatchCloseRow): Promise<void> {
+  await db.insertInto('batch_close').values(row).execute();
+}

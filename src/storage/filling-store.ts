@@ -1,0 +1,173 @@
+import type { Selectable } from 'kysely';
+import type {
+  FillingRunTable,
+  FillWeightTable,
+  LabelPrintTable,
+  ReleaseTable,
+  RunCloseTable,
+} from './schema.ts';
+import type { Reader } from './storage.ts';
+
+export type FillingRunRow = Selectable<FillingRunTable>;
+export type FillWeightRow = Selectable<FillWeightTable>;
+export type RunCloseRow = Selectable<RunCloseTable>;
+export type ReleaseRow = Selectable<ReleaseTable>;
+export type LabelPrintRow = Selectable<LabelPrintTable>;
+
+export interface RunHead extends FillingRunRow {
+  readonly batch_number: string;
+  readonly formula_id: string;
+  readonly revision_id: string;
+  readonly purpose: string;
+  /** The mixture in its bowl. */
+  readonly bulk_lot_id: string | null;
+  readonly made_at: string | null;
+}
+
+const selectRuns = (db: Reader) =>
+  db
+    .selectFrom('filling_run')
+    .innerJoin('batch', 'batch.id', 'filling_run.batch_id')
+    .innerJoin('entry as started', 'started.id', 'filling_run.entry_id')
+    .leftJoin('batch_close', 'batch_close.batch_id', 'batch.id')
+    .leftJoin('entry as closed', 'closed.id', 'batch_close.entry_id')
+    .selectAll('filling_run')
+    .select(['batch.number as batch_number', 'batch.formula_id', 'batch.revision_id', 'batch.purpose'])
+    .select(['batch_close.lot_id as bulk_lot_id', 'closed.happened_at as made_at'])
+    .orderBy('started.seq', 'desc');
+
+export const findRun = (db: Reader, id: string): Promise<RunHead | undefined> =>
+  selectRuns(db).where('filling_run.id', '=', id).executeTakeFirst();
+
+/** The newest runs, and every older one that waits for its release. */
+export async function listRunsAtHand(db: Reader, newest: number): Promise<RunHead[]> {
+  const latest = await selectRuns(db).limit(newest).execute();
+  const waiting = await selectRuns(db)
+    .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
+    .where('release.entry_id', 'is', null)
+    .execute();
+  const seen = new Set(latest.map((row) => row.id));
+  return [...latest, ...waiting.filter((row) => !seen.has(row.id))];
+}
+
+export const listRunsOfBatch = (db: Reader, batchId: string): Promise<RunHead[]> =>
+  selectRuns(db).where('filling_run.batch_id', '=', batchId).execute();
+
+export interface RunState {
+  readonly id: string;
+  readonly batch_id: string;
+  readonly number: string;
+  readonly product_details: string;
+  readonly is_closed: boolean;
+  readonly verdict: string | null;
+}
+
+/** How each run of these batches stands (of all, where no batches are named), in the order of their start. */
+export async function listRunStates(db: Reader, batchIds?: readonly string[]): Promise<RunState[]> {
+  let query = db
+    .selectFrom('filling_run')
+    .innerJoin('entry', 'entry.id', 'filling_run.entry_id')
+    .leftJoin('run_close', 'run_close.filling_run_id', 'filling_run.id')
+    .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
+    .select(['filling_run.id', 'filling_run.batch_id', 'filling_run.number', 'filling_run.product_details'])
+    .select(['run_close.entry_id as close_id', 'release.verdict'])
+    .orderBy('entry.seq');
+  if (batchIds) query = query.where('filling_run.batch_id', 'in', batchIds);
+  const rows = await query.execute();
+  return rows.map(({ close_id, ...row }) => ({ ...row, is_closed: close_id !== null }));
+}
+
+export async function insertRun(db: Reader, row: FillingRunRow): Promise<void> {
+  await db.insertInto('filling_run').values(row).execute();
+}
+
+export interface SignedWeight extends FillWeightRow {
+  readonly happened_at: string;
+  readonly person_name: string;
+  readonly is_struck: boolean;
+}
+
+/** Every weight of these runs, struck ones too, in the order of weighing. */
+export async function listFillWeights(db: Reader, runIds: readonly string[]): Promise<SignedWeight[]> {
+  if (runIds.length === 0) return [];
+  const rows = await db
+    .selectFrom('fill_weight')
+    .innerJoin('entry', 'entry.id', 'fill_weight.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .leftJoin('strike', 'strike.struck_entry_id', 'fill_weight.entry_id')
+    .selectAll('fill_weight')
+    .select(['entry.happened_at', 'person.name as person_name', 'strike.entry_id as strike_id'])
+    .where('fill_weight.filling_run_id', 'in', runIds)
+    .orderBy('fill_weight.filling_run_id')
+    .orderBy('fill_weight.number')
+    .execute();
+  return rows.map(({ strike_id, ...row }) => ({
+    ...row,
+    person_name: row.person_name ?? '',
+    is_struck: strike_id !== null,
+  }));
+}
+
+export async function nextWeightNumber(db: Reader, runId: string): Promise<number> {
+  const row = await db
+    .selectFrom('fill_weight')
+    .select((query) => query.fn.max('number').as('last'))
+    .where('filling_run_id', '=', runId)
+    .executeTakeFirst();
+  return (row?.last ?? 0) + 1;
+}
+
+export async function insertFillWeight(db: Reader, row: FillWeightRow): Promise<void> {
+  await db.insertInto('fill_weight').values(row).execute();
+}
+
+export type SignedClose = RunCloseRow & { readonly happened_at: string; readonly person_name: string };
+
+export async function listRunCloses(db: Reader, runIds: readonly string[]): Promise<SignedClose[]> {
+  if (runIds.length === 0) return [];
+  const rows = await db
+    .selectFrom('run_close')
+    .innerJoin('entry', 'entry.id', 'run_close.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .selectAll('run_close')
+    .select(['entry.happened_at', 'person.name as person_name'])
+    .where('run_close.filling_run_id', 'in', runIds)
+    .execute();
+  return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
+}
+
+export async function insertRunClose(db: Reader, row: RunCloseRow): Promise<void> {
+  await db.insertInto('run_close').values(row).execute();
+}
+
+export type SignedRelease = ReleaseRow & { readonly happened_at: string; readonly person_name: string };
+
+export async function listReleases(db: Reader, runIds: readonly string[]): Promise<SignedRelease[]> {
+  if (runIds.length === 0) return [];
+  const rows = await db
+    .selectFrom('release')
+    .innerJoin('entry', 'entry.id', 'release.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .selectAll('release')
+    .select(['entry.happened_at', 'person.name as person_name'])
+    .where('release.filling_run_id', 'in', runIds)
+    .execute();
+  return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
+}
+
+export async function insertRelease(db: Reader, row: ReleaseRow): Promise<void> {
+  await db.insertInto('release').values(row).execute();
+}
+
+export const listLabelPrints = (db: Reader, runId: string): Promise<LabelPrintRow[]> =>
+  db
+    .selectFrom('label_print')
+    .innerJoin('entry', 'entry.id', 'label_print.entry_id')
+    .selectAll('label_print')
+    .where('filling_run_id', '=', runId)
+    .orderBy('entry.seq')
+    .execute();
+
+export async function insertLabelPrint(db: Reader, row: LabelPrintRow): Promise<void> {
+  await db.insertInto('label_print').values(row).execute();
+}
