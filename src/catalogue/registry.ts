@@ -1,0 +1,8 @@
+import type { Calculation } from './define-calculation.ts';
+
+/** Every calculation once, room by room: command line, HTTP, docs and "show the working" all read this list. */
+export const calculations: readonly Calculation[] = [];
+
+const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));
+
+export const findCalculation = (name: string): Calculation | undefined => byName.get(name);
