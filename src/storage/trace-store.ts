@@ -4,6 +4,8 @@ import type { Reader } from './storage.ts';
 export interface MadeFrom {
   readonly usedLotId: string;
   readonly madeLotId: string;
+  /** How much of it went in, micrograms or pieces. */
+  readonly quantity: number;
 }
 
 type Direction = 'forward' | 'back';
@@ -43,7 +45,12 @@ async function stepThrough(
   // What a filling run moves may name its batch too; it is a step of the run, not of the batch.
   if (making === 'batch_id')
     query = query.where('used.filling_run_id', 'is', null).where('made.filling_run_id', 'is', null);
-  return query.execute();
+  const rows = await query.select((select) => select.fn.sum<number>('used.quantity').as('net')).execute();
+  return rows.map((row) => ({
+    usedLotId: row.usedLotId,
+    madeLotId: row.madeLotId,
+    quantity: -Number(row.net),
+  }));
 }
 
 export interface SentTins {

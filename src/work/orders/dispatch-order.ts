@@ -4,13 +4,17 @@ import {
   insertDispatch,
   insertMovements,
   insertReservations,
-  listFreeProductLots,
+  type LotAtHand,
+  listLotsAtHand,
   type OrderRow,
-  shelfPlaceId,
   type Writer,
 } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
-import { record } from '../record.ts';
+import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
+import { newMovement } from '../new-movement.ts';
+import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
 import { viewOrders } from './order-view.ts';
@@ -23,8 +27,9 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
-      const kept = await keptFor(tx, order);
-      const fresh = await chooseTins(tx, order, await workshopToday(context));
+      const today = await workshopToday(inside(context, tx));
+      const kept = await keptFor(tx, order, today);
+      const fresh = await chooseTins(tx, order, today);
       const parcel = merge([...kept, ...fresh]);
       if (parcel.length === 0) giveUp(problem('nothing-to-send', 'order', { found: order.number }));
       const dispatchId = context.machine.newId();
@@ -44,7 +49,7 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
         tx,
         kept.map((row) => ({ ...row, units: -row.units, entry_id: body.stamp.id })),
       );
-      await bookOut(tx, parcel, body.stamp.id, dispatchId, context.machine.newId);
+      await bookOut(context, tx, parcel, body.stamp.id, dispatchId);
       return order.id;
     },
     async (id) => {
@@ -53,21 +58,21 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     },
   );
 
-/** What is kept for the order and may still go: a lot blocked or rejected since stays here, and is named. */
-async function keptFor(tx: Writer, order: OrderRow): Promise<Keeping[]> {
+/** What is kept for the order and may still go: a lot blocked or ended since stops the parcel, by name. */
+async function keptFor(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
   const [view] = await viewOrders(tx, [order]);
-  const kept: Keeping[] = [];
-  for (const line of view?.lines ?? []) {
-    const sendable = new Set(
-      (await listFreeProductLots(tx, line.productId, '0000-01-01')).map((lot) => lot.id),
-    );
-    for (const row of line.reserved) {
-      if (!sendable.has(row.lotId)) giveUp(problem('lot-not-released', 'order', { found: row.lotNumber }));
-      kept.push({ order_line_id: line.id, lot_id: row.lotId, units: row.units });
-    }
+  const kept = (view?.lines ?? []).flatMap((line) =>
+    line.reserved.map((row) => ({ order_line_id: line.id, lot_id: row.lotId, units: row.units })),
+  );
+  for (const lot of await lotsOf(tx, kept)) {
+    const hindrance = whyNotUsable(lot, today);
+    if (hindrance) giveUp(hindrance);
   }
   return kept;
 }
+
+const lotsOf = async (tx: Writer, rows: readonly Keeping[]): Promise<LotAtHand[]> =>
+  rows.length === 0 ? [] : listLotsAtHand(tx, { lotIds: [...new Set(rows.map((row) => row.lot_id))] });
 
 function merge(rows: readonly Keeping[]): Keeping[] {
   const sums = new Map<string, Keeping>();
@@ -79,27 +84,27 @@ function merge(rows: readonly Keeping[]): Keeping[] {
 }
 
 async function bookOut(
+  context: Context,
   tx: Writer,
   parcel: readonly Keeping[],
   entryId: string,
   dispatchId: string,
-  newId: () => string,
 ): Promise<void> {
-  const place = await shelfPlaceId(tx);
-  await insertMovements(
-    tx,
-    parcel.map((row) => ({
-      id: newId(),
-      entry_id: entryId,
-      lot_id: row.lot_id,
-      place_id: place,
-      kind: 'sold',
-      quantity: -row.units,
-      reason: '',
-      batch_id: null,
-      filling_run_id: null,
-      order_line_id: row.order_line_id,
-      dispatch_id: dispatchId,
-    })),
-  );
+  const lots = new Map((await lotsOf(tx, parcel)).map((lot) => [lot.id, lot]));
+  const movements = parcel.flatMap((row) => {
+    const lot = lots.get(row.lot_id);
+    if (!lot || lot.on_hand < row.units)
+      giveUp(lot ? lotTooSmall(lot, row.units) : thingNotFound('lot', row.lot_id));
+    return spreadOverPlaces(lot, row.units).map((taking) =>
+      newMovement(context, entryId, {
+        lot_id: lot.id,
+        place_id: taking.place_id,
+        kind: 'sold',
+        quantity: -taking.quantity,
+        order_line_id: row.order_line_id,
+        dispatch_id: dispatchId,
+      }),
+    );
+  });
+  await insertMovements(tx, movements);
 }

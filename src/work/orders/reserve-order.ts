@@ -1,15 +1,10 @@
 import { problem } from '../../core/problem.ts';
-import {
-  findOrder,
-  giveUp,
-  insertReservations,
-  listFreeProductLots,
-  type OrderRow,
-  type Writer,
-} from '../../storage/index.ts';
+import { findOrder, giveUp, insertReservations, type OrderRow, type Writer } from '../../storage/index.ts';
+import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { type FreeTins, listFreeTins } from './free-tins.ts';
 import { viewOne } from './get-order.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 
@@ -22,7 +17,7 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
-      const today = await workshopToday(context);
+      const today = await workshopToday(inside(context, tx));
       const kept = await chooseTins(tx, order, today);
       if (kept.length === 0) giveUp(problem('nothing-to-keep', 'order', { found: order.number }));
       await tell({ kind: 'order-reserved', subjectKind: 'order', subjectId: order.id, payload: { kept } });
@@ -48,27 +43,30 @@ export interface Keeping {
   readonly units: number;
 }
 
-/** Which free tins an order's lines can have: lots that are released and not past their date, the first to end first. */
+/** Which free tins an order's lines can have: the first to end first. */
 export async function chooseTins(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
   const [view] = await viewOrders(tx, [order]);
-  const kept: Keeping[] = [];
-  for (const line of view?.lines ?? []) {
-    const lots = await listFreeProductLots(tx, line.productId, today);
-    kept.push(...takeFrom(lots, line));
-  }
-  return kept;
+  const lines = view?.lines ?? [];
+  const free = await listFreeTins(
+    tx,
+    lines.map((line) => line.productId),
+    today,
+  );
+  return lines.flatMap((line) =>
+    takeFrom(
+      free.filter((row) => row.lot.item_id === line.productId),
+      line,
+    ),
+  );
 }
 
-function takeFrom(
-  lots: readonly { id: string; free: number }[],
-  line: OrderView['lines'][number],
-): Keeping[] {
+function takeFrom(free: readonly FreeTins[], line: OrderView['lines'][number]): Keeping[] {
   let missing = line.units - sum(line.reserved) - sum(line.sent);
   const taken: Keeping[] = [];
-  for (const lot of lots) {
-    const units = Math.min(missing, lot.free);
+  for (const row of free) {
+    const units = Math.min(missing, row.free);
     if (units <= 0) continue;
-    taken.push({ order_line_id: line.id, lot_id: lot.id, units });
+    taken.push({ order_line_id: line.id, lot_id: row.lot.id, units });
     missing -= units;
   }
   return taken;
