@@ -1,5 +1,11 @@
 import type { Selectable } from 'kysely';
-import type { AdditionTable, DeviationTable, StepRecordTable, StrikeTable } from './schema.ts';
+import type {
+  AdditionTable,
+  DeviationTable,
+  RevisionStepTable,
+  StepRecordTable,
+  StrikeTable,
+} from './schema.ts';
 import type { Reader } from './storage.ts';
 
 /** Who entered a record, when, and whether it was struck since. */
@@ -41,6 +47,16 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
     .execute();
   return rows.map(signed);
 }
+
+/** The method's steps of the revision that the batch is made by. */
+export const listBatchSteps = (db: Reader, batchId: string): Promise<Selectable<RevisionStepTable>[]> =>
+  db
+    .selectFrom('batch')
+    .innerJoin('revision_step', 'revision_step.revision_id', 'batch.revision_id')
+    .selectAll('revision_step')
+    .where('batch.id', '=', batchId)
+    .orderBy('revision_step.position')
+    .execute();
 
 export type SignedStep = StepRecordRow & Signed;
 

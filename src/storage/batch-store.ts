@@ -127,6 +127,17 @@ export const findBatchLine = (
     .where('position', '=', position)
     .executeTakeFirst();
 
+/** JSON of the revision's details that the batch is made by. */
+export async function findBatchRevisionDetails(db: Reader, batchId: string): Promise<string> {
+  const row = await db
+    .selectFrom('batch')
+    .innerJoin('revision', 'revision.id', 'batch.revision_id')
+    .select('revision.details')
+    .where('batch.id', '=', batchId)
+    .executeTakeFirstOrThrow();
+  return row.details;
+}
+
 export const listBatchTins = (
   db: Reader,
   batchId: string,

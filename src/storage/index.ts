@@ -1,3 +1,5 @@
+export { type BackupFile, datedName, ownBackupFolder, writeBackup } from './backup.ts';
+export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from './backup-store.ts';
 export {
   type AdditionRow,
   countScreens,
@@ -8,6 +10,7 @@ export {
   insertStepRecord,
   insertStrike,
   listAdditions,
+  listBatchSteps,
   listDeviations,
   listStepRecords,
   type SignedAddition,
@@ -22,6 +25,7 @@ export {
   type BatchTinRow,
   findBatch,
   findBatchLine,
+  findBatchRevisionDetails,
   insertBatch,
   insertBatchClose,
   lastBatchNumber,
@@ -31,6 +35,7 @@ export {
   type NamedBatchLine,
 } from './batch-store.ts';
 export { canonicalJson, sha256 } from './canonical.ts';
+export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
   type CustomerRow,
   findCustomer,
@@ -39,6 +44,7 @@ export {
   updateCustomer,
 } from './customer-store.ts';
 export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
+export { exportAsCsvZip, exportAsJson } from './export.ts';
 export {
   type FillingRunRow,
   type FillWeightRow,
@@ -66,6 +72,14 @@ export {
   type SignedWeight,
 } from './filling-store.ts';
 export {
+  type LotAtHand,
+  type LotChoice,
+  listLotsAtHand,
+  listMovementsOfEntry,
+  type StandingAt,
+  sumMadeOnHand,
+} from './lot-at-hand-store.ts';
+export {
   findOrder,
   insertDispatch,
   insertOrder,
@@ -84,7 +98,8 @@ export {
 } from './order-store.ts';
 export { findPerson, insertPerson, listPeople, type PersonRow, updatePerson } from './person-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
+export { type Restored, restoreBackup } from './restore.ts';
 export type { Database } from './schema.ts';
-export { openStorage, type Reader, type Storage } from './storage.ts';
+export { openProblem, openStorage, type Reader, type Storage } from './storage.ts';
 export { listSentOfLots, type MadeFrom, type SentTins, stepAlong, sumByKind } from './trace-store.ts';
 export { giveUp, orGiveUp, type Writer, type WriteStamp, type WriteStory, writeOnce } from './write.ts';

@@ -1,0 +1,143 @@
+import type { Selectable } from 'kysely';
+import type { LotTable, MovementTable } from './schema.ts';
+import type { Reader } from './storage.ts';
+
+/** How much of a lot stands at one place, in micrograms or pieces. */
+export interface StandingAt {
+  readonly place_id: string;
+  readonly place_kind: string;
+  readonly quantity: number;
+}
+
+/** A lot as the bench needs it: may it be used, and how much of it stands where. */
+export interface LotAtHand extends Selectable<LotTable> {
+  readonly item_name: string;
+  /** What the batch it comes of was made as; null for what was bought. */
+  readonly made_as: string | null;
+  readonly status: string;
+  readonly status_reason: string;
+  /** When somebody last said that it is firm; null: nobody has. */
+  readonly firm_said_at: string | null;
+  /** Every place but those of retained samples, shelves first, the fullest first. */
+  readonly places: readonly StandingAt[];
+  readonly on_hand: number;
+}
+
+export type LotChoice = { readonly lotIds: readonly string[] } | { readonly itemIds: readonly string[] };
+
+/** Lots by id, or every lot of these items, in four queries however many there are; the first to end first. */
+export async function listLotsAtHand(db: Reader, choice: LotChoice): Promise<LotAtHand[]> {
+  const lots = await selectLots(db, choice);
+  const ids = lots.map((lot) => lot.id);
+  if (ids.length === 0) return [];
+  const statuses = await readStatuses(db, ids);
+  const firm = await readFirmWords(db, ids);
+  const places = await readPlaces(db, ids);
+  return lots.map((lot) => {
+    const standing = places.get(lot.id) ?? [];
+    return {
+      ...lot,
+      status: statuses.get(lot.id)?.status ?? 'quarantine',
+      status_reason: statuses.get(lot.id)?.reason ?? '',
+      firm_said_at: firm.get(lot.id) ?? null,
+      places: standing,
+      on_hand: standing.reduce((sum, place) => sum + place.quantity, 0),
+    };
+  });
+}
+
+/** Dates unknown come last: what is known to end is used before what may last (common practice, no source). */
+async function selectLots(db: Reader, choice: LotChoice) {
+  const chosen = 'lotIds' in choice ? choice.lotIds : choice.itemIds;
+  if (chosen.length === 0) return [];
+  const query = db
+    .selectFrom('lot')
+    .innerJoin('entry', 'entry.id', 'lot.entry_id')
+    .leftJoin('material', 'material.id', 'lot.item_id')
+    .leftJoin('formula', 'formula.id', 'lot.item_id')
+    .leftJoin('product', 'product.id', 'lot.item_id')
+    .leftJoin('batch', 'batch.id', 'lot.batch_id')
+    .selectAll('lot')
+    .select(['material.name as material_name', 'formula.name as formula_name'])
+    .select(['product.name as product_name', 'entry.seq as entry_seq', 'batch.purpose as made_as'])
+    .where('lotIds' in choice ? 'lot.id' : 'lot.item_id', 'in', chosen);
+  const rows = await query.execute();
+  const endOf = (row: (typeof rows)[number]) => row.best_before ?? row.keep_until ?? '9999-12-31';
+  return rows
+    .sort(
+      (one, other) =>
+        endOf(one).localeCompare(endOf(other)) ||
+        one.since.localeCompare(other.since) ||
+        one.entry_seq - other.entry_seq,
+    )
+    .map(({ material_name, formula_name, product_name, entry_seq: _, ...lot }) => ({
+      ...lot,
+      item_name: material_name ?? formula_name ?? product_name ?? '',
+    }));
+}
+
+async function readStatuses(db: Reader, lotIds: readonly string[]) {
+  const rows = await db
+    .selectFrom('lot_status')
+    .innerJoin('entry', 'entry.id', 'lot_status.entry_id')
+    .select(['lot_status.lot_id', 'lot_status.status', 'lot_status.reason'])
+    .where('lot_status.lot_id', 'in', lotIds)
+    .orderBy('entry.seq')
+    .execute();
+  return new Map(rows.map((row) => [row.lot_id, row]));
+}
+
+async function readFirmWords(db: Reader, lotIds: readonly string[]) {
+  const rows = await db
+    .selectFrom('firm_word')
+    .innerJoin('entry', 'entry.id', 'firm_word.entry_id')
+    .select(['firm_word.lot_id', 'entry.happened_at'])
+    .where('firm_word.lot_id', 'in', lotIds)
+    .orderBy('entry.seq')
+    .execute();
+  return new Map(rows.map((row) => [row.lot_id, row.happened_at]));
+}
+
+async function readPlaces(db: Reader, lotIds: readonly string[]): Promise<Map<string, StandingAt[]>> {
+  const rows = await db
+    .selectFrom('movement')
+    .innerJoin('place', 'place.id', 'movement.place_id')
+    .select(['movement.lot_id', 'movement.place_id', 'place.kind as place_kind'])
+    .select((query) => query.fn.sum<number>('movement.quantity').as('quantity'))
+    .where('movement.lot_id', 'in', lotIds)
+    .where('place.kind', '!=', 'retained')
+    .groupBy(['movement.lot_id', 'movement.place_id', 'place.kind'])
+    .execute();
+  const shelfFirst = (kind: string) => (kind === 'shelf' ? 0 : 1);
+  const places = new Map<string, StandingAt[]>();
+  for (const { lot_id, ...row } of rows) {
+    const known = places.get(lot_id) ?? [];
+    known.push({ ...row, quantity: Number(row.quantity) });
+    places.set(lot_id, known);
+  }
+  for (const standing of places.values()) {
+    standing.sort(
+      (one, other) =>
+        shelfFirst(one.place_kind) - shelfFirst(other.place_kind) || other.quantity - one.quantity,
+    );
+  }
+  return places;
+}
+
+/** What stands of every lot that a batch made, retained samples left out: one query, for lists. */
+export async function sumMadeOnHand(db: Reader): Promise<Map<string, number>> {
+  const rows = await db
+    .selectFrom('batch_close')
+    .innerJoin('movement', 'movement.lot_id', 'batch_close.lot_id')
+    .innerJoin('place', 'place.id', 'movement.place_id')
+    .select('movement.lot_id')
+    .select((query) => query.fn.sum<number>('movement.quantity').as('quantity'))
+    .where('place.kind', '!=', 'retained')
+    .groupBy('movement.lot_id')
+    .execute();
+  return new Map(rows.map((row) => [row.lot_id, Number(row.quantity)]));
+}
+
+/** What one entry moved. */
+export const listMovementsOfEntry = (db: Reader, entryId: string): Promise<Selectable<MovementTable>[]> =>
+  db.selectFrom('movement').selectAll().where('entry_id', '=', entryId).execute();

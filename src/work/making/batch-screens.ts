@@ -1,0 +1,106 @@
+import type { making } from '../../contract/index.ts';
+import type { listBatchSteps, NamedBatchLine, SignedAddition, SignedStep } from '../../storage/index.ts';
+import { gramsText } from '../quantity-text.ts';
+import { orderStages } from './order-stages.ts';
+import type { WeighingNote } from './weighing-note.ts';
+
+type Screen = making.BatchScreen;
+type Step = Awaited<ReturnType<typeof listBatchSteps>>[number];
+type StepKind = Extract<Screen, { kind: 'step' }>['stepKind'];
+
+export interface ScreenRecords {
+  readonly lines: readonly NamedBatchLine[];
+  readonly steps: readonly Step[];
+  readonly additions: readonly SignedAddition[];
+  readonly stepRecords: readonly SignedStep[];
+}
+
+/** One thing to do a screen: stage by stage, first what is weighed in, then what is done with it. */
+export function buildScreens(records: ScreenRecords): Screen[] {
+  const stages = orderStages(
+    records.lines.map((line) => line.stage),
+    records.steps.map((step) => step.stage),
+  );
+  const bare = stages.flatMap((stage) => [
+    ...records.lines.filter((line) => line.stage === stage).map((line) => additionScreen(line, records)),
+    ...records.steps.filter((step) => step.stage === stage).map((step) => stepScreen(step, records)),
+  ]);
+  return bare.map((screen, index) => ({ ...screen, screen: index }));
+}
+
+function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Screen {
+  const note = JSON.parse(line.weighing) as WeighingNote;
+  const standing = additions.find((row) => row.position === line.position && !row.is_struck);
+  return {
+    kind: 'addition',
+    screen: 0,
+    position: line.position,
+    stage: line.stage,
+    itemKind: line.item_kind as 'material' | 'formula',
+    itemId: line.item_id,
+    itemName: line.item_name,
+    percent: note.percent,
+    lotId: line.lot_id,
+    lotNumber: line.lot_number,
+    lotNote: note.lotNote,
+    exactGrams: line.exact_grams,
+    targetGrams: gramsText(line.target_ug),
+    lowGrams: gramsText(line.low_ug),
+    highGrams: gramsText(line.high_ug),
+    scaleId: line.scale_id,
+    scaleName: line.scale_name,
+    relativeError: note.relativeError,
+    smallestWeightGrams: note.smallestWeightGrams,
+    warning: note.warning,
+    caution: cautionOf(line.material_details),
+    done: standing ? doneAddition(standing, line) : null,
+  };
+}
+
+const doneAddition = (row: SignedAddition, line: NamedBatchLine) => ({
+  entryId: row.entry_id,
+  lotId: row.lot_id,
+  lotNumber: row.lot_number,
+  actualGrams: gramsText(row.actual_ug),
+  at: row.happened_at,
+  by: row.person_name,
+  verdict: judgeBand(row.actual_ug, line),
+});
+
+/** Both ends of the band still count as inside. */
+export function judgeBand(
+  actual: number,
+  band: { readonly low_ug: number; readonly high_ug: number },
+): 'inside' | 'low' | 'high' {
+  if (actual < band.low_ug) return 'low';
+  return actual > band.high_ug ? 'high' : 'inside';
+}
+
+const cautionOf = (details: string | null): string =>
+  details === null ? '' : (JSON.parse(details) as { caution?: string }).caution || '';
+
+function stepScreen(step: Step, { stepRecords }: ScreenRecords): Screen {
+  const row = stepRecords.find((record) => record.position === step.position && !record.is_struck);
+  return {
+    kind: 'step',
+    screen: 0,
+    position: step.position,
+    stage: step.stage,
+    stepKind: step.kind as StepKind,
+    what: step.what,
+    leastCelsius: step.least_celsius,
+    mostCelsius: step.most_celsius,
+    minutes: step.minutes,
+    caution: step.caution,
+    done: row
+      ? {
+          entryId: row.entry_id,
+          at: row.happened_at,
+          by: row.person_name,
+          celsius: row.celsius,
+          minutes: row.minutes,
+          remark: row.remark,
+        }
+      : null,
+  };
+}

@@ -1,0 +1,122 @@
+import type { z } from 'zod';
+import type { making } from '../../contract/index.ts';
+import { done, type Result, refused } from '../../core/problem.ts';
+import {
+  type BatchHead,
+  findBatch,
+  listAdditions,
+  listBatchLines,
+  listBatchSteps,
+  listBatchTins,
+  listDeviations,
+  listLotsAtHand,
+  listRunStates,
+  listStepRecords,
+  type Reader,
+  type RunState,
+} from '../../storage/index.ts';
+import { gramsText } from '../quantity-text.ts';
+import { thingNotFound } from '../record.ts';
+import { buildScreens } from './batch-screens.ts';
+
+export type BatchView = z.output<typeof making.batchView>;
+export type BatchSummary = z.output<typeof making.batchSummary>;
+
+/** One batch, screen by screen, in a dozen small queries: it is built after every weighing. */
+export async function viewBatch(db: Reader, id: string): Promise<Result<BatchView>> {
+  const head = await findBatch(db, id);
+  if (!head) return refused(thingNotFound('id', id));
+  const lines = await listBatchLines(db, id);
+  const additions = await listAdditions(db, id);
+  const screens = buildScreens({
+    lines,
+    additions,
+    steps: await listBatchSteps(db, id),
+    stepRecords: await listStepRecords(db, id),
+  });
+  const tins = await listBatchTins(db, id);
+  const deviations = await listDeviations(db, id);
+  const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });
+  const inputUg = additions.reduce((sum, row) => (row.is_struck ? sum : sum + row.actual_ug), 0);
+  return done({
+    ...summarise(head, {
+      onHandUg: lot?.on_hand ?? null,
+      runs: await listRunStates(db, [id]),
+      total: screens.length,
+      done: screens.filter((screen) => screen.done !== null).length,
+    }),
+    revisionId: head.revision_id,
+    markets: JSON.parse(head.markets) as BatchView['markets'],
+    by: head.started_by,
+    tins: tins.map((row) => ({
+      productId: row.product_id,
+      productName: row.product_name,
+      units: row.units,
+    })),
+    retained: {
+      grams: head.retained_ug === null ? null : gramsText(head.retained_ug),
+      declinedBecause: head.declined_because,
+    },
+    screens,
+    deviations: deviations.map((row) => ({
+      entryId: row.entry_id,
+      screen: row.screen,
+      what: row.what,
+      why: row.why,
+      at: row.happened_at,
+      by: row.person_name,
+    })),
+    outcome: outcomeOf(head, inputUg),
+  });
+}
+
+/** What was given up has no yield: all that went in is lost. */
+function outcomeOf(head: BatchHead, inputUg: number): BatchView['outcome'] {
+  if (head.outcome === null || head.closed_at === null) return null;
+  const yieldUg = head.yield_ug ?? 0;
+  return {
+    yieldGrams: gramsText(yieldUg),
+    inputGrams: gramsText(inputUg),
+    lossGrams: gramsText(inputUg - yieldUg),
+    at: head.closed_at,
+    by: head.closed_by ?? '',
+  };
+}
+
+export interface SummaryParts {
+  readonly total: number;
+  readonly done: number;
+  readonly onHandUg: number | null;
+  readonly runs: readonly RunState[];
+}
+
+export const summarise = (head: BatchHead, parts: SummaryParts): BatchSummary => ({
+  id: head.id,
+  number: head.number,
+  formulaId: head.formula_id,
+  formulaName: head.formula_name,
+  formulaKind: head.formula_kind as BatchSummary['formulaKind'],
+  revisionNumber: head.revision_number,
+  purpose: head.purpose as BatchSummary['purpose'],
+  state: (head.outcome ?? 'making') as BatchSummary['state'],
+  startedAt: head.started_at,
+  plannedGrams: gramsText(head.planned_ug),
+  screensDone: parts.done,
+  screensTotal: parts.total,
+  lotId: head.lot_id,
+  lotOnHand: parts.onHandUg === null ? null : gramsText(parts.onHandUg),
+  runs: parts.runs.map((run) => ({
+    id: run.id,
+    number: run.number,
+    productName: (JSON.parse(run.product_details) as { name: string }).name,
+    state: runStateOf(run),
+  })),
+});
+
+export function runStateOf(run: {
+  readonly is_closed: boolean;
+  readonly verdict: string | null;
+}): BatchSummary['runs'][number]['state'] {
+  if (run.verdict === 'released' || run.verdict === 'rejected') return run.verdict;
+  return run.is_closed ? 'closed' : 'filling';
+}

@@ -1,0 +1,153 @@
+import type { formulas } from '../../contract/index.ts';
+import { problem } from '../../core/problem.ts';
+import { microgramsFromGrams } from '../../core/quantity/index.ts';
+import {
+  type BatchHead,
+  findBatchRevisionDetails,
+  giveUp,
+  insertBatchClose,
+  insertLot,
+  insertLotStatus,
+  insertMovements,
+  listAdditions,
+  listBatchLines,
+  listLotsAtHand,
+  orGiveUp,
+  type SignedAddition,
+  shelfPlaceId,
+  type Writer,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { inside } from '../inside.ts';
+import { localDate, workshopZone } from '../local-date.ts';
+import { newMovement } from '../new-movement.ts';
+import { gramsText } from '../quantity-text.ts';
+import { record } from '../record.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { findAllowedYield, roundedGrams } from './allowed-yield.ts';
+import { viewBatch } from './batch-view.ts';
+import { findMadeLotDates, type MadeLotDates } from './made-lot.ts';
+import { openBatch } from './open-batch.ts';
+
+type Body = RequestOf<'finishBatch'>['body'];
+
+/** Making is over: what there is becomes a lot; a base waits in quarantine until a person says that it is firm. */
+export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const batch = await openBatch(tx, params.id ?? '');
+      const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
+      const additions = await refuseUnfinished(tx, batch, yieldUg);
+      const lot = await planLot(context, tx, batch, body, additions);
+      await tell({
+        kind: 'batch-made',
+        subjectKind: 'batch',
+        subjectId: batch.id,
+        payload: { number: batch.number, yieldGrams: gramsText(yieldUg), lot },
+      });
+      await writeLot(context, tx, lot, { batch, yieldUg, entryId: body.stamp.id });
+      return batch.id;
+    },
+    (id) => viewBatch(context.storage.db, id),
+  );
+
+/** Everything weighed in, and not more out than in. */
+async function refuseUnfinished(tx: Writer, batch: BatchHead, yieldUg: number): Promise<SignedAddition[]> {
+  const lines = await listBatchLines(tx, batch.id);
+  const additions = (await listAdditions(tx, batch.id)).filter((row) => !row.is_struck);
+  const missing = lines.filter((line) => !additions.some((row) => row.position === line.position));
+  if (missing.length > 0) {
+    const names = missing.map((line) => line.item_name).join(', ');
+    giveUp(
+      problem('additions-missing', `batch ${batch.number}`, {
+        found: missing.length,
+        parameters: { items: names },
+      }),
+    );
+  }
+  const { inputUg, mostUg } = findAllowedYield(lines, additions);
+  if (yieldUg > mostUg) {
+    giveUp(
+      problem('yield-above-input', 'yieldGrams', {
+        found: gramsText(yieldUg),
+        allowed: roundedGrams(mostUg),
+        parameters: { input: gramsText(inputUg) },
+      }),
+    );
+  }
+  return additions;
+}
+
+interface PlannedLot extends MadeLotDates {
+  readonly id: string;
+  readonly number: string;
+  readonly status: 'quarantine' | 'released';
+  readonly since: string;
+}
+
+async function planLot(
+  context: Context,
+  tx: Writer,
+  batch: BatchHead,
+  body: Body,
+  additions: readonly SignedAddition[],
+): Promise<PlannedLot> {
+  const details = JSON.parse(await findBatchRevisionDetails(tx, batch.id)) as formulas.RevisionDetails;
+  const on = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
+  const wentIn = await listLotsAtHand(tx, { lotIds: [...new Set(additions.map((row) => row.lot_id))] });
+  const isBase = batch.formula_kind === 'base';
+  return {
+    id: context.machine.newId(),
+    number: isBase ? batch.number : bowlNumber(batch.number),
+    status: isBase ? 'quarantine' : 'released',
+    since: on,
+    ...findMadeLotDates(batch.formula_kind, details, { at: body.stamp.at, on }, wentIn),
+  };
+}
+
+/** Tins carry the batch's own number, so the mixture in its bowl needs another one. */
+const bowlNumber = (batchNumber: string): string => `${batchNumber} bowl`;
+
+async function writeLot(
+  context: Context,
+  tx: Writer,
+  { status, ...lot }: PlannedLot,
+  made: { readonly batch: BatchHead; readonly yieldUg: number; readonly entryId: string },
+): Promise<void> {
+  const { batch, yieldUg, entryId } = made;
+  await insertLot(tx, {
+    ...lot,
+    entry_id: entryId,
+    item_kind: 'formula',
+    item_id: batch.formula_id,
+    unit: 'g',
+    found_at_opening: 0,
+    supplier: '',
+    supplier_lot: null,
+    paid: null,
+    received: yieldUg,
+    batch_id: batch.id,
+    filling_run_id: null,
+    version: 1,
+  });
+  await insertLotStatus(tx, { entry_id: entryId, lot_id: lot.id, status, reason: '' });
+  await insertMovements(tx, [
+    newMovement(context, entryId, {
+      lot_id: lot.id,
+      place_id: await shelfPlaceId(tx),
+      kind: 'made',
+      quantity: yieldUg,
+      batch_id: batch.id,
+    }),
+  ]);
+  await insertBatchClose(tx, {
+    entry_id: entryId,
+    batch_id: batch.id,
+    outcome: 'made',
+    yield_ug: yieldUg,
+    lot_id: lot.id,
+    reason: '',
+  });
+}

@@ -1,0 +1,5 @@
+import type { UseCase } from '../use-case.ts';
+import { viewBatch } from './batch-view.ts';
+
+export const getBatch: UseCase<'getBatch'> = ({ storage }, { params }) =>
+  viewBatch(storage.db, params.id ?? '');

@@ -1,0 +1,157 @@
+import { problem } from '../../core/problem.ts';
+import { microgramsFromGrams } from '../../core/quantity/index.ts';
+import {
+  type BatchLineRow,
+  findBatchLine,
+  findStandingAddition,
+  giveUp,
+  insertAddition,
+  insertDeviation,
+  insertMovements,
+  type LotAtHand,
+  listBatchLines,
+  listBatchSteps,
+  listLotsAtHand,
+  orGiveUp,
+  type Writer,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { inside } from '../inside.ts';
+import { localDate, workshopZone } from '../local-date.ts';
+import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
+import { newMovement } from '../new-movement.ts';
+import { gramsText } from '../quantity-text.ts';
+import { record, thingNotFound } from '../record.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { buildScreens, judgeBand } from './batch-screens.ts';
+import { viewBatch } from './batch-view.ts';
+import { openBatch } from './open-batch.ts';
+
+type Body = RequestOf<'recordAddition'>['body'];
+
+/**
+ * One weighing: entry, addition and the lot's movement of the actual mass in one transaction. What lies outside the
+ * band, or comes of another lot than planned, needs what was done differently and why.
+ */
+export const recordAddition: UseCase<'recordAddition'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const batch = await openBatch(tx, params.id ?? '');
+      const line = await openLine(tx, batch.id, body.position);
+      const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
+      const day = await dayOf(inside(context, tx), body);
+      const lot = await lotFor(tx, line, body.lotId, { day, purpose: batch.purpose });
+      if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
+      refuseUnexplained(line, lot, actual, body);
+      const takings = spreadOverPlaces(lot, actual);
+      await tell({
+        kind: 'addition-recorded',
+        subjectKind: 'batch',
+        subjectId: batch.id,
+        payload: {
+          position: body.position,
+          lotId: lot.id,
+          lotNumber: lot.number,
+          scaleId: body.scaleId,
+          targetGrams: gramsText(line.target_ug),
+          actualGrams: gramsText(actual),
+          takenFrom: takings.map((taking) => ({
+            placeId: taking.place_id,
+            grams: gramsText(taking.quantity),
+          })),
+          deviation: body.deviation,
+        },
+      });
+      await writeAddition(tx, body, line, actual);
+      await insertMovements(
+        tx,
+        takings.map(({ place_id, quantity }) =>
+          newMovement(context, body.stamp.id, {
+            lot_id: lot.id,
+            place_id,
+            kind: 'used',
+            quantity: -quantity,
+            batch_id: batch.id,
+          }),
+        ),
+      );
+      return batch.id;
+    },
+    (id) => viewBatch(context.storage.db, id),
+  );
+
+async function openLine(tx: Writer, batchId: string, position: number): Promise<BatchLineRow> {
+  const line = await findBatchLine(tx, batchId, position);
+  if (!line) giveUp(thingNotFound('position', String(position)));
+  const standing = await findStandingAddition(tx, batchId, position);
+  if (standing) {
+    giveUp(problem('addition-done-already', 'position', { found: gramsText(standing.actual_ug) }));
+  }
+  return line;
+}
+
+/** The day on which it was weighed, at the bench: an entry may reach the file later. */
+const dayOf = async (context: Context, body: Body): Promise<string> =>
+  localDate(body.stamp.at, await workshopZone(context));
+
+async function lotFor(
+  tx: Writer,
+  line: BatchLineRow,
+  lotId: string,
+  use: { readonly day: string; readonly purpose: string },
+): Promise<LotAtHand> {
+  const [lot] = await listLotsAtHand(tx, { lotIds: [lotId] });
+  if (!lot) giveUp(thingNotFound('lotId', lotId));
+  if (lot.item_kind !== line.item_kind || lot.item_id !== line.item_id) {
+    giveUp(problem('lot-of-another-item', lot.number, { found: lot.item_name }));
+  }
+  const hindrance = whyNotUsable(lot, use.day, use.purpose);
+  if (hindrance) giveUp(hindrance);
+  return lot;
+}
+
+function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, body: Body): void {
+  if (body.deviation) return;
+  const verdict = judgeBand(actual, line);
+  const parameters = { item: lot.item_name, low: gramsText(line.low_ug), high: gramsText(line.high_ug) };
+  if (verdict !== 'inside') {
+    giveUp(
+      problem('weight-outside-band', 'actualGrams', {
+        found: gramsText(actual),
+        allowed: gramsText(line.target_ug),
+        parameters,
+      }),
+    );
+  }
+  if (lot.id !== line.lot_id) {
+    giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
+  }
+}
+
+async function writeAddition(tx: Writer, body: Body, line: BatchLineRow, actual: number): Promise<void> {
+  const entry = { entry_id: body.stamp.id, batch_id: line.batch_id };
+  await insertAddition(tx, {
+    ...entry,
+    position: line.position,
+    lot_id: body.lotId,
+    scale_id: body.scaleId,
+    target_ug: line.target_ug,
+    actual_ug: actual,
+  });
+  if (body.deviation)
+    await insertDeviation(tx, { ...entry, ...body.deviation, screen: await screenOf(tx, line) });
+}
+
+async function screenOf(tx: Writer, line: BatchLineRow): Promise<number | null> {
+  const screens = buildScreens({
+    lines: await listBatchLines(tx, line.batch_id),
+    steps: await listBatchSteps(tx, line.batch_id),
+    additions: [],
+    stepRecords: [],
+  });
+  return (
+    screens.find((screen) => screen.kind === 'addition' && screen.position === line.position)?.screen ?? null
+  );
+}

@@ -1,0 +1,62 @@
+import { problem } from '../../core/problem.ts';
+import {
+  giveUp,
+  insertMovements,
+  insertStrike,
+  listAdditions,
+  listMovementsOfEntry,
+  listStepRecords,
+  type Writer,
+} from '../../storage/index.ts';
+import { newMovement } from '../new-movement.ts';
+import { amountText } from '../quantity-text.ts';
+import { record, thingNotFound } from '../record.ts';
+import type { UseCase } from '../use-case.ts';
+import { viewBatch } from './batch-view.ts';
+import { openBatch } from './open-batch.ts';
+
+/**
+ * Strikes a wrong weighing or step: the entry stays readable, and what was weighed goes back to the lot at the place
+ * it was taken from. Only while making: what is in a finished bowl cannot be taken out.
+ */
+export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const batch = await openBatch(tx, params.id ?? '');
+      const { stamp, entryId, reason } = body;
+      await refuseUnstrikable(tx, batch.id, entryId);
+      const taken = (await listMovementsOfEntry(tx, entryId)).filter((row) => row.kind === 'used');
+      await tell({
+        kind: 'entry-struck',
+        subjectKind: 'batch',
+        subjectId: batch.id,
+        payload: {
+          struckEntryId: entryId,
+          reason,
+          returned: taken.map((row) => ({
+            lotId: row.lot_id,
+            placeId: row.place_id,
+            grams: amountText(-row.quantity, 'g'),
+          })),
+        },
+      });
+      await insertStrike(tx, { entry_id: stamp.id, struck_entry_id: entryId, reason });
+      await insertMovements(
+        tx,
+        taken.map((row) =>
+          newMovement(context, stamp.id, { ...row, kind: 'returned', quantity: -row.quantity, reason }),
+        ),
+      );
+      return batch.id;
+    },
+    (id) => viewBatch(context.storage.db, id),
+  );
+
+async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {
+  const entries = [...(await listAdditions(tx, batchId)), ...(await listStepRecords(tx, batchId))];
+  const entry = entries.find((row) => row.entry_id === entryId);
+  if (!entry) giveUp(thingNotFound('entryId', entryId));
+  if (entry.is_struck) giveUp(problem('entry-struck-already', 'entryId', { found: entry.happened_at }));
+}
