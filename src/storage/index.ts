@@ -71,6 +71,7 @@ export {
   type SignedRelease,
   type SignedWeight,
 } from './filling-store.ts';
+export { type FormulaRow, findFormula, insertFormula, listFormulas, updateFormula } from './formula-store.ts';
 export {
   type LotAtHand,
   type LotChoice,
@@ -79,6 +80,37 @@ export {
   type StandingAt,
   sumMadeOnHand,
 } from './lot-at-hand-store.ts';
+export {
+  type FullMark,
+  findLot,
+  insertFirmWord,
+  insertLot,
+  insertLotStatus,
+  type LotRow,
+  listFullMarks,
+  listStandingLotIds,
+  listStandingLots,
+  nextLotNumber,
+  updateLotFacts,
+} from './lot-store.ts';
+export {
+  type ConstituentRow,
+  findMaterial,
+  findMaterials,
+  insertMaterial,
+  listConstituents,
+  listMaterials,
+  type MaterialRow,
+  updateMaterial,
+} from './material-store.ts';
+export {
+  insertMovements,
+  listMovementsOfLot,
+  type MovementRow,
+  type PlaceSum,
+  type SignedMovement,
+  sumByPlace,
+} from './movement-store.ts';
 export {
   findOrder,
   insertDispatch,
@@ -97,9 +129,39 @@ export {
   updateOrder,
 } from './order-store.ts';
 export { findPerson, insertPerson, listPeople, type PersonRow, updatePerson } from './person-store.ts';
+export {
+  findPlace,
+  insertPlace,
+  listPlaces,
+  type PlaceRow,
+  retainedPlaceId,
+  shelfPlaceId,
+} from './place-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export { type Restored, restoreBackup } from './restore.ts';
+export {
+  findRevision,
+  insertRevision,
+  listLatestRevisions,
+  listRevisionLines,
+  listRevisionSteps,
+  listRevisions,
+  type NamedRevisionLine,
+  type RevisionHead,
+  type RevisionLineRow,
+  type RevisionParts,
+  type RevisionRow,
+  type RevisionStepRow,
+  replaceRevision,
+} from './revision-store.ts';
+export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
 export { openProblem, openStorage, type Reader, type Storage } from './storage.ts';
 export { listSentOfLots, type MadeFrom, type SentTins, stepAlong, sumByKind } from './trace-store.ts';
+export {
+  insertWorkshop,
+  readWorkshop,
+  updateWorkshop,
+  type WorkshopRow,
+} from './workshop-store.ts';
 export { giveUp, orGiveUp, type Writer, type WriteStamp, type WriteStory, writeOnce } from './write.ts';
