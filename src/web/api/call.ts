@@ -1,0 +1,56 @@
+import { type RouteName, routes } from '../../contract/index.ts';
+import { type Problem, problem } from '../../core/problem.ts';
+import { ApiProblem } from './api-problem.ts';
+import { connection } from './connection.ts';
+import { requestUrl } from './request-url.ts';
+import type { AnswerOf, RequestOf } from './shapes.ts';
+
+const notReached = (url: string): ApiProblem => new ApiProblem([problem('workshop-not-reached', url)], false);
+
+/** Sends one request of the contract. Throws an ApiProblem where it is refused or nobody answers. */
+export async function call<Name extends RouteName>(
+  name: Name,
+  request: RequestOf<Name> = {},
+  signal?: AbortSignal,
+): Promise<AnswerOf<Name>> {
+  const url = requestUrl(name, request);
+  const response = await reach(url, routes[name].method, request.body, signal);
+  const answer = await readJson(response, url);
+  connection.write('answers');
+  if (response.ok) return answer as AnswerOf<Name>;
+  throw new ApiProblem(problemsIn(answer, url, response.status), true);
+}
+
+async function reach(url: string, method: string, body: unknown, signal?: AbortSignal): Promise<Response> {
+  try {
+    return await fetch(url, {
+      method,
+      headers: {
+        accept: 'application/json',
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+      },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      ...(signal === undefined ? {} : { signal }),
+    });
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    connection.write('silent');
+    throw notReached(url);
+  }
+}
+
+/** An answer that is not JSON comes from something between us and the workshop, or was cut off. */
+async function readJson(response: Response, url: string): Promise<unknown> {
+  try {
+    return await response.json();
+  } catch {
+    connection.write('silent');
+    throw notReached(url);
+  }
+}
+
+function problemsIn(answer: unknown, url: string, status: number): readonly Problem[] {
+  const problems = (answer as { problems?: unknown } | null)?.problems;
+  if (Array.isArray(problems) && problems.length > 0) return problems as Problem[];
+  return [problem('answer-not-understood', url, { found: status })];
+}

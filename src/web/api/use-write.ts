@@ -1,0 +1,67 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { z } from 'zod';
+import { type RouteName, routes, type Stamp } from '../../contract/index.ts';
+import { type Problem, problem } from '../../core/problem.ts';
+import { ApiProblem } from './api-problem.ts';
+import { call } from './call.ts';
+import { makeSender, type Unstamped } from './make-sender.ts';
+import { makeStamp } from './make-stamp.ts';
+import { askPerson } from './person-now.ts';
+import { problemsOf } from './problems-of.ts';
+import type { AnswerOf, RequestOf, WriteOf } from './shapes.ts';
+
+const NONE: readonly Problem[] = [];
+
+async function stampNow(): Promise<Stamp> {
+  const by = await askPerson();
+  if (by === null) throw new ApiProblem([problem('nobody-said-who', 'stamp.by')], true);
+  return makeStamp(by);
+}
+
+const isStamped = (name: RouteName): boolean => {
+  const { input } = routes[name];
+  return input instanceof z.ZodObject && 'stamp' in input.shape;
+};
+
+function senderOf<Name extends RouteName>(name: Name): (request: Unstamped) => Promise<AnswerOf<Name>> {
+  const send = (request: object) => call(name, request as RequestOf<Name>);
+  return isStamped(name) ? makeSender({ send, stamp: stampNow }) : send;
+}
+
+export interface Write<Name extends RouteName> {
+  /** Answers undefined where it was refused: `problems` then says why. */
+  readonly write: (request: WriteOf<Name>) => Promise<AnswerOf<Name> | undefined>;
+  readonly isBusy: boolean;
+  readonly problems: readonly Problem[];
+  /** Shows problems that the page itself found before sending. */
+  readonly refuse: (problems: readonly Problem[]) => void;
+  readonly forget: () => void;
+}
+
+/** One kind of write for one form. After success everything on the pages is asked anew. */
+export function useWrite<Name extends RouteName>(name: Name): Write<Name> {
+  const queryClient = useQueryClient();
+  const [sendEntry] = useState(() => senderOf(name));
+  const [problems, setProblems] = useState(NONE);
+  const mutation = useMutation({ mutationFn: (request: Unstamped) => sendEntry(request) });
+
+  async function write(request: WriteOf<Name>): Promise<AnswerOf<Name> | undefined> {
+    setProblems(NONE);
+    try {
+      const answer = await mutation.mutateAsync(request as Unstamped);
+      await queryClient.invalidateQueries();
+      return answer;
+    } catch (error) {
+      setProblems(problemsOf(error));
+      return undefined;
+    }
+  }
+  return {
+    write,
+    isBusy: mutation.isPending,
+    problems,
+    refuse: setProblems,
+    forget: () => setProblems(NONE),
+  };
+}

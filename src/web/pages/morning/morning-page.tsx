@@ -1,0 +1,34 @@
+import { morningWords, sayDate, sayTime } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useTimeZone } from '../../api/use-time-zone.ts';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { Page } from '../../shell/page.tsx';
+import styles from './morning.module.css';
+import { MorningList } from './morning-list.tsx';
+
+export const MorningPage = () => (
+  <Loaded read={useRead('getMorning')} title={morningWords.title}>
+    {(morning) => <MorningView morning={morning} />}
+  </Loaded>
+);
+
+function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) {
+  const timeZone = useTimeZone();
+  return (
+    <Page
+      title={morningWords.title}
+      says={<Sentence saying={morning.sentence} />}
+      soft={morningWords.at(sayDate(morning.today), sayTime(morning.now, timeZone))}
+      actions={<LinkButton to="/orders/new">{morningWords.newOrder}</LinkButton>}
+    >
+      <div className={styles.lists}>
+        <MorningList title={morningWords.send} lines={morning.sendToday} empty={morningWords.nothing.send} />
+        <MorningList title={morningWords.make} lines={morning.makeNext} empty={morningWords.nothing.make} />
+        <MorningList title={morningWords.buy} lines={morning.buyThisWeek} empty={morningWords.nothing.buy} />
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,25 @@
+import styles from './button.module.css';
+
+export interface ButtonLook {
+  /** The one green for acting: at most one a list or form. */
+  readonly isAct?: boolean;
+  /** Ends or throws away something. */
+  readonly isStop?: boolean;
+  /** 64 px, for a greasy knuckle. */
+  readonly isBench?: boolean;
+  readonly isWide?: boolean;
+  /** Looks like a link: for the quiet things. */
+  readonly isPlain?: boolean;
+}
+
+export const buttonClass = ({ isAct, isStop, isBench, isWide, isPlain }: ButtonLook): string =>
+  [
+    styles.button,
+    isAct && styles.act,
+    isStop && styles.stop,
+    isBench && styles.bench,
+    isWide && styles.wide,
+    isPlain && styles.plain,
+  ]
+    .filter(Boolean)
+    .join(' ');

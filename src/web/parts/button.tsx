@@ -1,0 +1,35 @@
+import type { ReactNode } from 'react';
+import { Button as AriaButton } from 'react-aria-components';
+import { type ButtonLook, buttonClass } from './button-look.ts';
+
+interface Props extends ButtonLook {
+  readonly children: ReactNode;
+  readonly onPress?: (() => void) | undefined;
+  readonly type?: 'button' | 'submit';
+  /** Sent and not answered yet: pressing again does nothing. */
+  readonly isBusy?: boolean;
+  readonly isDisabled?: boolean;
+  /** Where the words alone do not tell which thing is meant. */
+  readonly label?: string | undefined;
+}
+
+export const Button = ({
+  children,
+  onPress,
+  type = 'button',
+  isBusy = false,
+  isDisabled = false,
+  label,
+  ...look
+}: Props) => (
+  <AriaButton
+    type={type}
+    className={buttonClass(look)}
+    isPending={isBusy}
+    isDisabled={isDisabled}
+    {...(onPress ? { onPress } : {})}
+    {...(label === undefined ? {} : { 'aria-label': label })}
+  >
+    {children}
+  </AriaButton>
+);

@@ -1,0 +1,19 @@
+import { type ReactNode, useState } from 'react';
+import styles from './disclosure.module.css';
+
+interface Props {
+  readonly title: string;
+  /** Drawn only once it is opened. */
+  readonly children: () => ReactNode;
+}
+
+/** More for those who want it. */
+export function Disclosure({ title, children }: Props) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className={styles.disclosure} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className={styles.summary}>{title}</summary>
+      {isOpen && <div className={styles.inside}>{children()}</div>}
+    </details>
+  );
+}

@@ -1,0 +1,88 @@
+import { useState } from 'react';
+import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
+import { partWords, sayProblem } from '../../words/index.ts';
+import { checkTyped, type FieldKind } from './check-typed.ts';
+import styles from './form.module.css';
+import { useFormField } from './form-context.ts';
+
+interface Props {
+  readonly label: string;
+  /** Where the contract keeps it, such as `details.name`: problems found there are shown here. */
+  readonly where: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  readonly kind?: FieldKind;
+  readonly unit?: string | undefined;
+  readonly hint?: string | undefined;
+  readonly isOptional?: boolean;
+  /** 64 px, big digits. */
+  readonly isBench?: boolean;
+  readonly isFirst?: boolean;
+}
+
+const inputClass = (kind: FieldKind, isBench: boolean): string =>
+  [
+    styles.input,
+    (kind === 'decimal' || kind === 'whole') && styles.number,
+    kind === 'long' && styles.long,
+    isBench && styles.bench,
+  ]
+    .filter(Boolean)
+    .join(' ');
+
+/** A field for text or a number. Numbers stay text, read by the exact decimal reader; a comma is explained, not guessed at. */
+export function Field(props: Props) {
+  const {
+    label,
+    where,
+    value,
+    onChange,
+    kind = 'text',
+    unit,
+    hint,
+    isOptional = false,
+    isBench = false,
+  } = props;
+  const { id, problem: found } = useFormField(where);
+  const [isLeft, setLeft] = useState(false);
+  const problem = found ?? (isLeft ? checkTyped(kind, value, where) : undefined);
+  return (
+    <TextField
+      className={styles.field ?? ''}
+      value={value}
+      onChange={onChange}
+      onFocus={() => setLeft(false)}
+      onBlur={() => setLeft(true)}
+      isInvalid={problem !== undefined}
+      validationBehavior="aria"
+      autoFocus={props.isFirst ?? false}
+      {...(id === undefined ? {} : { id })}
+    >
+      <Label className={styles.label}>
+        {label} {isOptional && <span className={styles.may}>({partWords.optional})</span>}
+      </Label>
+      <div className={styles.box}>
+        {kind === 'long' ? (
+          <TextArea className={inputClass(kind, isBench)} />
+        ) : (
+          <Input
+            className={inputClass(kind, isBench)}
+            autoComplete="off"
+            inputMode={kind === 'decimal' ? 'decimal' : kind === 'whole' ? 'numeric' : 'text'}
+          />
+        )}
+        {unit && <span className={styles.unit}>{unit}</span>}
+      </div>
+      {hint && (
+        <Text slot="description" className={styles.hint}>
+          {hint}
+        </Text>
+      )}
+      {problem && (
+        <Text slot="errorMessage" className={styles.wrong}>
+          {sayProblem(problem).says} {sayProblem(problem).mend}
+        </Text>
+      )}
+    </TextField>
+  );
+}

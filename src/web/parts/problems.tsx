@@ -1,0 +1,35 @@
+import { useEffect, useRef } from 'react';
+import type { Problem } from '../../core/problem.ts';
+import { partWords } from '../../words/index.ts';
+import { ProblemLine } from './problem-line.tsx';
+import styles from './problems.module.css';
+import { State } from './state.tsx';
+
+interface Props {
+  readonly problems: readonly Problem[];
+  /** Finds the field that a problem is about; undefined where it is on no field. */
+  readonly fieldIdOf?: (where: string) => string;
+}
+
+/** What is wrong and how to mend it. Focus goes there, so that it is read out and never missed. */
+export function Problems({ problems, fieldIdOf }: Props) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (problems.length > 0) box.current?.focus();
+  }, [problems]);
+  if (problems.length === 0) return null;
+  return (
+    <div ref={box} tabIndex={-1} role="alert" className={styles.box}>
+      <State kind="stop">{partWords.problems(problems.length)}</State>
+      <ul className={styles.list}>
+        {problems.map((problem) => (
+          <ProblemLine
+            key={`${problem.code} ${problem.where} ${problem.found}`}
+            problem={problem}
+            fieldId={fieldIdOf?.(problem.where)}
+          />
+        ))}
+      </ul>
+    </div>
+  );
+}

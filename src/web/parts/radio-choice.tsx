@@ -1,0 +1,28 @@
+import { useId } from 'react';
+import { FieldGroup } from './field-group.tsx';
+import styles from './form.module.css';
+import type { Choice } from './select.tsx';
+
+interface Props {
+  readonly title: string;
+  readonly choices: readonly Choice[];
+  readonly value: string;
+  readonly onChange: (id: string) => void;
+}
+
+/** One of a few, all in sight. */
+export function RadioChoice({ title, choices, value, onChange }: Props) {
+  const group = useId();
+  return (
+    <FieldGroup title={title}>
+      <div className={styles.choices}>
+        {choices.map(({ id, name }) => (
+          <label key={id} className={styles.check}>
+            <input type="radio" name={group} checked={id === value} onChange={() => onChange(id)} />
+            <span>{name}</span>
+          </label>
+        ))}
+      </div>
+    </FieldGroup>
+  );
+}

@@ -1,0 +1,6 @@
+import type { Saying } from '../../contract/index.ts';
+import { say } from '../../words/index.ts';
+import { useTimeZone } from '../api/use-time-zone.ts';
+
+/** A sentence that came as data, said on the workshop's clock. */
+export const Sentence = ({ saying }: { readonly saying: Saying }) => say(saying, { timeZone: useTimeZone() });

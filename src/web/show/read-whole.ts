@@ -1,0 +1,12 @@
+import { done, problem, type Result, refused } from '../../core/problem.ts';
+import { readDecimal } from '../../core/quantity/index.ts';
+
+/** Reads counted pieces: digits only, spaces between thousands allowed. */
+export function readWhole(typed: string, where: string): Result<number> {
+  const read = readDecimal(typed, where);
+  if (!read.ok) return read;
+  const isWhole = read.value.isInteger() && read.value.abs().lte(Number.MAX_SAFE_INTEGER);
+  return isWhole
+    ? done(read.value.toNumber())
+    : refused(problem('not-a-whole-number', where, { found: typed }));
+}

@@ -1,0 +1,39 @@
+/** What can go wrong between a page and the workshop's computer, and what a page sees before it asks. */
+export const webProblems = {
+  'workshop-not-reached': {
+    says: "The workshop's computer does not answer, so this may not have been kept.",
+    mend: 'Look whether it is on and on the same network, then try again: the same entry sent twice counts once.',
+  },
+  'answer-not-understood': {
+    says: "The workshop's computer answered with {found}, and this page does not know what that means.",
+    mend: 'Load the page again. If it stays so, the page and the program are of different versions: start the program anew.',
+  },
+  'page-mistake': {
+    says: 'The page made a mistake: {found}.',
+    mend: 'Load the page again. Entries already made are kept.',
+  },
+  'earlier-entry-arrived': {
+    says: 'Your first entry had arrived after all and stands in the record; the changed one was not sent.',
+    mend: 'Look at what stands there now, then correct it where it is wrong.',
+  },
+  'nobody-said-who': {
+    says: 'Nobody said who is working, and every entry carries a name.',
+    mend: 'Choose a name at the top of the page.',
+  },
+  'not-a-whole-number': {
+    says: '{found} is not a whole number.',
+    mend: 'Pieces are counted: write digits only, such as 12.',
+  },
+  'choice-missing': {
+    says: 'Nothing is chosen here yet.',
+    mend: 'Choose one.',
+  },
+  'text-missing': {
+    says: 'Nothing is written here yet.',
+    mend: 'Write it in.',
+  },
+  'date-missing': {
+    says: 'The day is missing.',
+    mend: 'Choose a day.',
+  },
+} as const;

@@ -1,0 +1,16 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+// One style sheet for all pages; nothing is inlined as data:, since the content security policy allows 'self' only.
+export default defineConfig({
+  root: 'src/web',
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    cssCodeSplit: false,
+    assetsInlineLimit: 0,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
+});
