@@ -12,6 +12,8 @@ export interface StandingAt {
 /** A lot as the bench needs it: may it be used, and how much of it stands where. */
 export interface LotAtHand extends Selectable<LotTable> {
   readonly item_name: string;
+  /** base or mixture; null for what was bought, and for tins. */
+  readonly formula_kind: string | null;
   /** What the batch it comes of was made as; null for what was bought. */
   readonly made_as: string | null;
   readonly status: string;
@@ -58,7 +60,11 @@ async function selectLots(db: Reader, choice: LotChoice) {
     .leftJoin('product', 'product.id', 'lot.item_id')
     .leftJoin('batch', 'batch.id', 'lot.batch_id')
     .selectAll('lot')
-    .select(['material.name as material_name', 'formula.name as formula_name'])
+    .select([
+      'material.name as material_name',
+      'formula.name as formula_name',
+      'formula.kind as formula_kind',
+    ])
     .select(['product.name as product_name', 'entry.seq as entry_seq', 'batch.purpose as made_as'])
     .where('lotIds' in choice ? 'lot.id' : 'lot.item_id', 'in', chosen);
   const rows = await query.execute();

@@ -248,6 +248,9 @@ export interface FillingRunTable {
   product_details: string;
   wanted: number;
   scale_id: string;
+  /** The scale's worst error of a net weight and the aim, as they stood: a later change of the scale judges no old tin. */
+  scale_error_ug: number;
+  aim_ug: number;
   tare_ug: number | null;
   started_at: string;
 }
@@ -451,6 +454,8 @@ export interface OrderLineTable {
 export interface BackupMadeTable {
   id: Generated<number>;
   at: string;
+  /** daily, by-hand or before-migration: only dailies are ever cleared away. */
+  kind: string;
   file: string;
   bytes: number;
 }

@@ -7,12 +7,12 @@ import { amountText } from './quantity-text.ts';
  * only once a person said that it is firm; past its keep-until date it has to be looked at (said to be firm) again.
  * A date still counts on its own day. What was made as a trial goes into trials only.
  */
-export function whyNotUsable(lot: LotAtHand, today: string, purpose: string): Problem | undefined {
+export function whyNotUsable(lot: LotAtHand, today: string, purpose = 'sale'): Problem | undefined {
   const parameters = { item: lot.item_name };
   if (lot.made_as === 'trial' && purpose !== 'trial') {
     return problem('lot-of-a-trial', lot.number, { parameters });
   }
-  if (lot.firm_from !== null && lot.firm_said_at === null) {
+  if (lot.formula_kind === 'base' && lot.firm_from !== null && lot.firm_said_at === null) {
     return problem('lot-not-firm', lot.number, { found: lot.firm_from, parameters });
   }
   if (lot.status !== 'released') {
@@ -36,7 +36,7 @@ const isPastKeeping = (lot: LotAtHand, today: string): boolean =>
   lot.keep_until < today &&
   (lot.firm_said_at === null || lot.firm_said_at.slice(0, 10) <= lot.keep_until);
 
-export const isUsable = (lot: LotAtHand, today: string, purpose: string): boolean =>
+export const isUsable = (lot: LotAtHand, today: string, purpose = 'sale'): boolean =>
   whyNotUsable(lot, today, purpose) === undefined;
 
 /** More than the lot has: says what it has and what was asked; the way out is to weigh the tub or count the pieces. */

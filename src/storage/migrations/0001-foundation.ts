@@ -195,7 +195,13 @@ async function makeReportsAndOrders(db: Kysely<never>): Promise<void> {
     product_id: '-> product.id',
     units: 'integer',
   });
-  await makeTable(db, 'backup_made', ['id'], { id: 'integer', at: 'text', file: 'text', bytes: 'integer' });
+  await makeTable(db, 'backup_made', ['id'], {
+    id: 'integer',
+    at: 'text',
+    kind: 'text',
+    file: 'text',
+    bytes: 'integer',
+  });
 }
 
 async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
@@ -235,6 +241,8 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     product_details: 'text',
     wanted: 'integer',
     scale_id: '-> scale.id',
+    scale_error_ug: 'integer',
+    aim_ug: 'integer',
     tare_ug: 'integer?',
     started_at: 'text',
   });
