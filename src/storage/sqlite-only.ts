@@ -20,19 +20,37 @@ export const APPLICATION_ID = 0x4772_616d;
 export const BUSY_TIMEOUT_MS = 3000;
 
 /**
- * Opens a file with every guard set. WAL with synchronous=FULL: a commit is on disk when it returns.
- * recursive_triggers: without it INSERT OR REPLACE would slip past an append-only trigger.
+ * Opens a file and changes nothing in it: a foreign file must be left as it is (guards come once it is known as ours).
  * locking_mode=EXCLUSIVE: the database itself is the lock of its one writer, and the kernel frees it after a kill.
  */
 export function openSqlite(file: string, options: { readonly mustExist?: boolean } = {}): Sqlite.Database {
   const handle = new Sqlite(file, { fileMustExist: options.mustExist ?? false });
   handle.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`);
   handle.pragma('locking_mode = EXCLUSIVE');
+  return handle;
+}
+
+/** For looking into a copy that nobody writes to. */
+export const openReadOnly = (file: string): Sqlite.Database =>
+  new Sqlite(file, { readonly: true, fileMustExist: true });
+
+/**
+ * Sets every guard of a connection. WAL with synchronous=FULL: a commit is on disk when it returns.
+ * recursive_triggers: without it INSERT OR REPLACE would slip past an append-only trigger.
+ */
+export function setGuards(handle: Sqlite.Database): void {
   handle.pragma('journal_mode = WAL');
   handle.pragma('synchronous = FULL');
   handle.pragma('foreign_keys = ON');
   handle.pragma('recursive_triggers = ON');
-  return handle;
+}
+
+/** A file of no bytes, or one whose making was cut off before its first transaction: no table stands in it. */
+export function isBlank(handle: Sqlite.Database): boolean {
+  const { tables } = handle.prepare('select count(*) as tables from sqlite_master').get() as {
+    tables: number;
+  };
+  return tables === 0 && readApplicationId(handle) === 0 && readSchemaVersion(handle) === 0;
 }
 
 /** Takes the write lock at once: a transaction that read first and wrote later could be refused half-way. */

@@ -1,15 +1,18 @@
 import { existsSync } from 'node:fs';
 import { Kysely } from 'kysely';
-import { done, problem, type Result, refused } from '../core/problem.ts';
+import { done, type Problem, problem, type Result, refused } from '../core/problem.ts';
+import { readAddressHint } from '../machine/index.ts';
 import { migrations } from './migrations/index.ts';
 import type { Database } from './schema.ts';
 import {
   APPLICATION_ID,
   ImmediateDialect,
+  isBlank,
   openSqlite,
   readApplicationId,
   readSchemaVersion,
   type SqliteHandle,
+  setGuards,
   writeSchemaVersion,
 } from './sqlite-only.ts';
 
@@ -25,25 +28,25 @@ export interface Storage {
 }
 
 export interface OpenOptions {
-  /** Called before a file of an older version is changed: must leave a copy, or throw. */
-  readonly beforeMigration?: (handle: SqliteHandle, fromVersion: number) => void;
+  /** Called before a file of an older version is changed: leaves a copy; a refusal leaves the file as it was. */
+  readonly beforeMigration?: (handle: SqliteHandle, fromVersion: number) => Result<unknown>;
+  /** Refuses a file that is not there instead of making it. */
+  readonly mustExist?: boolean;
 }
 
 /** Opens or makes a workshop file. What is wrong with it comes back as a problem, and the file stays as it was. */
 export async function openStorage(file: string, options: OpenOptions = {}): Promise<Result<Storage>> {
-  const isNew = file === ':memory:' || !existsSync(file);
+  if (options.mustExist && !existsSync(file)) return refused(problem('file-missing', file));
   let handle: SqliteHandle | undefined;
   try {
     handle = openSqlite(file);
-    const refusal = isNew ? undefined : whyNotOurs(handle, file);
-    if (refusal) {
+    const refusals = prepare(handle, file, options);
+    if (refusals.length > 0) {
       handle.close();
-      return refused(refusal);
+      return refused(...refusals);
     }
-    const version = readSchemaVersion(handle);
-    if (!isNew && version < migrations.length) options.beforeMigration?.(handle, version);
     const db = new Kysely<Database>({ dialect: new ImmediateDialect({ database: handle }) });
-    await migrate(db, version);
+    await migrate(db, readSchemaVersion(handle));
     return done(storageOf(file, db, handle));
   } catch (error) {
     handle?.close();
@@ -51,6 +54,20 @@ export async function openStorage(file: string, options: OpenOptions = {}): Prom
     if (known) return refused(known);
     throw error;
   }
+}
+
+/** Looks before anything is changed: a file that is not ours, or newer, or cannot be backed up, stays as it was. */
+function prepare(handle: SqliteHandle, file: string, { beforeMigration }: OpenOptions): readonly Problem[] {
+  if (isBlank(handle)) {
+    setGuards(handle);
+    return [];
+  }
+  const refusal = whyNotOurs(handle, file);
+  if (refusal) return [refusal];
+  setGuards(handle);
+  const version = readSchemaVersion(handle);
+  const kept = version < migrations.length ? beforeMigration?.(handle, version) : undefined;
+  return kept === undefined || kept.ok ? [] : kept.problems;
 }
 
 const storageOf = (file: string, db: Reader, handle: SqliteHandle): Storage => ({
@@ -61,7 +78,8 @@ const storageOf = (file: string, db: Reader, handle: SqliteHandle): Storage => (
   close: () => db.destroy(),
 });
 
-function whyNotOurs(handle: SqliteHandle, file: string) {
+/** Why a file is not to be touched by this program, or nothing. */
+export function whyNotOurs(handle: SqliteHandle, file: string) {
   const version = readSchemaVersion(handle);
   if (readApplicationId(handle) !== APPLICATION_ID) return problem('file-not-ours', file);
   if (version > migrations.length) {
@@ -82,9 +100,10 @@ async function migrate(db: Kysely<Database>, from: number): Promise<void> {
 }
 
 /** What the operating system or SQLite says when a file cannot be opened, as a problem with a way out. */
-function openProblem(error: unknown, file: string) {
+export function openProblem(error: unknown, file: string): Problem | undefined {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) return problem('file-held', file);
+  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
+    return problem('file-held', file, { parameters: { address: readAddressHint(file) } });
   if (code === 'SQLITE_NOTADB' || code.startsWith('SQLITE_CORRUPT')) return problem('file-torn', file);
   if (code === 'SQLITE_FULL') return problem('disk-full', file);
   if (

@@ -1,14 +1,21 @@
 import type { ProblemWords } from './problem-words.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
+import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
+import { webProblems } from './problems/web.en-gb.ts';
+import { keepingSayings } from './sayings/keeping.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
   foundation: foundationProblems,
+  keeping: keepingProblems,
   print: printProblems,
+  web: webProblems,
 };
 
-export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {};
+export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  keeping: keepingSayings,
+};
 
 const gather = <Words>(
   rooms: Readonly<Record<string, Readonly<Record<string, Words>>>>,

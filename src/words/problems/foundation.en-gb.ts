@@ -100,11 +100,11 @@ export const foundationProblems = {
     mend: 'Open it with the newer Gramwright, or bring this one up to date.',
   },
   'file-held': {
-    says: '{where} is open in another Gramwright.',
+    says: '{where} is open in another Gramwright{address, select, nothing {} other { at {address}}}.',
     mend: 'Use that one, or close it first.',
   },
   'file-torn': {
-    says: '{where} is damaged and cannot be read. It was left as it is.',
+    says: '{where} is damaged, or is no workshop file. It was left as it is.',
     mend: 'Restore the newest backup: gramwright restore FILE.',
   },
   'file-not-writable': {
@@ -116,11 +116,11 @@ export const foundationProblems = {
     mend: 'Make the folder, or choose another.',
   },
   'disk-full': {
-    says: 'The disk with {where} is full. Nothing of this entry was kept, and nothing before it was lost.',
-    mend: 'Make room on the disk, then enter it once more.',
+    says: 'The disk with {where} is full. Nothing of this was kept, and nothing before it was lost.',
+    mend: 'Make room on the disk, then do it once more.',
   },
   'disk-trouble': {
-    says: 'The disk with {where} did not do as it was told ({found}). Nothing of this entry was kept.',
+    says: 'The disk with {where} did not do as it was told ({found}). Nothing of this was kept.',
     mend: 'Check the disk and its cable, then run gramwright check-up.',
   },
   'lot-overdrawn': {

@@ -1,0 +1,64 @@
+import { strToU8, zipSync } from 'fflate';
+import { sql } from 'kysely';
+import type { Storage } from './storage.ts';
+
+type Cell = string | number | null | Uint8Array;
+type Row = Readonly<Record<string, Cell>>;
+
+/** Every table with all its rows, in the order of their names. */
+async function readTables({ db }: Storage): Promise<[string, Row[]][]> {
+  const tables = (await db.introspection.getTables()).map((table) => table.name).sort();
+  const read: [string, Row[]][] = [];
+  for (const table of tables) {
+    const { rows } = await sql<Row>`select * from ${sql.table(table)}`.execute(db);
+    read.push([table, rows]);
+  }
+  return read;
+}
+
+const inBase64 = (cell: Cell): string | number | null =>
+  cell instanceof Uint8Array ? Buffer.from(cell).toString('base64') : cell;
+
+/** The whole workshop as one document, nothing changed: attachments stand in base64. */
+export async function exportAsJson(storage: Storage): Promise<Record<string, unknown>> {
+  const tables = (await readTables(storage)).map(([name, rows]) => [
+    name,
+    rows.map((row) =>
+      Object.fromEntries(Object.entries(row).map(([column, cell]) => [column, inBase64(cell)])),
+    ),
+  ]);
+  return { format: 'gramwright-export', schema: storage.schemaVersion, tables: Object.fromEntries(tables) };
+}
+
+/** One CSV file a table, for a spreadsheet. */
+export async function exportAsCsvZip(storage: Storage, at: string): Promise<Uint8Array> {
+  const columns = new Map(
+    (await storage.db.introspection.getTables()).map((table) => [
+      table.name,
+      table.columns.map((column) => column.name),
+    ]),
+  );
+  const files = (await readTables(storage)).map(([name, rows]) => [
+    `${name}.csv`,
+    strToU8(writeCsv(columns.get(name) ?? [], rows)),
+  ]);
+  return zipSync(Object.fromEntries(files), { mtime: at });
+}
+
+/** RFC 4180: commas, CRLF, quotes doubled. The mark in front tells spreadsheets that it is UTF-8. */
+export function writeCsv(columns: readonly string[], rows: readonly Row[]): string {
+  const lines = rows.map((row) => columns.map((column) => writeCell(row[column] ?? null)));
+  return `\ufeff${[columns, ...lines].map((cells) => `${cells.join(',')}\r\n`).join('')}`;
+}
+
+/**
+ * A text that a spreadsheet would run as a formula gets an apostrophe in front: one that begins with = + - @, or with a
+ * tab or a carriage return before it (OWASP, CSV injection). Numbers of the ledger stay numbers, negative ones too.
+ */
+function writeCell(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'number') return String(cell);
+  const text = String(inBase64(cell));
+  const guarded = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
+}

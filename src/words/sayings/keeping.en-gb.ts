@@ -1,0 +1,11 @@
+/** What a check-up looks at and finds. */
+export const keepingSayings = {
+  'check-integrity': 'The file is whole, page by page',
+  'check-foreign-keys': 'Whatever a row names is there',
+  'check-chain': 'The chain of {looked, plural, one {# entry} other {# entries}} is unbroken',
+  'check-sequence': 'No entry is missing between the first and the last',
+  'check-records': 'Each of {looked, plural, one {# record} other {# records}} has its entry',
+  'check-balances': 'No lot has less than nothing ({looked, plural, one {# balance} other {# balances}})',
+  'check-sound': 'Nothing wrong.',
+  'check-wrong': '{count, plural, one {# wrong} other {# wrong}}: {which}.',
+} as const;

@@ -1,0 +1,12 @@
+import type { UseCases } from '../use-case.ts';
+import { backUp } from './back-up.ts';
+import { checkUp } from './check-up.ts';
+import { exportCsv, exportJson } from './export-all.ts';
+
+export { backUpIfDue } from './back-up.ts';
+export { openWorkshop, workshopFile } from './open-workshop.ts';
+export { restoreWorkshop } from './restore-workshop.ts';
+
+export const keepingUseCases = { backUp, checkUp, exportCsv, exportJson } satisfies UseCases<
+  'backUp' | 'checkUp' | 'exportCsv' | 'exportJson'
+>;
