@@ -29,8 +29,15 @@ export function cellLines(cell: PaperCell, place: CellPlace, faces: Faces): Cell
     text === ''
       ? []
       : linesOf(setParagraph([{ text, weight: style.weight }], { ...style, ...shared }, faces));
-  return remark === '' ? lines : [...lines, ...remarkLines(remark, place, faces)];
+  return remark === '' ? lines : [...followed(lines), ...remarkLines(remark, place, faces)];
 }
+
+/** A blank parts the text from the remark for whoever hears or copies it. */
+const followed = (lines: readonly CellLine[]): CellLine[] =>
+  lines.map((line) => ({
+    ...line,
+    items: line.items.map((item) => (item.kind === 'text' ? { ...item, hasSpaceAfter: true } : item)),
+  }));
 
 function remarkLines(remark: string, place: CellPlace, faces: Faces): CellLine[] {
   const style = paperStyles.remark;

@@ -4,6 +4,7 @@ import { findMissingGlyphs } from './find-missing-glyphs.ts';
 import type { Label } from './label.ts';
 import { nameOfElement } from './name-of-element.ts';
 import { type FaceSize, heightOf, widthOf } from './outline.ts';
+import { SHEET } from './sheet-frame.ts';
 
 /** Everything about a label that can be refused before a line is set. */
 export function checkLabel(label: Label, faces: Faces): Problem[] {
@@ -16,8 +17,11 @@ export function checkLabel(label: Label, faces: Faces): Problem[] {
   ];
 }
 
-/** What an A4 sheet takes between its margins (see label-sheet): larger faces cannot be printed whole. */
-const LARGEST_MM = { width: 182, height: 234 };
+/** What an A4 sheet takes between its margins (see sheet-frame): larger faces cannot be printed whole. */
+const LARGEST_MM = {
+  width: SHEET.widthMm - 2 * SHEET.marginMm,
+  height: SHEET.bottomMm - SHEET.topMm,
+};
 
 function checkSize(size: FaceSize, where: string): Problem[] {
   const measures: [string, number, number][] =

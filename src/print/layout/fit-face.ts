@@ -1,6 +1,7 @@
 import { done, type Problem, problem, type Result, refused } from '../../core/problem.ts';
+import type { Block } from './block.ts';
 import type { Faces } from './face.ts';
-import { type Align, type Block, type Flowed, type FlowFailure, flowBlocks } from './flow-blocks.ts';
+import { type Align, type Flowed, type FlowFailure, flowBlocks } from './flow-blocks.ts';
 import { nameOfElement } from './name-of-element.ts';
 import { type FaceSize, heightOf, type Region, widthOf } from './outline.ts';
 import type { Placed } from './placed.ts';

@@ -1,39 +1,12 @@
-import type { Face, Faces } from './face.ts';
+import type { Block, RuleBlock, TextBlock } from './block.ts';
+import type { Faces } from './face.ts';
 import type { Reach, Region } from './outline.ts';
 import { placeLine } from './place-line.ts';
 import type { Placed, PlacedText } from './placed.ts';
 import { countFitting, setLine } from './set-line.ts';
-import { type Span, splitIntoTokens, type Token } from './split-into-tokens.ts';
+import type { Token } from './split-into-tokens.ts';
 
-export interface TextBlock {
-  readonly kind: 'text';
-  readonly element: string;
-  readonly content: Content;
-  readonly sizeMm: number;
-  /** From baseline to baseline, in ems. */
-  readonly leadingEm: number;
-  readonly gapMm: number;
-  /** Lines of about equal length: for a name, not for a list. */
-  readonly isBalanced: boolean;
-}
-
-export interface RuleBlock {
-  readonly kind: 'rule';
-  readonly element: string;
-  readonly lengthMm: number;
-  readonly thicknessMm: number;
-  readonly gapMm: number;
-}
-
-export type Block = TextBlock | RuleBlock;
 export type Align = 'left' | 'centre';
-
-/** Text taken apart once, for every size that is tried. Extents in ems from the baseline. */
-export interface Content {
-  readonly lines: readonly (readonly Token[])[];
-  readonly aboveEm: number;
-  readonly belowEm: number;
-}
 
 export interface Flowed {
   readonly ok: true;
@@ -47,25 +20,6 @@ export interface FlowFailure {
   /** Set where one word is wider than the region anywhere. */
   readonly wordMm?: number;
 }
-
-/** Every line takes at least the room of these letters, so that gaps look even; accents above capitals take more. */
-const USUAL_EXTENT = 'dp';
-
-export function contentOf(spans: readonly Span[], faces: Faces): Content {
-  const lines = splitIntoTokens(spans).filter((line) => line.length > 0);
-  const usual = { text: USUAL_EXTENT, weight: spans[0]?.weight ?? 'regular' } as const;
-  const inks = [usual, ...lines.flat()].flatMap(({ text, weight }) => inkOrNone(text, faces[weight]));
-  return {
-    lines,
-    aboveEm: Math.max(0, ...inks.map((ink) => ink.top)),
-    belowEm: Math.max(0, ...inks.map((ink) => -ink.bottom)),
-  };
-}
-
-const inkOrNone = (text: string, face: Face) => {
-  const ink = face.inkOf(text);
-  return ink === null ? [] : [ink];
-};
 
 /** Sets blocks one under the other from a height downwards; stops at the first that finds no room. */
 export function flowBlocks(

@@ -1,7 +1,7 @@
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
 export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
 export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
-export { layoutLabelSheet, MOST_COPIES, type SheetHeading } from './label-sheet.ts';
+export { layoutLabelSheet, MOST_COPIES } from './label-sheet.ts';
 export { labelToSvg } from './label-to-svg.ts';
 export { layoutLabel } from './layout-label.ts';
 export { layoutPaper } from './layout-paper.ts';
@@ -21,6 +21,7 @@ export {
   type Tone,
   toneColour,
 } from './placed.ts';
+export type { SheetHeading } from './sheet-frame.ts';
 export {
   buildTraceReport,
   type TracedLot,

@@ -20,7 +20,7 @@ function faceToSvg(face: FaceLayout): string {
   const items = face.items.map(itemToSvg).join('');
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" ` +
-    `font-family="Source Sans 3 Variable, Source Sans 3, sans-serif"><title>${title}</title>${cut}${items}</svg>`
+    `xml:space="preserve" font-family="'Source Sans 3 Variable', 'Source Sans 3', sans-serif"><title>${title}</title>${cut}${items}</svg>`
   );
 }
 

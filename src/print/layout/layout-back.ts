@@ -1,8 +1,9 @@
 import { done, type Result } from '../../core/problem.ts';
 import { printWords } from '../../words/index.ts';
+import { type Block, contentOf } from './block.ts';
 import { emForXHeightMm, type Faces } from './face.ts';
 import { fitFace } from './fit-face.ts';
-import { type Block, contentOf, type FlowFailure } from './flow-blocks.ts';
+import type { FlowFailure } from './flow-blocks.ts';
 import type { FaceLayout, LabelBack } from './label.ts';
 import { BACK_STEP_MM, INSET_MM, LARGEST_BACK_X_HEIGHT_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
 import { OPEN_JAR_HEIGHT_MM, OPEN_JAR_WIDTH_MM, placeOpenJar } from './open-jar.ts';

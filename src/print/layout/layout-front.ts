@@ -1,7 +1,7 @@
 import { done, type Result } from '../../core/problem.ts';
+import { type Block, contentOf } from './block.ts';
 import { emForXHeightMm, type Faces, type Weight } from './face.ts';
 import { fitFace } from './fit-face.ts';
-import { type Block, contentOf } from './flow-blocks.ts';
 import type { FaceLayout, LabelFront } from './label.ts';
 import {
   FIGURE_MARGIN_MM,
@@ -10,6 +10,7 @@ import {
   SMALLEST_X_HEIGHT_MM,
 } from './label-rules.ts';
 import { type FaceSize, heightOf, insetRegion, widthOf } from './outline.ts';
+import { prepareText } from './prepare-text.ts';
 
 /** Ten steps from the wished size of the name down to its smallest. */
 const STEPS = 10;
@@ -69,7 +70,7 @@ function sizesOf(front: LabelFront, share: number, figuresEm: number, faces: Fac
   const between = (least: number, most: number): number => least + Math.max(0, most - least) * share;
   const nameFloor = emForXHeightMm(SMALLEST_NAME_X_HEIGHT_MM, faces.bold);
   const floor = emForXHeightMm(SMALLEST_X_HEIGHT_MM, faces.regular);
-  const wished = wishedNameMm(front.size);
+  const wished = wishedNameMm(front, faces);
   const legal = (front.figureHeightMm + FIGURE_MARGIN_MM) / figuresEm;
   return {
     name: between(nameFloor, wished),
@@ -79,8 +80,14 @@ function sizesOf(front: LabelFront, share: number, figuresEm: number, faces: Fac
   };
 }
 
-const wishedNameMm = (size: FaceSize): number =>
-  size.shape === 'round' ? size.diameterMm * 0.11 : Math.min(widthOf(size) * 0.1, heightOf(size) * 0.18);
+/** A long name is set a little smaller from the start, so that two lines take it rather than three. */
+function wishedNameMm({ size, productName }: LabelFront, faces: Faces): number {
+  const boldest =
+    size.shape === 'round' ? size.diameterMm * 0.12 : Math.min(widthOf(size) * 0.1, heightOf(size) * 0.18);
+  const lineMm = (widthOf(size) - 2 * INSET_MM) * 0.85;
+  const longerLineEm = faces.bold.advanceOf(prepareText(productName)) * 0.58;
+  return Math.min(boldest, Math.max(boldest * 0.65, lineMm / longerLineEm));
+}
 
 function blockBuilder(front: LabelFront, faces: Faces): (sizes: FrontSizes) => Block[] {
   const content = (text: string | undefined, weight: Weight) =>

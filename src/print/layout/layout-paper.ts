@@ -1,7 +1,9 @@
 import { done, type Result } from '../../core/problem.ts';
 import { printWords } from '../../words/index.ts';
+import { factPieces, signaturePieces } from './across-pieces.ts';
 import { checkPaper } from './check-paper.ts';
 import type { Faces } from './face.ts';
+import { joinPieces } from './join-pieces.ts';
 import { FOOTER_MM, LEFT_MM, PAGE_HEIGHT_MM, PAGE_WIDTH_MM, TEXT_WIDTH_MM } from './page-frame.ts';
 import { paginate } from './paginate.ts';
 import type { Paper } from './paper.ts';
@@ -9,15 +11,7 @@ import { paperStyles } from './paper-styles.ts';
 import type { Placed, PrintDocument } from './placed.ts';
 import { type ColumnAlign, paragraphAt, setParagraph } from './set-paragraph.ts';
 import { tablePieces } from './table-pieces.ts';
-import {
-  cautionPieces,
-  factPieces,
-  joinPieces,
-  notePieces,
-  signaturePieces,
-  titlePieces,
-  writingPieces,
-} from './text-pieces.ts';
+import { cautionPieces, notePieces, titlePieces, writingPieces } from './text-pieces.ts';
 
 /** Sets a paper on as many A4 pages as it takes, each with its footer and its number. */
 export function layoutPaper(paper: Paper, faces: Faces): Result<PrintDocument> {

@@ -8,15 +8,15 @@ import { setLine } from './set-line.ts';
  * (a jar with its lid off, the months as a figure and the letter M). The law gives it no size; this one keeps the
  * figures at about 1.7 mm. Common practice, no source.
  */
-export const OPEN_JAR_WIDTH_MM = 9;
+export const OPEN_JAR_WIDTH_MM = 10;
 const UNITS_WIDE = 100;
 const UNITS_HIGH = 118;
 const SCALE = OPEN_JAR_WIDTH_MM / UNITS_WIDE;
 export const OPEN_JAR_HEIGHT_MM = UNITS_HIGH * SCALE;
 
 const STROKE = 5;
-const TEXT_EM = 29;
-const TEXT_BASELINE = 98;
+const TEXT_EM = 26;
+const TEXT_BASELINE = 96;
 
 /** Lid lifted to one side, rim, body with a rounded foot. Units of a hundredth of the width. */
 const OUTLINES = [

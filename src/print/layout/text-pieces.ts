@@ -1,4 +1,5 @@
 import type { Faces } from './face.ts';
+import { joinPieces } from './join-pieces.ts';
 import { TEXT_WIDTH_MM } from './page-frame.ts';
 import type { Paper } from './paper.ts';
 import { paperStyles } from './paper-styles.ts';
@@ -9,7 +10,14 @@ import { placeTriangle, TRIANGLE_EM } from './triangle.ts';
 
 type Style = (typeof paperStyles)[keyof typeof paperStyles];
 
-function paragraphOf(text: string, style: Style, widthMm: number, element: string, part: Part, faces: Faces) {
+export function paragraphOf(
+  text: string,
+  style: Style,
+  widthMm: number,
+  element: string,
+  part: Part,
+  faces: Faces,
+) {
   return setParagraph(
     [{ text, weight: style.weight }],
     { ...style, align: 'left', widthMm, element, part },
@@ -74,38 +82,6 @@ function bannerPieces(text: string | undefined, faces: Faces): Pieces {
   return { pieces: [{ heightMm, gapMm: 5, items, isKeptWithNext: false, where: 'banner' }], parts: [part] };
 }
 
-const FACTS_ACROSS = 3;
-const FACT_GAP_MM = 6;
-
-/** Label over value, three across. */
-export function factPieces(facts: Paper['facts'], faces: Faces): Pieces {
-  const widthMm = (TEXT_WIDTH_MM - FACT_GAP_MM * (FACTS_ACROSS - 1)) / FACTS_ACROSS;
-  const cells = facts.map(([label, value], index) => {
-    const part: Part = { type: 'P', children: [] };
-    const where = `facts[${index}]`;
-    const name = paragraphOf(label, paperStyles.factLabel, widthMm, `${where}[0]`, part, faces);
-    const answer = paragraphOf(value, paperStyles.factValue, widthMm, `${where}[1]`, part, faces);
-    const leftMm = (index % FACTS_ACROSS) * (widthMm + FACT_GAP_MM);
-    const items = [
-      ...paragraphAt(name, leftMm, 0).map((item) => ({ ...item, hasSpaceAfter: true })),
-      ...paragraphAt(answer, leftMm, name.heightMm),
-    ];
-    return { part, items, heightMm: name.heightMm + answer.heightMm };
-  });
-  const pieces: Piece[] = [];
-  for (let start = 0; start < cells.length; start += FACTS_ACROSS) {
-    const row = cells.slice(start, start + FACTS_ACROSS);
-    pieces.push({
-      heightMm: Math.max(...row.map(({ heightMm }) => heightMm)),
-      gapMm: start === 0 ? 6 : 3,
-      items: row.flatMap(({ items }) => items),
-      isKeptWithNext: false,
-      where: `facts[${start}]`,
-    });
-  }
-  return { pieces, parts: cells.map(({ part }) => part) };
-}
-
 /** A triangle and a sentence each. */
 export function cautionPieces(cautions: readonly string[], faces: Faces): Pieces {
   const style = paperStyles.caution;
@@ -159,45 +135,11 @@ export const writingPieces = (spaces: NonNullable<Paper['writingSpaces']>, faces
     }),
   );
 
-const writingLine = (leftMm: number, widthMm: number, yMm: number, element: string): Placed => ({
+export const writingLine = (leftMm: number, widthMm: number, yMm: number, element: string): Placed => ({
   kind: 'rule',
   fromMm: [leftMm, yMm],
   toMm: [leftMm + widthMm, yMm],
   thicknessMm: 0.2,
   tone: 'soft',
   element,
-});
-
-const SIGNATURE_ROOM_MM = 13;
-
-/** Lines to sign on, three across, each with what it is for under it. */
-export function signaturePieces(signatures: readonly string[], faces: Faces): Pieces {
-  const style = paperStyles.signature;
-  const widthMm = (TEXT_WIDTH_MM - FACT_GAP_MM * (FACTS_ACROSS - 1)) / FACTS_ACROSS;
-  const cells = signatures.map((text, index) => {
-    const part: Part = { type: 'P', children: [] };
-    const where = `signatures[${index}]`;
-    const paragraph = paragraphOf(text, style, widthMm, where, part, faces);
-    const leftMm = (index % FACTS_ACROSS) * (widthMm + FACT_GAP_MM);
-    const line = writingLine(leftMm, widthMm, SIGNATURE_ROOM_MM, where);
-    const items = [line, ...paragraphAt(paragraph, leftMm, SIGNATURE_ROOM_MM + 0.8)];
-    return { part, items, heightMm: SIGNATURE_ROOM_MM + 0.8 + paragraph.heightMm };
-  });
-  const pieces: Piece[] = [];
-  for (let start = 0; start < cells.length; start += FACTS_ACROSS) {
-    const row = cells.slice(start, start + FACTS_ACROSS);
-    pieces.push({
-      heightMm: Math.max(...row.map(({ heightMm }) => heightMm)),
-      gapMm: 4,
-      items: row.flatMap(({ items }) => items),
-      isKeptWithNext: start + FACTS_ACROSS < cells.length,
-      where: `signatures[${start}]`,
-    });
-  }
-  return { pieces, parts: cells.map(({ part }) => part) };
-}
-
-export const joinPieces = (list: readonly Pieces[]): Pieces => ({
-  pieces: list.flatMap(({ pieces }) => pieces),
-  parts: list.flatMap(({ parts }) => parts),
 });
