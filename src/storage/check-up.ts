@@ -1,6 +1,6 @@
 import { sql } from 'kysely';
 import { type EntryRow, FIRST_HASH, hashEntry } from './entry-store.ts';
-import { foreignKeyFindings, integrityFindings } from './sqlite-only.ts';
+import { foreignKeyFindings, integrityFindings, type SqliteHandle } from './sqlite-only.ts';
 import type { Reader, Storage } from './storage.ts';
 
 export type CheckName = 'integrity' | 'foreign-keys' | 'chain' | 'sequence' | 'records' | 'balances';
@@ -15,9 +15,12 @@ export interface Finding {
 
 /**
  * Looks the whole file through. Each check reads the rows themselves, past the guards that should have kept them right:
- * a file may have been changed by another program.
+ * a file may have been changed by another program. One transaction, so that no write goes on meanwhile.
  */
-export async function checkUp({ db, handle }: Storage): Promise<Finding[]> {
+export const checkUp = ({ db, handle }: Storage): Promise<Finding[]> =>
+  db.transaction().execute((tx) => lookThrough(tx, handle));
+
+async function lookThrough(db: Reader, handle: SqliteHandle): Promise<Finding[]> {
   const entries = await db.selectFrom('entry').selectAll().orderBy('seq').execute();
   const integrity = integrityFindings(handle);
   return [

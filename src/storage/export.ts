@@ -5,42 +5,39 @@ import type { Storage } from './storage.ts';
 type Cell = string | number | null | Uint8Array;
 type Row = Readonly<Record<string, Cell>>;
 
-/** Every table with all its rows, in the order of their names. */
-async function readTables({ db }: Storage): Promise<[string, Row[]][]> {
-  const tables = (await db.introspection.getTables()).map((table) => table.name).sort();
-  const read: [string, Row[]][] = [];
-  for (const table of tables) {
-    const { rows } = await sql<Row>`select * from ${sql.table(table)}`.execute(db);
-    read.push([table, rows]);
-  }
-  return read;
+interface Table {
+  readonly name: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly Row[];
 }
+
+/** Every table with all its rows, by name: read in one transaction, so that they fit together. */
+const readTables = ({ db }: Storage): Promise<Table[]> =>
+  db.transaction().execute(async (tx) => {
+    const tables: Table[] = [];
+    for (const { name, columns } of await tx.introspection.getTables()) {
+      const { rows } = await sql<Row>`select * from ${sql.table(name)}`.execute(tx);
+      tables.push({ name, columns: columns.map((column) => column.name), rows });
+    }
+    return tables.sort((one, other) => (one.name < other.name ? -1 : 1));
+  });
 
 const inBase64 = (cell: Cell): string | number | null =>
   cell instanceof Uint8Array ? Buffer.from(cell).toString('base64') : cell;
 
 /** The whole workshop as one document, nothing changed: attachments stand in base64. */
 export async function exportAsJson(storage: Storage): Promise<Record<string, unknown>> {
-  const tables = (await readTables(storage)).map(([name, rows]) => [
-    name,
-    rows.map((row) =>
-      Object.fromEntries(Object.entries(row).map(([column, cell]) => [column, inBase64(cell)])),
-    ),
-  ]);
+  const writeRow = (row: Row) =>
+    Object.fromEntries(Object.entries(row).map(([column, cell]) => [column, inBase64(cell)]));
+  const tables = (await readTables(storage)).map(({ name, rows }) => [name, rows.map(writeRow)]);
   return { format: 'gramwright-export', schema: storage.schemaVersion, tables: Object.fromEntries(tables) };
 }
 
 /** One CSV file a table, for a spreadsheet. */
 export async function exportAsCsvZip(storage: Storage, at: string): Promise<Uint8Array> {
-  const columns = new Map(
-    (await storage.db.introspection.getTables()).map((table) => [
-      table.name,
-      table.columns.map((column) => column.name),
-    ]),
-  );
-  const files = (await readTables(storage)).map(([name, rows]) => [
+  const files = (await readTables(storage)).map(({ name, columns, rows }) => [
     `${name}.csv`,
-    strToU8(writeCsv(columns.get(name) ?? [], rows)),
+    strToU8(writeCsv(columns, rows)),
   ]);
   return zipSync(Object.fromEntries(files), { mtime: at });
 }

@@ -105,7 +105,8 @@ export function openProblem(error: unknown, file: string): Problem | undefined {
   if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
     return problem('file-held', file, { parameters: { address: readAddressHint(file) } });
   if (code === 'SQLITE_NOTADB' || code.startsWith('SQLITE_CORRUPT')) return problem('file-torn', file);
-  if (code === 'SQLITE_FULL') return problem('disk-full', file);
+  if (code === 'SQLITE_FULL' || code === 'ENOSPC') return problem('disk-full', file);
+  if (code.startsWith('SQLITE_IOERR')) return problem('disk-trouble', file, { found: code });
   if (
     code.startsWith('SQLITE_READONLY') ||
     code.startsWith('SQLITE_CANTOPEN') ||

@@ -37,7 +37,10 @@ async function chooseFolder({ storage }: Context, asked = ''): Promise<Result<st
 
 async function make({ storage, machine }: Context, folder: string, kind: Kind): Promise<Result<Made>> {
   const at = machine.now();
-  const written = writeBackup(storage.handle, folder, datedName(storage.file, at, kind));
+  // The connection is taken whole: a copy cannot be made while a write is under way on it.
+  const written = await storage.db
+    .connection()
+    .execute(async () => writeBackup(storage.handle, folder, datedName(storage.file, at, kind)));
   if (!written.ok) return written;
   await insertBackup(storage.db, { at, kind, ...written.value });
   return done({ at, ...written.value });

@@ -5,6 +5,7 @@ import { exportCsv, exportJson } from './export-all.ts';
 
 export { backUpIfDue } from './back-up.ts';
 export { openWorkshop, workshopFile } from './open-workshop.ts';
+export { problemOfFailure } from './problem-of-failure.ts';
 export { restoreWorkshop } from './restore-workshop.ts';
 
 export const keepingUseCases = { backUp, checkUp, exportCsv, exportJson } satisfies UseCases<

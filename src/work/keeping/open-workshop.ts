@@ -13,14 +13,12 @@ export interface OpenWish {
   readonly machine: Machine;
   /** Refuses where there is no workshop yet, instead of making one. */
   readonly mustExist?: boolean;
+  readonly buildExample?: Context['buildExample'];
 }
 
 /** Opens the workshop of a folder, or makes it. An older file is backed up before it is brought to the present form. */
-export async function openWorkshop({
-  folder,
-  machine,
-  mustExist = false,
-}: OpenWish): Promise<Result<Context>> {
+export async function openWorkshop(wish: OpenWish): Promise<Result<Context>> {
+  const { folder, machine, buildExample, mustExist = false } = wish;
   const file = workshopFile(folder);
   const made = mustExist ? done(folder) : makeFolder(resolve(folder));
   if (!made.ok) return made;
@@ -33,5 +31,5 @@ export async function openWorkshop({
         : backups;
     },
   });
-  return opened.ok ? done({ storage: opened.value, machine }) : opened;
+  return opened.ok ? done({ storage: opened.value, machine, ...(buildExample && { buildExample }) }) : opened;
 }
