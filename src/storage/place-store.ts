@@ -14,13 +14,17 @@ export async function insertPlace(db: Reader, row: PlaceRow): Promise<void> {
   await db.insertInto('place').values(row).execute();
 }
 
-/** The first place of a kind. A begun workshop has a shelf and a place for retained samples from its first entry on. */
+/** The one that the workshop began with: places added later have an entry of their own. */
 async function firstPlaceId(db: Reader, kind: string): Promise<string> {
   const row = await db
     .selectFrom('place')
-    .select('id')
-    .where('kind', '=', kind)
-    .orderBy('id')
+    .leftJoin('entry', (join) =>
+      join.onRef('entry.subject_id', '=', 'place.id').on('entry.subject_kind', '=', 'place'),
+    )
+    .select('place.id')
+    .where('place.kind', '=', kind)
+    .orderBy((order) => order.fn.coalesce('entry.seq', order.lit(0)))
+    .orderBy('place.id')
     .limit(1)
     .executeTakeFirst();
   if (!row) throw new Error(`a begun workshop has a place of the kind ${kind}`);

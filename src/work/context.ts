@@ -5,4 +5,6 @@ import type { Storage } from '../storage/index.ts';
 export interface Context {
   readonly storage: Storage;
   readonly machine: Machine;
+  /** Fills an empty file with the example workshop; absent where the program came without it. */
+  readonly buildExample?: (context: Context) => Promise<void>;
 }

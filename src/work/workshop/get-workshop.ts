@@ -1,0 +1,58 @@
+import type { z } from 'zod';
+import type { workshop } from '../../contract/index.ts';
+import { done } from '../../core/problem.ts';
+import {
+  findLastBackup,
+  listPeople,
+  listPlaces,
+  listScales,
+  readWorkshop,
+  type ScaleRow,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { workshopToday } from '../local-date.ts';
+import type { UseCase } from '../use-case.ts';
+
+export type WorkshopView = z.output<typeof workshop.workshop>;
+export type WorkshopDetails = z.output<typeof workshop.workshopDetails>;
+
+export const getWorkshop: UseCase<'getWorkshop'> = async (context) => done(await viewWorkshop(context));
+
+/** The workshop as every page opens with it; before the first start it is `empty` and has no details. */
+export async function viewWorkshop(context: Context): Promise<WorkshopView> {
+  const { db } = context.storage;
+  const row = await readWorkshop(db);
+  const people = await listPeople(db);
+  const backup = await findLastBackup(db);
+  return {
+    state: row === undefined ? 'empty' : 'ready',
+    isExample: row?.is_example === 1,
+    today: await workshopToday(context),
+    now: context.machine.now(),
+    details: row === undefined ? null : (JSON.parse(row.details) as WorkshopDetails),
+    version: row?.version ?? 0,
+    people: people.map(({ id, name, is_active, version }) => ({
+      id,
+      name,
+      isActive: is_active === 1,
+      version,
+    })),
+    scales: (await listScales(db)).map(viewScale),
+    places: (await listPlaces(db)).map((place) => ({
+      ...place,
+      kind: place.kind as WorkshopView['places'][number]['kind'],
+    })),
+    lastBackup: backup ? { at: backup.at, file: backup.file } : null,
+  };
+}
+
+const viewScale = (row: ScaleRow): WorkshopView['scales'][number] => ({
+  id: row.id,
+  name: row.name,
+  capacityGrams: row.capacity_grams,
+  readabilityGrams: row.readability_grams,
+  repeatabilityGrams: row.repeatability_grams,
+  accuracyClass: row.accuracy_class as WorkshopView['scales'][number]['accuracyClass'],
+  verificationIntervalGrams: row.verification_interval_grams,
+  version: row.version,
+});

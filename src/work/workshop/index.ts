@@ -1,0 +1,20 @@
+import type { UseCases } from '../use-case.ts';
+import { beginWorkshop } from './begin-workshop.ts';
+import { changeWorkshop } from './change-workshop.ts';
+import { getWorkshop } from './get-workshop.ts';
+import { savePerson } from './save-person.ts';
+import { savePlace } from './save-place.ts';
+import { saveScale } from './save-scale.ts';
+
+export { type Beginning, openDoors } from './begin-workshop.ts';
+
+export const workshopUseCases = {
+  getWorkshop,
+  beginWorkshop,
+  changeWorkshop,
+  savePerson,
+  saveScale,
+  savePlace,
+} satisfies UseCases<
+  'getWorkshop' | 'beginWorkshop' | 'changeWorkshop' | 'savePerson' | 'saveScale' | 'savePlace'
+>;
