@@ -1,19 +1,23 @@
 import type { ProblemWords } from './problem-words.ts';
+import { fillingProblems } from './problems/filling.en-gb.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
 import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
+import { weighingProblems } from './problems/weighing.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
+  filling: fillingProblems,
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,
   server: serverProblems,
   web: webProblems,
+  weighing: weighingProblems,
   workWorkshop: workWorkshopProblems,
 };
 

@@ -1,0 +1,44 @@
+export { type AirOverrun, findAirOverrun } from './air-overrun.ts';
+export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
+export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
+export { findFigureHeightMm } from './figure-height-mm.ts';
+export { type Fill, type FillBasis, type FillVerdict, findAim, judgeFill } from './judge-fill.ts';
+export type { PackRule } from './judge-packs.ts';
+export { judgeRun, type Run, type RunVerdict } from './judge-run.ts';
+export { judgeSample, type SampleVerdict } from './judge-sample.ts';
+export { meanTestFactor } from './mean-test-factor.ts';
+export type {
+  CountTestRow,
+  NetContentsTables,
+  PackTestTables,
+  Rounding,
+  SamplingScheme,
+  TargetRule,
+  TolerableErrorTables,
+} from './net-contents-tables.ts';
+export { normalQuantile } from './normal-quantile.ts';
+export { type CountStage, findSamplingPlan, type SamplingPlan } from './sampling-plan.ts';
+export {
+  type BatchWish,
+  limitBatchGrams,
+  type PlainWish,
+  type SizedBatch,
+  sizeBatch,
+  type TinLine,
+} from './size-batch.ts';
+export { studentQuantile } from './student-quantile.ts';
+export { findTargetForCoverage, findTargetOnAverage, type TargetFill } from './target-fill.ts';
+export { findTolerableError, type TolerableError } from './tolerable-error.ts';
+export {
+  type FillingPlan,
+  findBatchForUnits,
+  findUnitsFromBatch,
+  type UnitsFromBatch,
+} from './units-from-batch.ts';
+export {
+  findLargestOverrun,
+  findWhippedFill,
+  type Inclusion,
+  type WhippedContainer,
+  type WhippedFill,
+} from './whipped-fill.ts';

@@ -1,0 +1,19 @@
+export { type AdditionError, findAdditionError, type Weighing } from './addition-error.ts';
+export {
+  type Addition,
+  type AdditionVerdict,
+  findBandAround,
+  judgeAddition,
+  type WeighingBand,
+} from './judge-addition.ts';
+export { planWeighings, type WeighingPlan } from './plan-weighings.ts';
+export type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';
+export { checkScale, findErrorOnScale, findWorstErrorGrams, type Scale } from './scale.ts';
+export { type ClassedScale, findScaleErrors, type ScaleErrors } from './scale-errors.ts';
+export type { AccuracyClass, ScaleTables } from './scale-tables.ts';
+export {
+  findSmallestWeight,
+  isBelowSmallestWeight,
+  type Repeating,
+  type SmallestWeight,
+} from './smallest-weight.ts';
