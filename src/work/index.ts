@@ -1,6 +1,18 @@
+import { keepingUseCases } from './keeping/index.ts';
 import { workshopUseCases } from './workshop/index.ts';
+
+export type { Context } from './context.ts';
+export {
+  backUpIfDue,
+  openWorkshop,
+  problemOfFailure,
+  restoreWorkshop,
+  workshopFile,
+} from './keeping/index.ts';
+export type { Paper, RequestOf, UseCase, UseCases } from './use-case.ts';
 
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = {
+  ...keepingUseCases,
   ...workshopUseCases,
 };

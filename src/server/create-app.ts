@@ -1,0 +1,104 @@
+import { Hono, type Context as HonoContext } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { type Route, type RouteName, routes } from '../contract/index.ts';
+import { done, problem, type Result } from '../core/problem.ts';
+import { type Context, type Paper, problemOfFailure, type UseCases } from '../work/index.ts';
+import { answerProblems } from './answer.ts';
+import { calculate, listCalculations } from './calculations.ts';
+import { guardOrigin } from './guard-origin.ts';
+import type { Log } from './log.ts';
+import { describeApi } from './open-api.ts';
+import { type ReadRequest, readRequest } from './read-request.ts';
+import { securityHeaders } from './security-headers.ts';
+import { serveWebFiles } from './web-files.ts';
+
+/** The three rows of the table that need no workshop. */
+type OwnRoute = 'listCalculations' | 'calculate' | 'getHealth';
+export type WorkRoute = Exclude<RouteName, OwnRoute>;
+
+export interface AppWish {
+  readonly context: Context;
+  readonly useCases: Partial<UseCases<WorkRoute>>;
+  readonly version: string;
+  readonly webFolder: string;
+  /** Known once it listens. */
+  readonly port: () => number;
+  readonly log: Log;
+}
+
+type Handler = (context: Context, request: ReadRequest) => Promise<Result<unknown>>;
+
+const MEGABYTE = 1024 * 1024;
+/** An assessor's report with pictures, in base64; everything else is a few kilobytes. */
+const LARGEST = { report: 30 * MEGABYTE, other: MEGABYTE };
+
+export function createApp(wish: AppWish): Hono {
+  const app = new Hono();
+  app.use(securityHeaders);
+  app.use(guardOrigin(wish.port));
+  app.use('/api/*', (http, next) => limitFor(http.req.path)(http, next));
+  app.get('/api/openapi.json', () => Response.json(describeApi(wish.version)));
+  for (const [name, handle] of Object.entries(handlersOf(wish)))
+    addRoute(app, name as RouteName, handle, wish);
+  app.all('/api', unknownRoute);
+  app.all('/api/*', unknownRoute);
+  app.get('*', serveWebFiles(wish.webFolder));
+  app.notFound(unknownRoute);
+  app.onError((error, http) => answerFailure(error, http, wish));
+  return app;
+}
+
+/** The shapes of the contract were read before a use-case is called, which is what makes this widening true. */
+const handlersOf = ({ useCases, version }: AppWish): Record<string, Handler> => ({
+  ...(useCases as unknown as Record<string, Handler>),
+  listCalculations: async () => listCalculations(),
+  calculate: async (_context, { params, body }) => calculate(params.name ?? '', body),
+  getHealth: async ({ storage }) => done({ version, schema: storage.schemaVersion }),
+});
+
+function addRoute(app: Hono, name: RouteName, handle: Handler, { context }: AppWish): void {
+  const route: Route = routes[name];
+  app.on(route.method, route.path, async (http) => {
+    const request = await readRequest(http, route);
+    if (!request.ok) return answerProblems(request.problems, 400);
+    const result = await handle(context, request.value);
+    if (!result.ok) return answerProblems(result.problems, name === 'calculate' ? 400 : 422);
+    return route.media
+      ? answerPaper(result.value as Paper, route.media)
+      : Response.json(result.value, { status: madeSomething(route, request.value.body) ? 201 : 200 });
+  });
+}
+
+/** A write to a list, without the id of something that was there already. */
+const madeSomething = (route: Route, body: unknown): boolean =>
+  route.method === 'POST' &&
+  !route.path.includes(':') &&
+  typeof body === 'object' &&
+  body !== null &&
+  'stamp' in body &&
+  !('id' in body);
+
+function answerPaper({ fileName, bytes }: Paper, media: string): Response {
+  const how = media === 'application/zip' ? 'attachment' : 'inline';
+  const plain = fileName.replace(/[^\w.-]/g, '_');
+  const disposition = `${how}; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(fileName)}`;
+  return new Response(Buffer.from(bytes), {
+    headers: { 'content-type': media, 'content-disposition': disposition },
+  });
+}
+
+function limitFor(path: string) {
+  const maxSize = /^\/api\/reports\/[^/]+\/file$/.test(path) ? LARGEST.report : LARGEST.other;
+  const refusal = problem('body-too-large', 'body', { allowed: maxSize / MEGABYTE });
+  return bodyLimit({ maxSize, onError: () => answerProblems([refusal], 400) });
+}
+
+const unknownRoute = (http: HonoContext): Response =>
+  answerProblems([problem('route-unknown', http.req.path, { found: http.req.method })], 400);
+
+/** A full disk is told as such; anything else is a mistake of ours: logged with its cause, and said calmly. */
+function answerFailure(error: Error, http: HonoContext, { context, log }: AppWish): Response {
+  const known = problemOfFailure(context, error);
+  log.error({ err: error, method: http.req.method, path: http.req.path }, known?.code ?? 'our-mistake');
+  return answerProblems([known ?? problem('our-mistake', http.req.path)], 422);
+}
