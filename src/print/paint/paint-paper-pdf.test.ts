@@ -60,7 +60,8 @@ describe('the printed paper', () => {
       ...[
         'TD',
         'SB-07',
-        'Shea butter Use first.',
+        'Shea butter',
+        'Use first.',
         'In all',
         'Anything else:',
         'Weighed on the',

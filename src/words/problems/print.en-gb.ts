@@ -13,7 +13,7 @@ export const printProblems = {
     mend: 'Give a best-before date, or the months after opening if it keeps more than 30 months.',
   },
   'label-size-wrong': {
-    says: '{where} is {found} mm; a label on an A4 sheet measures more than 0 and at most {allowed} mm there.',
+    says: 'A label on an A4 sheet measures more than 0 and at most {allowed} mm; this one is said to have {found} mm ({where}).',
     mend: 'Measure the label once more, in millimetres.',
   },
   'figure-height-wrong': {
@@ -21,7 +21,7 @@ export const printProblems = {
     mend: 'Take the height that the law gives for the declared content.',
   },
   'declared-content-without-figure': {
-    says: 'The declared content {found} has no figure.',
+    says: 'The declared content “{found}” has no figure.',
     mend: 'Write it as a number with its unit, such as 80 g.',
   },
   'opened-months-wrong': {
@@ -29,19 +29,19 @@ export const printProblems = {
     mend: 'Give whole months, or a best-before date instead.',
   },
   'label-diameter-too-small': {
-    says: 'On the label {element} does not fit within a round of {found} mm, even in the smallest letters that can be read.',
+    says: '{element} does not fit on a round label of {found} mm, even in the smallest letters that can be read.',
     mend: 'All of this side fits from {allowed} mm across. Or shorten the text, or put part of it on another label.',
   },
   'label-height-too-small': {
-    says: 'On the label {element} does not fit within {found} mm of height, even in the smallest letters that can be read.',
+    says: '{element} does not fit on a label {found} mm high, even in the smallest letters that can be read.',
     mend: 'All of this side fits from {allowed} mm high at this width. Or shorten the text, or widen the label.',
   },
   'label-width-too-small': {
-    says: 'On the label {element} has a word that is too wide for {found} mm.',
+    says: '{element} has a word that is too wide for a label of {found} mm.',
     mend: 'That word fits from {allowed} mm wide.',
   },
   'label-text-too-long': {
-    says: 'On the label {element} does not fit within {found}, nor on any that an A4 sheet could hold.',
+    says: '{element} does not fit on a label of {found}, nor on any that an A4 sheet could hold.',
     mend: 'Shorten the text, or put part of it on a leaflet where the law allows that.',
   },
   'paper-text-too-long': {
