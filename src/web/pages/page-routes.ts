@@ -1,4 +1,6 @@
+import { formulaRoutes } from './formulas/formula-routes.ts';
 import { morningRoutes } from './morning/morning-routes.ts';
+import { orderRoutes } from './orders/order-routes.ts';
 
 /** Every page of the application: each room lists its own. */
-export const pageRoutes = [...morningRoutes];
+export const pageRoutes = [...morningRoutes, ...orderRoutes, ...formulaRoutes];

@@ -1,0 +1,89 @@
+import { useParams } from '@tanstack/react-router';
+import { checkWords, formulaWords } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Card } from '../../parts/card.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { State } from '../../parts/state.tsx';
+import { Page } from '../../shell/page.tsx';
+import styles from './check.module.css';
+import type { Formula } from './formulas-page.tsx';
+import { LimitTable } from './limit-table.tsx';
+import { OpenQuestions } from './open-questions.tsx';
+import { ReportCard } from './report-card.tsx';
+
+export type Check = AnswerOf<'checkRevision'>;
+
+export function CheckPage() {
+  const { id } = useParams({ from: '/formulas/$id/check' });
+  return (
+    <Loaded read={useRead('getFormula', { params: { id } })} title={formulaWords.title}>
+      {(formula) => (formula.latest ? <CheckOf formula={formula} revision={formula.latest} /> : null)}
+    </Loaded>
+  );
+}
+
+interface Props {
+  readonly formula: Formula;
+  readonly revision: NonNullable<Formula['latest']>;
+}
+
+const CheckOf = ({ formula, revision }: Props) => (
+  <Loaded
+    read={useRead('checkRevision', { params: { id: revision.id }, query: { markets: 'GB,NI' } })}
+    title={checkWords.title(formula.name)}
+  >
+    {(check) => (
+      <Page
+        title={checkWords.title(formula.name)}
+        says={<Sentence saying={check.sentence} />}
+        soft={checkWords.soft(revision.number)}
+        actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
+      >
+        <CheckView check={check} />
+      </Page>
+    )}
+  </Loaded>
+);
+
+const CheckView = ({ check }: { readonly check: Check }) => (
+  <div className={styles.columns}>
+    <div className={styles.column}>
+      {check.reasons.length > 0 && (
+        <ul className={styles.reasons}>
+          {check.reasons.map((reason) => (
+            <li key={JSON.stringify(reason)}>
+              <State kind={check.answer === 'no' ? 'stop' : 'watch'}>
+                <Sentence saying={reason} />
+              </State>
+            </li>
+          ))}
+        </ul>
+      )}
+      {check.markets.map((market) => (
+        <Card
+          key={market.market}
+          title={`${checkWords.market[market.market]}: ${checkWords.limits.toLowerCase()}`}
+          isFlush
+        >
+          <LimitTable market={market} />
+        </Card>
+      ))}
+    </div>
+    <div className={styles.column}>
+      <OpenQuestions check={check} />
+      <Card title={checkWords.onLabel}>
+        {check.markets.map((market) => (
+          <p key={market.market}>
+            <strong>{checkWords.market[market.market]}:</strong>{' '}
+            {checkWords.names(market.named.map((name) => name.labelName).join(', '))}
+          </p>
+        ))}
+      </Card>
+      <ReportCard check={check} />
+      <p className="soft small">{checkWords.advice}</p>
+    </div>
+  </div>
+);

@@ -1,0 +1,33 @@
+import { exact, toText } from '../../../core/quantity/index.ts';
+
+/** Share of a limit in percent, for the eye. Rounded up, so that what is over never reads as 100. */
+export function shareOfLimit(percent: string, limitPercent: string): string {
+  const share = exact(percent).times(100).div(limitPercent);
+  return toText(share.times(10).ceil().div(10));
+}
+
+interface Judged {
+  readonly verdict: string;
+  readonly mostPercent: string;
+  readonly limitPercent: string | null;
+}
+
+const RANK: Readonly<Record<string, number>> = {
+  prohibited: 0,
+  over: 1,
+  unknown: 3,
+  within: 2,
+  'no-rule': 4,
+};
+
+/** Prohibited and over first, then within by how close it comes, then what is not known. */
+export const closestFirst = <Row extends Judged>(rows: readonly Row[]): Row[] =>
+  [...rows].sort(
+    (one, other) => (RANK[one.verdict] ?? 9) - (RANK[other.verdict] ?? 9) || compareShares(other, one),
+  );
+
+/** By multiplying, since a limit may be nought. */
+const compareShares = (one: Judged, other: Judged): number =>
+  exact(one.mostPercent)
+    .times(other.limitPercent ?? 1)
+    .comparedTo(exact(other.mostPercent).times(one.limitPercent ?? 1));

@@ -1,0 +1,102 @@
+import { exact } from '../../../core/quantity/index.ts';
+import { checkWords, sayDecimal, sayNumber } from '../../../words/index.ts';
+import { Bar } from '../../parts/bar.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
+import { State } from '../../parts/state.tsx';
+import { Table } from '../../parts/table.tsx';
+import styles from './check.module.css';
+import type { Check } from './check-page.tsx';
+import { closestFirst, shareOfLimit } from './limit-share.ts';
+
+type Market = Check['markets'][number];
+export type Verdict = Market['verdicts'][number];
+
+/** Each limited substance as a bar against its limit, the closest first; what has no rule stands quietly below. */
+export function LimitTable({ market }: { readonly market: Market }) {
+  const ruled = closestFirst(market.verdicts.filter((row) => row.verdict !== 'no-rule'));
+  const unruled = market.verdicts.filter((row) => row.verdict === 'no-rule');
+  return (
+    <>
+      <Table
+        caption={checkWords.limits}
+        isCaptionHidden
+        rows={ruled}
+        keyOf={(row) => `${row.name} ${row.kind} ${row.entry}`}
+        columns={[
+          { head: checkWords.substance, cell: (row) => <Substance row={row} /> },
+          { head: checkWords.share, cell: (row) => <Share row={row} /> },
+          { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
+        ]}
+      />
+      {market.sumOfShares !== null && (
+        <p className={styles.share}>{checkWords.sum(sayNumber(market.sumOfShares))}</p>
+      )}
+      {unruled.length > 0 && (
+        <Disclosure title={checkWords.noRule(unruled.length)}>
+          {() => <p>{unruled.map((row) => `${row.name} ${sayDecimal(row.mostPercent)} %`).join(', ')}</p>}
+        </Disclosure>
+      )}
+    </>
+  );
+}
+
+const Substance = ({ row }: { readonly row: Verdict }) => (
+  <>
+    <strong>{row.name}</strong>
+    <br />
+    <span className="soft small">
+      {checkWords.percentFrom(
+        short(row.typicalPercent),
+        short(row.mostPercent),
+        row.fromMaterials.join(', '),
+      )}
+    </span>
+  </>
+);
+
+/** Six figures are enough to read; what decided was judged on the exact value. */
+const short = (percent: string): string => sayNumber(Number(percent), 6);
+
+function Share({ row }: { readonly row: Verdict }) {
+  if (row.limitPercent === null || exact(row.limitPercent).isZero()) {
+    return (
+      <State kind={row.verdict === 'within' ? 'ready' : row.verdict === 'unknown' ? 'watch' : 'stop'}>
+        {checkWords.verdicts[row.verdict]}
+      </State>
+    );
+  }
+  const most = shareOfLimit(row.mostPercent, row.limitPercent);
+  return (
+    <div className={styles.share}>
+      <Bar
+        typical={shareOfLimit(row.typicalPercent, row.limitPercent)}
+        most={most}
+        isOver={row.verdict !== 'within'}
+      />
+      <span className="small">
+        {checkWords.ofLimit(sayDecimal(most), sayDecimal(row.limitPercent))}
+        {row.verdict !== 'within' && ` · ${checkWords.verdicts[row.verdict]}`}
+      </span>
+    </div>
+  );
+}
+
+const DecidedBy = ({ row }: { readonly row: Verdict }) => (
+  <span className="small">
+    {row.kind ? checkWords.kinds[row.kind] : checkWords.verdicts.unknown}
+    {row.edition !== null && `, ${checkWords.edition(row.edition)}`}
+    {row.entry !== null && `, ${checkWords.entry(row.entry)}`}
+    {row.confidence === 'memory' && (
+      <>
+        <br />
+        <State kind="watch">{checkWords.fromMemory}</State>
+      </>
+    )}
+    {row.reason !== null && (
+      <>
+        <br />
+        {row.reason}
+      </>
+    )}
+  </span>
+);

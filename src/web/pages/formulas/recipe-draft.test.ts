@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { detailsOf, draftOf, emptyLine, emptyStep, percentOf, totalGrams } from './recipe-draft.ts';
+
+const blank = draftOf({
+  id: 'f',
+  version: 1,
+  name: 'Any',
+  code: 'AN',
+  kind: 'base',
+  revisions: [],
+  latest: null,
+});
+const withGrams = (...grams: string[]) => ({
+  ...blank,
+  lines: grams.map((typed) => ({ ...emptyLine('Melt'), item: 'material:m', grams: typed })),
+});
+
+describe('recipe draft', () => {
+  it('shows each line in percent of what is typed so far', () => {
+    const draft = withGrams('600', '350', '50');
+    expect(totalGrams(draft)).toBe('1000');
+    expect(draft.lines.map((line) => percentOf(line, draft))).toEqual(['60.000', '35.000', '5.000']);
+  });
+
+  it('counts what cannot be read as nothing, and says no percent of nothing', () => {
+    const draft = withGrams('12,5', '');
+    expect(totalGrams(draft)).toBe('0');
+    expect(percentOf(draft.lines[0] ?? emptyLine(''), draft)).toBe('');
+  });
+
+  it('sends what cannot be read as it was typed, so that it is named and not lost', () => {
+    expect(detailsOf(withGrams('12,5')).lines[0]?.grams).toBe('12,5');
+  });
+
+  it('sends empty figures of a step as not said', () => {
+    const details = detailsOf({
+      ...blank,
+      steps: [{ ...emptyStep('Melt'), what: 'Melt', leastCelsius: '70' }],
+    });
+    expect(details.steps[0]).toMatchObject({ leastCelsius: '70', mostCelsius: null, minutes: null });
+  });
+
+  it('takes one typed setting time as both ends of the range', () => {
+    expect(detailsOf({ ...blank, settingLeast: '12' }).settingHours).toEqual({ least: 12, most: 12 });
+    expect(detailsOf(blank).settingHours).toBeNull();
+  });
+});

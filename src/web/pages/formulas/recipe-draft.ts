@@ -1,0 +1,137 @@
+import { exact, readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
+import type { BodyOf } from '../../api/shapes.ts';
+import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import type { Formula } from './formulas-page.tsx';
+
+type Details = BodyOf<'saveRevision'>['details'];
+export type StepKind = Details['steps'][number]['kind'];
+
+export interface DraftLine {
+  readonly key: string;
+  readonly stage: string;
+  /** `material:ID` or `formula:ID`; '' where nothing is chosen. */
+  readonly item: string;
+  readonly grams: string;
+}
+export interface DraftStep {
+  readonly key: string;
+  readonly stage: string;
+  readonly kind: StepKind;
+  readonly what: string;
+  readonly leastCelsius: string;
+  readonly mostCelsius: string;
+  readonly minutes: string;
+  readonly caution: string;
+}
+export interface RecipeDraft {
+  readonly lines: readonly DraftLine[];
+  readonly steps: readonly DraftStep[];
+  readonly use: Details['use'];
+  readonly category: string;
+  readonly bodyPart: string;
+  readonly productType: string;
+  readonly minAgeMonths: string;
+  readonly standing: Details['standing'];
+  readonly settingLeast: string;
+  readonly settingMost: string;
+  readonly keepMonths: string;
+  readonly note: string;
+}
+
+let made = 0;
+/** Rows are told apart by a number of their own, whatever is typed into them. */
+const newKey = (): string => {
+  made += 1;
+  return String(made);
+};
+
+export const emptyLine = (stage: string): DraftLine => ({ key: newKey(), stage, item: '', grams: '' });
+export const emptyStep = (stage: string): DraftStep => ({
+  key: newKey(),
+  stage,
+  kind: 'mix',
+  what: '',
+  leastCelsius: '',
+  mostCelsius: '',
+  minutes: '',
+  caution: '',
+});
+
+/** The form's first state: the latest revision, or one empty line. */
+export function draftOf(formula: Formula): RecipeDraft {
+  const details = formula.latest?.details;
+  return {
+    lines: details?.lines.map((line) => ({
+      key: newKey(),
+      stage: line.stage,
+      item: `${line.itemKind}:${line.itemId}`,
+      grams: line.grams,
+    })) ?? [emptyLine('Melt')],
+    steps:
+      details?.steps.map((step) => ({
+        ...step,
+        key: newKey(),
+        leastCelsius: step.leastCelsius ?? '',
+        mostCelsius: step.mostCelsius ?? '',
+        minutes: step.minutes ?? '',
+      })) ?? [],
+    use: details?.use ?? 'leave-on',
+    category: details?.category ?? '5A',
+    bodyPart: details?.bodyPart ?? 'body',
+    productType: details?.productType ?? 'body-lotion',
+    minAgeMonths: details?.minAgeMonths?.toString() ?? '',
+    standing: details?.standing ?? 'trial',
+    settingLeast: details?.settingHours?.least.toString() ?? '',
+    settingMost: details?.settingHours?.most.toString() ?? '',
+    keepMonths: details?.keepMonths?.toString() ?? '',
+    note: details?.note ?? '',
+  };
+}
+
+const wholeOrNull = (typed: string): number | null => (typed.trim() === '' ? null : Number(typed));
+
+/** What the contract asks for. What cannot be read goes on as typed, and the workshop says what is wrong with it. */
+export function detailsOf(draft: RecipeDraft): Details {
+  const least = wholeOrNull(draft.settingLeast);
+  const most = wholeOrNull(draft.settingMost);
+  return {
+    use: draft.use,
+    category: draft.category,
+    bodyPart: draft.bodyPart,
+    productType: draft.productType,
+    minAgeMonths: wholeOrNull(draft.minAgeMonths),
+    standing: draft.standing,
+    settingHours:
+      least === null && most === null ? null : { least: least ?? most ?? 0, most: most ?? least ?? 0 },
+    keepMonths: wholeOrNull(draft.keepMonths),
+    note: draft.note,
+    lines: draft.lines.map((line) => {
+      const [itemKind, itemId] = line.item.split(':');
+      return {
+        stage: line.stage,
+        itemKind: itemKind === 'formula' ? 'formula' : 'material',
+        itemId: itemId ?? '',
+        grams: typedDecimal(line.grams),
+      };
+    }),
+    steps: draft.steps.map(({ key: _key, ...step }) => ({
+      ...step,
+      leastCelsius: typedDecimalOrNull(step.leastCelsius),
+      mostCelsius: typedDecimalOrNull(step.mostCelsius),
+      minutes: typedDecimalOrNull(step.minutes),
+    })),
+  };
+}
+
+const gramsOf = (line: DraftLine) => {
+  const read = readDecimal(line.grams, 'grams');
+  return read.ok && read.value.gt(0) ? read.value : exact(0);
+};
+
+export const totalGrams = (draft: RecipeDraft): string => toText(sumOf(draft.lines.map(gramsOf)));
+
+/** As typed so far, for the eye; the kept percents are worked out at the workshop from the same grams. */
+export function percentOf(line: DraftLine, draft: RecipeDraft): string {
+  const total = sumOf(draft.lines.map(gramsOf));
+  return total.isZero() ? '' : toText(gramsOf(line).times(100).div(total), 3);
+}

@@ -1,0 +1,101 @@
+import { formulaWords } from '../../../words/index.ts';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { FieldGroup } from '../../parts/field-group.tsx';
+import { Select } from '../../parts/select.tsx';
+import styles from './recipe.module.css';
+import { type DraftStep, emptyStep, type RecipeDraft, type StepKind } from './recipe-draft.ts';
+
+interface Props {
+  readonly draft: RecipeDraft;
+  readonly onChange: (steps: readonly DraftStep[]) => void;
+}
+
+const KINDS = Object.entries(formulaWords.stepKinds).map(([id, name]) => ({ id, name }));
+
+/** What is done with the hands, in the order of making. */
+export function RecipeSteps({ draft, onChange }: Props) {
+  const { steps } = draft;
+  const change = (key: string, part: Partial<DraftStep>) =>
+    onChange(steps.map((step) => (step.key === key ? { ...step, ...part } : step)));
+  return (
+    <FieldGroup title={formulaWords.stepsTitle}>
+      {steps.map((step, index) => {
+        const where = (field: string) => `details.steps[${index}].${field}`;
+        const set = (field: keyof DraftStep) => (value: string) => change(step.key, { [field]: value });
+        return (
+          <fieldset key={step.key} className={styles.step} aria-label={formulaWords.stepOf(index + 1)}>
+            <Field
+              label={formulaWords.stage}
+              where={where('stage')}
+              value={step.stage}
+              onChange={set('stage')}
+            />
+            <Select
+              label={formulaWords.stepKind}
+              where={where('kind')}
+              value={step.kind}
+              onChange={(kind) => change(step.key, { kind: kind as StepKind })}
+              choices={KINDS}
+            />
+            <Field
+              label={formulaWords.stepWhat}
+              where={where('what')}
+              value={step.what}
+              onChange={set('what')}
+            />
+            <Field
+              label={formulaWords.from}
+              where={where('leastCelsius')}
+              kind="decimal"
+              unit="°C"
+              value={step.leastCelsius}
+              onChange={set('leastCelsius')}
+              isOptional
+            />
+            <Field
+              label={formulaWords.to}
+              where={where('mostCelsius')}
+              kind="decimal"
+              unit="°C"
+              value={step.mostCelsius}
+              onChange={set('mostCelsius')}
+              isOptional
+            />
+            <Field
+              label={formulaWords.minutes}
+              where={where('minutes')}
+              kind="decimal"
+              unit="min"
+              value={step.minutes}
+              onChange={set('minutes')}
+              isOptional
+            />
+            <Field
+              label={formulaWords.caution}
+              where={where('caution')}
+              value={step.caution}
+              onChange={set('caution')}
+              isOptional
+            />
+            <Button
+              label={formulaWords.takeOutStep(index + 1)}
+              onPress={() => onChange(steps.filter((one) => one.key !== step.key))}
+            >
+              −
+            </Button>
+          </fieldset>
+        );
+      })}
+      <div>
+        <Button
+          onPress={() =>
+            onChange([...steps, emptyStep(steps.at(-1)?.stage ?? draft.lines.at(-1)?.stage ?? 'Melt')])
+          }
+        >
+          {formulaWords.addStep}
+        </Button>
+      </div>
+    </FieldGroup>
+  );
+}

@@ -1,0 +1,130 @@
+import { formulaWords, partWords, reportWords } from '../../../words/index.ts';
+import type { BodyOf } from '../../api/shapes.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { CheckBoxes } from '../../parts/check-boxes.tsx';
+import { DateField } from '../../parts/date-field.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Form } from '../../parts/form.tsx';
+import { FormActions } from '../../parts/form-actions.tsx';
+import { Select } from '../../parts/select.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { Page } from '../../shell/page.tsx';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import { ReportRanges } from './report-ranges.tsx';
+import type { Report } from './reports-page.tsx';
+
+type Details = BodyOf<'saveReport'>['details'];
+
+interface Props {
+  readonly report: Report | null;
+  readonly onDone: () => void;
+}
+
+const MARKETS = [
+  { id: 'GB', name: 'Great Britain' },
+  { id: 'NI', name: 'Northern Ireland' },
+  { id: 'EU', name: 'European Union' },
+];
+const USES = Object.entries(formulaWords.uses).map(([id, name]) => ({ id, name }));
+const EMPTY: Details = {
+  reference: '',
+  assessor: '',
+  signedOn: '',
+  reviewBy: '',
+  baseFormulaId: null,
+  formulaIds: [],
+  markets: ['GB'],
+  uses: ['leave-on'],
+  ranges: [],
+};
+
+/** What the report covers, as it is written there. */
+export function ReportForm({ report, onDone }: Props) {
+  const { draft, set } = useDraft<Details>(report?.details ?? EMPTY);
+  const formulas = useRead('listFormulas').data ?? [];
+  const save = useWrite('saveReport');
+  const title = report?.details.reference ?? reportWords.add;
+  async function submit() {
+    const details = {
+      ...draft,
+      ranges: draft.ranges.map((row) => ({
+        ...row,
+        leastPercent: typedDecimal(row.leastPercent),
+        mostPercent: typedDecimal(row.mostPercent),
+      })),
+    };
+    const kept = await save.write({
+      body: report ? { id: report.id, version: report.version, details } : { details },
+    });
+    if (kept) onDone();
+  }
+  return (
+    <Page title={title} soft={reportWords.soft}>
+      <Form label={title} problems={save.problems} onSubmit={() => void submit()}>
+        <SideBySide>
+          <Field
+            label={reportWords.reference}
+            where="details.reference"
+            value={draft.reference}
+            onChange={set('reference')}
+            isFirst
+          />
+          <Field
+            label={reportWords.assessor}
+            where="details.assessor"
+            value={draft.assessor}
+            onChange={set('assessor')}
+          />
+          <DateField
+            label={reportWords.signedOn}
+            where="details.signedOn"
+            value={draft.signedOn}
+            onChange={set('signedOn')}
+          />
+          <DateField
+            label={reportWords.reviewBy}
+            where="details.reviewBy"
+            value={draft.reviewBy}
+            onChange={set('reviewBy')}
+          />
+        </SideBySide>
+        <Select
+          label={reportWords.base}
+          where="details.baseFormulaId"
+          value={draft.baseFormulaId ?? ''}
+          onChange={(id) => set('baseFormulaId')(id === '' ? null : id)}
+          none={reportWords.noBase}
+          choices={formulas.filter((formula) => formula.kind === 'base')}
+        />
+        <CheckBoxes
+          title={reportWords.formulas}
+          choices={formulas.filter((formula) => formula.kind === 'mixture')}
+          chosen={draft.formulaIds}
+          onChange={set('formulaIds')}
+        />
+        <CheckBoxes
+          title={reportWords.markets}
+          choices={MARKETS}
+          chosen={draft.markets}
+          onChange={(chosen) => set('markets')(chosen as Details['markets'])}
+        />
+        <CheckBoxes
+          title={reportWords.uses}
+          choices={USES}
+          chosen={draft.uses}
+          onChange={(chosen) => set('uses')(chosen as Details['uses'])}
+        />
+        <ReportRanges ranges={draft.ranges} onChange={set('ranges')} />
+        <FormActions>
+          <Button type="submit" isAct isBusy={save.isBusy}>
+            {partWords.save}
+          </Button>
+          <Button onPress={onDone}>{partWords.cancel}</Button>
+        </FormActions>
+      </Form>
+    </Page>
+  );
+}

@@ -1,0 +1,75 @@
+import { useState } from 'react';
+import { reportWords, sayDateWithYear } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { List } from '../../parts/list.tsx';
+import { ListFoot } from '../../parts/list-foot.tsx';
+import { ListRow } from '../../parts/list-row.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { PrintLink } from '../../parts/print-link.tsx';
+import { State } from '../../parts/state.tsx';
+import { Page } from '../../shell/page.tsx';
+import { AttachFile } from './attach-file.tsx';
+import { ReportForm } from './report-form.tsx';
+
+export type Report = AnswerOf<'listReports'>[number];
+
+export const ReportsPage = () => (
+  <Loaded read={useRead('listReports')} title={reportWords.title}>
+    {(reports) => <ReportsView reports={reports} />}
+  </Loaded>
+);
+
+function ReportsView({ reports }: { readonly reports: readonly Report[] }) {
+  const [edited, setEdited] = useState<Report | 'new' | null>(null);
+  if (edited !== null)
+    return <ReportForm report={edited === 'new' ? null : edited} onDone={() => setEdited(null)} />;
+  return (
+    <Page
+      title={reportWords.title}
+      says={reports.length === 0 ? reportWords.saysNone : reportWords.says(reports.length)}
+      soft={reportWords.soft}
+      actions={
+        <Button isAct onPress={() => setEdited('new')}>
+          {reportWords.add}
+        </Button>
+      }
+    >
+      <Card title={reportWords.title} isFlush>
+        <List rows={reports} keyOf={(report) => report.id} empty={reportWords.empty}>
+          {(report) => (
+            <>
+              <ListRow>
+                <span>{report.details.reference}</span>
+                <State kind={report.isPast ? 'stop' : 'ready'}>
+                  {report.isPast ? reportWords.past : reportWords.valid}
+                </State>
+              </ListRow>
+              <p className="soft">
+                {report.details.assessor} · {reportWords.reviewLine(sayDateWithYear(report.details.reviewBy))}{' '}
+                · {report.file ? report.file.name : reportWords.noFile}
+              </p>
+              <ListFoot>
+                {report.file ? (
+                  <PrintLink paper="getReportFile" address={{ params: { id: report.id } }}>
+                    {reportWords.openFile}
+                  </PrintLink>
+                ) : (
+                  <AttachFile reportId={report.id} reference={report.details.reference} />
+                )}
+                <Button
+                  label={`${reportWords.change}: ${report.details.reference}`}
+                  onPress={() => setEdited(report)}
+                >
+                  {reportWords.change}
+                </Button>
+              </ListFoot>
+            </>
+          )}
+        </List>
+      </Card>
+    </Page>
+  );
+}

@@ -1,0 +1,71 @@
+import { orderWords } from '../../../words/index.ts';
+import { tell } from '../../api/notice.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Page } from '../../shell/page.tsx';
+import { useGoTo } from '../../shell/use-go-to.ts';
+import { emptyOrderLine } from './empty-order-line.ts';
+import { type OrderDraft, readOrderDraft } from './order-draft.ts';
+import { OrderForm } from './order-form.tsx';
+import { PromisePage } from './promise-page.tsx';
+
+const { form: words } = orderWords;
+
+export const NewOrderPage = () => {
+  const products = useRead('listProducts');
+  const today = useRead('getWorkshop').data?.today ?? '';
+  return (
+    <Loaded read={products} title={words.title}>
+      {(sold) =>
+        sold.every(({ details }) => details.isWithdrawn) ? (
+          <Page
+            title={words.title}
+            says={words.noProducts}
+            actions={
+              <LinkButton to="/products/new" isAct>
+                {words.toProducts}
+              </LinkButton>
+            }
+          />
+        ) : (
+          <NewOrder today={today} />
+        )
+      }
+    </Loaded>
+  );
+};
+
+function NewOrder({ today }: { readonly today: string }) {
+  const { draft, setDraft } = useDraft<OrderDraft>({
+    customerId: null,
+    placedOn: today,
+    wantedBy: '',
+    note: '',
+    lines: [emptyOrderLine()],
+  });
+  const save = useWrite('saveOrder');
+  const goTo = useGoTo();
+  const submit = async () => {
+    const read = readOrderDraft(draft);
+    if (!read.ok) return save.refuse(read.problems);
+    const saved = await save.write({ body: read.value });
+    if (!saved) return;
+    tell(words.savedNow);
+    goTo(`/orders/${saved.id}`);
+  };
+  return (
+    <PromisePage title={words.title} draft={draft}>
+      <OrderForm
+        draft={draft}
+        change={setDraft}
+        problems={save.problems}
+        isBusy={save.isBusy}
+        saveWord={words.save}
+        onSubmit={() => void submit()}
+      />
+    </PromisePage>
+  );
+}

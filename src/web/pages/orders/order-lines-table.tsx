@@ -1,0 +1,32 @@
+import { Link } from '@tanstack/react-router';
+import { orderWords, partWords } from '../../../words/index.ts';
+import { Table } from '../../parts/table.tsx';
+import type { Order } from './order.ts';
+
+type Line = Order['lines'][number];
+const { one: words } = orderWords;
+
+function Batches({ of: rows }: { readonly of: Line['sent'] }) {
+  if (rows.length === 0) return <span className="soft">{partWords.nothing}</span>;
+  return rows.map(({ lotId, lotNumber, units }, index) => (
+    <span key={lotId}>
+      {index > 0 && ', '}
+      <Link to={`/shelf/lots/${lotId}`}>{words.ofBatch(units, lotNumber)}</Link>
+    </span>
+  ));
+}
+
+export const OrderLinesTable = ({ lines }: { readonly lines: readonly Line[] }) => (
+  <Table
+    caption={words.linesTitle}
+    isCaptionHidden
+    rows={lines}
+    keyOf={({ id }) => id}
+    columns={[
+      { head: words.product, cell: ({ productName }) => productName },
+      { head: words.units, cell: ({ units }) => units, isNumber: true },
+      { head: words.keptFrom, cell: ({ reserved }) => <Batches of={reserved} /> },
+      { head: words.sentFrom, cell: ({ sent }) => <Batches of={sent} /> },
+    ]}
+  />
+);

@@ -1,0 +1,68 @@
+import { orderWords, partWords, sayDate, sayDateWithYear } from '../../../words/index.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Card } from '../../parts/card.tsx';
+import { Figure } from '../../parts/figure.tsx';
+import { Figures } from '../../parts/figures.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { Page } from '../../shell/page.tsx';
+import { useParam } from '../../shell/use-param.ts';
+import { AnswerState } from './answer-state.tsx';
+import { countUnits } from './count-units.ts';
+import type { Order } from './order.ts';
+import { OrderActions } from './order-actions.tsx';
+import { OrderLinesTable } from './order-lines-table.tsx';
+import { PromiseDetail } from './promise-detail.tsx';
+
+const { one: words } = orderWords;
+
+export function OrderPage() {
+  const id = useParam('id');
+  return (
+    <Loaded key={id} read={useRead('getOrder', { params: { id } })} title={orderWords.title}>
+      {(order) => <OrderView order={order} />}
+    </Loaded>
+  );
+}
+
+function OrderView({ order }: { readonly order: Order }) {
+  const { promise } = order;
+  const units = countUnits(order);
+  return (
+    <Page
+      title={orderWords.titleOf(order.number)}
+      above={
+        <>
+          {words.above(order.number)} {orderWords.forWhom(order.customerName || orderWords.noName)} ·{' '}
+          <AnswerState answer={promise.answer} />
+        </>
+      }
+      says={<Sentence saying={promise.sentence} />}
+      soft={`${words.placed(sayDateWithYear(order.placedOn))}, ${orderWords.wanted(sayDate(order.wantedBy))}.`}
+      actions={<OrderActions order={order} />}
+    >
+      <Figures>
+        <Figure label={words.tins} value={units.ordered} />
+        <Figure label={words.kept} value={units.kept} />
+        <Figure label={words.sent} value={units.sent} />
+        {promise.answer !== 'sent' && promise.answer !== 'cancelled' && (
+          <Figure label={words.earliest} value={<Earliest of={promise.earliest} />} />
+        )}
+      </Figures>
+      <Card title={words.linesTitle} isFlush>
+        <OrderLinesTable lines={order.lines} />
+      </Card>
+      {order.note !== '' && (
+        <p>
+          <span className="soft">{words.note}:</span> {order.note}
+        </p>
+      )}
+      <PromiseDetail promise={promise} />
+    </Page>
+  );
+}
+
+const Earliest = ({ of: earliest }: { readonly of: Order['promise']['earliest'] }) =>
+  earliest === null
+    ? partWords.notKnown
+    : orderWords.promise.earliest(sayDate(earliest.from), sayDate(earliest.to));

@@ -1,0 +1,4 @@
+import type { AnswerOf } from '../../api/shapes.ts';
+
+/** An order with the answer to it. */
+export type Order = AnswerOf<'getOrder'>;

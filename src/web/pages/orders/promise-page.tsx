@@ -1,0 +1,52 @@
+import type { ReactNode } from 'react';
+import { orderWords } from '../../../words/index.ts';
+import { problemsOf } from '../../api/problems-of.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useSettled } from '../../api/use-settled.ts';
+import { Card } from '../../parts/card.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { Page } from '../../shell/page.tsx';
+import { AnswerState } from './answer-state.tsx';
+import { type OrderDraft, readOrderDraft } from './order-draft.ts';
+import { PromiseDetail } from './promise-detail.tsx';
+
+interface Props {
+  readonly title: string;
+  readonly draft: OrderDraft;
+  readonly children: ReactNode;
+}
+
+/** The answer to an order while it is being typed: the same computation as for an order that is kept. */
+export function PromisePage({ title, draft, children }: Props) {
+  const read = readOrderDraft(useSettled(draft));
+  const isComplete = read.ok;
+  const body = read.ok ? { wantedBy: read.value.wantedBy, lines: read.value.lines } : undefined;
+  const promise = useRead('previewPromise', body ? { body } : {}, { isWanted: isComplete, keepsLast: true });
+  const answer = isComplete ? promise.data : undefined;
+  return (
+    <Page
+      title={title}
+      above={
+        <>
+          {title} {answer && <AnswerState answer={answer.answer} />}
+        </>
+      }
+      says={
+        <span aria-live="polite">
+          {answer ? (
+            <Sentence saying={answer.sentence} />
+          ) : isComplete ? (
+            orderWords.promise.asking
+          ) : (
+            orderWords.promise.waiting
+          )}
+        </span>
+      }
+    >
+      <Problems problems={isComplete ? problemsOf(promise.error) : []} />
+      <Card>{children}</Card>
+      {answer && <PromiseDetail promise={answer} />}
+    </Page>
+  );
+}
