@@ -1,0 +1,50 @@
+export { buildSafetyTables, type SafetyTables } from './build-safety-tables.ts';
+export { checkComposition } from './check-composition.ts';
+export type {
+  CheckedNamingUnknown,
+  CheckedVerdict,
+  CompositionAnswer,
+  CompositionQuestion,
+  MarketCheck,
+  RangedContribution,
+  ReasonKind,
+  SaleReason,
+  UnknownDecision,
+} from './composition-check.ts';
+export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
+export {
+  type FormulaMaterial,
+  judgeReport,
+  type ReportAnswer,
+  type ReportedMaterial,
+  type ReportQuestion,
+  type ReportVerdict,
+  type ReportWord,
+  type SafetyReport,
+} from './judge-report.ts';
+export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
+export type { LimitKind, LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
+export type { Match, MatchDoubt } from './match.ts';
+export { matchRows, type SubstanceMatches } from './match-rows.ts';
+export {
+  type NamedAllergen,
+  type NamingAnswer,
+  type NamingContext,
+  type NamingInput,
+  type NamingUnknown,
+  type NotNamed,
+  nameAllergens,
+} from './name-allergens.ts';
+export { normaliseName } from './read-name.ts';
+export type {
+  AllergenRow,
+  IfraRow,
+  KnownMaterialRow,
+  Market,
+  PublishedSafetyTables,
+  RestrictionRow,
+  SharedCasRow,
+  Use,
+} from './safety-table-rows.ts';
+export type { ProductKind } from './situations.ts';
+export type { Contribution, Substance } from './substance.ts';

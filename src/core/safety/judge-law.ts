@@ -1,0 +1,129 @@
+import type { SafetyTables } from './build-safety-tables.ts';
+import type { LimitContext } from './choose-rules.ts';
+import { type Composition, type Group, groupMembers, type Member } from './compose.ts';
+import { type Judged, type LimitVerdict, tellVerdict, type UnknownReason } from './limit-verdict.ts';
+import { addPercents, comparePercent, type PercentSum, percentFromPico, toPercent } from './percent-sum.ts';
+import { LESS_THAN_PUT_IN, type LimitPlan, type PlannedRule, recallPlans } from './plan-limits.ts';
+import { normaliseName } from './read-name.ts';
+import type { RestrictionRow } from './safety-table-rows.ts';
+
+type LawGroup = Group<RestrictionRow>;
+
+function isOverRule(sum: PercentSum, { rule, limitPico }: PlannedRule): boolean {
+  const side = comparePercent(sum, limitPico);
+  return rule.strict === true ? side >= 0 : side > 0;
+}
+
+const substanceOf = ({ of }: Member): string => of.cas ?? normaliseName(of.name);
+
+/** A single ester is judged by its own amount; everything else by the sum of the row. */
+function amountFor({ rule }: PlannedRule, { members, sum }: LawGroup): PercentSum {
+  if (rule.onlyIf !== 'single-ester') return sum;
+  const esters = [...new Set(members.map(substanceOf))].map((ester) =>
+    addPercents(members.filter((member) => substanceOf(member) === ester).map(({ percent }) => percent)),
+  );
+  return esters.reduce((most, each) => (each.near > most.near ? each : most));
+}
+
+/** Retinol counts wholly as retinol, an acid as the acid: only its salts and esters count for less than was put in. */
+function countsWholly({ rule: { asWhat } }: PlannedRule, members: readonly Member[]): boolean {
+  if (asWhat === undefined || !LESS_THAN_PUT_IN.has(asWhat)) return true;
+  const self = asWhat === 'retinol equivalents' ? 'retinol' : asWhat;
+  return members.every(({ of }) => normaliseName(of.name).endsWith(self));
+}
+
+const unknown = (reason: UnknownReason): Judged => ({ verdict: 'unknown', reason });
+
+function judgeAmount(planned: PlannedRule, group: LawGroup): Judged {
+  const limitPercent = percentFromPico(planned.limitPico);
+  if (!isOverRule(amountFor(planned, group), planned)) return { limitPercent, verdict: 'within' };
+  if (countsWholly(planned, group.members)) return { limitPercent, verdict: 'over' };
+  return { limitPercent, verdict: 'unknown', reason: 'counted-as-other' };
+}
+
+/** The limit that the amount comes nearest to, or exceeds the most: the one shown. */
+function tightestOf(group: LawGroup, { limits }: LimitPlan): PlannedRule | undefined {
+  const alone = limits.filter(({ rule }) => rule.sumGroup === undefined);
+  const share = (planned: PlannedRule): number => amountFor(planned, group).near / planned.limitPico;
+  return alone.length < 2
+    ? alone[0]
+    : alone.reduce((best, rule) => (share(rule) > share(best) ? rule : best));
+}
+
+function outcomeOf(group: LawGroup, plan: LimitPlan, tightest: PlannedRule | undefined): Judged {
+  if (group.sum.near === 0) return { verdict: 'within' };
+  if (plan.prohibition !== undefined) return { verdict: 'prohibited' };
+  if (plan.notKnown !== undefined) return unknown('value-not-known');
+  const judged = tightest === undefined ? undefined : judgeAmount(tightest, group);
+  if (judged?.verdict === 'over') return judged;
+  return plan.isUncovered ? unknown('use-not-covered') : (judged ?? { verdict: 'no-rule' });
+}
+
+function certificateVerdict(group: LawGroup, { rule, told }: PlannedRule): LimitVerdict {
+  const { value, unit = 'percent' } = rule;
+  const limit = typeof value === 'number' ? { limitValue: value, limitUnit: unit } : { limitUnit: unit };
+  return tellVerdict(group.told, { ...limit, verdict: 'unknown', reason: 'needs-certificate' }, told);
+}
+
+/** The verdict of one row; none where the row has no rule for this market, use and date. */
+function judgeRow(group: LawGroup, plan: LimitPlan, verdicts: LimitVerdict[]): void {
+  const tightest = tightestOf(group, plan);
+  const outcome = outcomeOf(group, plan, tightest);
+  const decided = plan.prohibition ?? plan.notKnown ?? tightest;
+  if (outcome.verdict !== 'no-rule') {
+    const verdict = tellVerdict(group.told, outcome, decided?.told ?? plan.told);
+    const isSingle = decided?.rule.onlyIf === 'single-ester';
+    verdicts.push(isSingle ? { ...verdict, percent: toPercent(amountFor(decided, group)) } : verdict);
+  }
+  if (group.sum.near === 0) return;
+  for (const certificate of plan.certificates) verdicts.push(certificateVerdict(group, certificate));
+}
+
+interface Carried {
+  readonly group: LawGroup;
+  readonly planned: PlannedRule;
+}
+
+/** Amounts of all rows whose rules carry the same sum group are added before the comparison. */
+function judgeSumGroup(carried: readonly Carried[]): LimitVerdict[] {
+  const [first] = carried;
+  if (first === undefined) return [];
+  const members = [...new Set(carried.flatMap(({ group }) => group.members))];
+  const names = carried.map(({ group }) => group.row.name).join(' with ');
+  const group = groupMembers(first.group.row, names, members);
+  const { planned } = carried.reduce((low, each) =>
+    each.planned.limitPico < low.planned.limitPico ? each : low,
+  );
+  return [tellVerdict(group.told, judgeAmount(planned, group), planned.told)];
+}
+
+/** A composition against the rows of law of one market. */
+export function judgeLaw(
+  tables: SafetyTables,
+  context: LimitContext,
+  composition: Composition,
+): LimitVerdict[] {
+  const { groups, doubts } = composition.restrictions;
+  const planOf = recallPlans(tables, context);
+  const verdicts: LimitVerdict[] = [];
+  const sumGroups = new Map<string, Carried[]>();
+  for (const group of groups) {
+    const plan = planOf(group.row);
+    judgeRow(group, plan, verdicts);
+    for (const planned of plan.limits) {
+      const { sumGroup } = planned.rule;
+      if (sumGroup === undefined) continue;
+      sumGroups.set(sumGroup, [...(sumGroups.get(sumGroup) ?? []), { group, planned }]);
+    }
+  }
+  for (const carried of sumGroups.values()) verdicts.push(...judgeSumGroup(carried));
+  for (const { told, doubt, mayBe, tellApartBy } of doubts) {
+    const here = mayBe.filter(({ rules }) => rules.some(({ markets }) => markets.includes(context.market)));
+    const names = here.map(({ name }) => name);
+    if (here.length === 0) continue;
+    verdicts.push(
+      tellVerdict(told, { verdict: 'unknown', reason: doubt, mayBe: names, tellApartBy }, { kind: 'law' }),
+    );
+  }
+  return verdicts;
+}

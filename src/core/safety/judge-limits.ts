@@ -1,0 +1,77 @@
+import type { SafetyTables } from './build-safety-tables.ts';
+import type { LimitContext } from './choose-rules.ts';
+import { type Composition, composeContributions, percentOfContribution } from './compose.ts';
+import { type IfraAnswer, judgeIfra } from './judge-ifra.ts';
+import { judgeLaw } from './judge-law.ts';
+import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
+import type { Contribution } from './substance.ts';
+
+export type LimitsContext = Omit<LimitContext, 'hasNitrosatingAgent'>;
+
+export interface LimitsInput extends LimitsContext {
+  readonly contributions: readonly Contribution[];
+}
+
+export interface LimitsAnswer {
+  readonly verdicts: readonly LimitVerdict[];
+  /** The tightest rule that was compared: a prohibition, else the largest share of a limit. */
+  readonly decidedBy: string | null;
+  /** Phototoxic oils: 1 is the limit. */
+  readonly sumOfShares?: number;
+}
+
+/** Materials that bring nitrite or release it (common practice, no source). */
+const NITROSATING = /nitrite|bronopol|2-bromo-2-nitropropane|5-bromo-5-nitro|bronidox/i;
+
+/** Substances that no rule spoke of: listed, not blocking. */
+function listUnruled({ named }: Composition, ruled: readonly LimitVerdict[]): LimitVerdict[] {
+  const spokenOf = new Set<string>();
+  for (const { members } of ruled) for (const name of members) spokenOf.add(name);
+  return named
+    .filter(({ row }) => !spokenOf.has(row))
+    .map(({ told }) => tellVerdict(told, { verdict: 'no-rule' }));
+}
+
+const RANK: Readonly<Record<string, number>> = { prohibited: 2, over: 1, within: 0 };
+
+/** Prohibited before over before within; then by the share of the limit. Nothing else was compared. */
+function weightOf({ verdict, percent, limitPercent }: LimitVerdict): readonly [number, number] | undefined {
+  const rank = RANK[verdict];
+  if (rank === undefined || (rank < 2 && limitPercent === undefined)) return undefined;
+  return [rank, percent / (limitPercent ?? 1)];
+}
+
+export function tightestVerdict(verdicts: readonly LimitVerdict[]): LimitVerdict | undefined {
+  let tightest: LimitVerdict | undefined;
+  let most: readonly [number, number] = [-1, 0];
+  for (const verdict of verdicts) {
+    const weight = weightOf(verdict);
+    if (weight === undefined || weight[0] < most[0] || (weight[0] === most[0] && weight[1] <= most[1]))
+      continue;
+    tightest = verdict;
+    most = weight;
+  }
+  return tightest;
+}
+
+export function judgeMarket(
+  tables: SafetyTables,
+  context: LimitsContext,
+  composition: Composition,
+  ifra: IfraAnswer,
+): LimitsAnswer {
+  const hasNitrosatingAgent = composition.named.some(({ row }) => NITROSATING.test(row));
+  const ruled = [...judgeLaw(tables, { ...context, hasNitrosatingAgent }, composition), ...ifra.verdicts];
+  const tightest = tightestVerdict(ruled);
+  return {
+    verdicts: [...ruled, ...listUnruled(composition, ruled)],
+    decidedBy: tightest === undefined ? null : `${tightest.name} (${tightest.kind}): ${tightest.source}`,
+    ...(ifra.sumOfShares !== undefined && { sumOfShares: ifra.sumOfShares }),
+  };
+}
+
+/** Judges contents in percent by mass of the finished product against law and IFRA Standards. Expands nothing. */
+export function judgeLimits(tables: SafetyTables, { contributions, ...context }: LimitsInput): LimitsAnswer {
+  const composition = composeContributions(tables, contributions, percentOfContribution);
+  return judgeMarket(tables, context, composition, judgeIfra(context, composition));
+}

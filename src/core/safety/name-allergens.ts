@@ -1,0 +1,215 @@
+import type { SafetyTables } from './build-safety-tables.ts';
+import {
+  type Composition,
+  composeContributions,
+  type Doubt,
+  type Group,
+  groupMembers,
+  percentOfContribution,
+  type Told,
+} from './compose.ts';
+import type { MatchDoubt } from './match.ts';
+import { matchRows } from './match-rows.ts';
+import { comparePercent, picopercentFrom } from './percent-sum.ts';
+import { normaliseName } from './read-name.ts';
+import type { AllergenRow, Market, Use } from './safety-table-rows.ts';
+import type { Contribution, Substance } from './substance.ts';
+
+export interface NamingContext {
+  readonly market: Market;
+  readonly use: Use;
+  /** Day on which the first unit is placed on the market. */
+  readonly firstSupplied: string;
+  /** Last day on which a unit is made available, where it is known. */
+  readonly lastSupplied?: string;
+}
+
+export interface NamingInput extends NamingContext {
+  readonly contributions: readonly Contribution[];
+}
+
+export interface NamedAllergen extends Omit<Told, 'name'> {
+  readonly labelName: string;
+  readonly thresholdPercent: number;
+  /** Entry number in Annex III. */
+  readonly entry: number;
+  readonly confidence: string;
+}
+
+/** Under the entry's label name, or the input's where no entry lists it. */
+export interface NotNamed extends Told {
+  readonly thresholdPercent?: number;
+  readonly entry?: number;
+  readonly reason: 'not-over-threshold' | 'not-yet-required' | 'not-listed-in-market' | 'no-entry';
+  /** With `not-yet-required`: first day on which a unit placed on the market must name it. */
+  readonly requiredForPlacingFrom?: string;
+}
+
+export interface NamingUnknown {
+  readonly name: string;
+  readonly percent: number;
+  readonly cas?: string;
+  readonly reason: MatchDoubt | 'amount-not-known';
+  /** Label names that it may have to be named as. */
+  readonly mayBe: readonly string[];
+  readonly tellApartBy: readonly string[];
+}
+
+export interface NamingAnswer {
+  readonly named: readonly NamedAllergen[];
+  readonly notNamed: readonly NotNamed[];
+  readonly unknown: readonly NamingUnknown[];
+}
+
+/** CAS numbers of an entry that a substance can stand for: its own where it has one, else those of its name. */
+function numbersOf(row: AllergenRow, { name, cas }: Substance): readonly string[] {
+  if (cas !== undefined && row.match.cas.includes(cas)) return [cas];
+  const own = normaliseName(name);
+  if (own === normaliseName(row.labelName)) return row.match.cas;
+  return row.members.find((member) => normaliseName(member.name) === own)?.cas ?? row.match.cas;
+}
+
+type Duty = 'required' | 'not-yet-required' | 'not-listed-in-market';
+
+/**
+ * Required for a unit placed on the market from the first date on, and for every unit still made available from the
+ * second date on (Regulation (EU) 2023/1545, article 1 and recitals: each unit by its own day of first supply).
+ */
+const isRequired = (
+  dates: Pick<AllergenRow, 'requiredForPlacingFrom' | 'requiredForMakingAvailableFrom'>,
+  { firstSupplied, lastSupplied = firstSupplied }: NamingContext,
+): boolean =>
+  firstSupplied >= dates.requiredForPlacingFrom || lastSupplied >= dates.requiredForMakingAvailableFrom;
+
+/** The duty that all members of an entry share; none where it depends on their CAS numbers. */
+function sharedDuty(row: AllergenRow, context: NamingContext): Duty | undefined {
+  if (context.market === 'GB') return row.gb.listed ? undefined : 'not-listed-in-market';
+  if (row.newMembers !== undefined) return undefined;
+  return isRequired(row, context) ? 'required' : 'not-yet-required';
+}
+
+function dutyOf(row: AllergenRow, substance: Substance, context: NamingContext): Duty {
+  const shared = sharedDuty(row, context);
+  if (shared !== undefined) return shared;
+  const numbers = numbersOf(row, substance);
+  if (context.market === 'GB') {
+    const scope = row.gb.cas ?? [];
+    return numbers.some((cas) => scope.includes(cas)) ? 'required' : 'not-listed-in-market';
+  }
+  const { newMembers } = row;
+  const isNew = newMembers !== undefined && numbers.every((cas) => newMembers.cas.includes(cas));
+  return isRequired(isNew ? newMembers : row, context) ? 'required' : 'not-yet-required';
+}
+
+/** Groups of one entry's members by their duty; nearly always there is but one. */
+function splitByDuty(
+  group: Group<AllergenRow>,
+  context: NamingContext,
+): ReadonlyMap<Duty, Group<AllergenRow>> {
+  const { row, members } = group;
+  const shared = sharedDuty(row, context);
+  const duties = shared === undefined ? members.map(({ of }) => dutyOf(row, of, context)) : [shared];
+  const [first = 'required'] = duties;
+  if (duties.every((duty) => duty === first)) return new Map([[first, group]]);
+  return new Map(
+    [...new Set(duties)].map((duty) => [
+      duty,
+      groupMembers(
+        row,
+        row.labelName,
+        members.filter((_, index) => duties[index] === duty),
+      ),
+    ]),
+  );
+}
+
+const thresholdOf = (row: AllergenRow, use: Use): number =>
+  use === 'rinse-off' ? row.thresholdRinseOffPercent : row.thresholdLeaveOnPercent;
+
+/** Object.assign as for verdicts: naming is worked out while a formula is typed. */
+const tellNotNamed = (told: Told, rest: Omit<NotNamed, keyof Told>, name = told.name): NotNamed =>
+  Object.assign({}, told, rest, { name });
+
+/** Members with the duty are added together; what the market or the date leaves out is listed apart. */
+function nameEntry(
+  group: Group<AllergenRow>,
+  context: NamingContext,
+  named: NamedAllergen[],
+  notNamed: NotNamed[],
+): void {
+  const { row } = group;
+  const { entry, labelName } = row;
+  const thresholdPercent = thresholdOf(row, context.use);
+  for (const [duty, { told, sum }] of splitByDuty(group, context)) {
+    const place = { thresholdPercent, entry };
+    if (duty === 'not-yet-required') {
+      const { requiredForPlacingFrom } = row.newMembers ?? row;
+      notNamed.push(tellNotNamed(told, { ...place, reason: duty, requiredForPlacingFrom }, labelName));
+    } else if (duty === 'not-listed-in-market') {
+      notNamed.push(tellNotNamed(told, { ...place, reason: duty }, labelName));
+    } else if (comparePercent(sum, picopercentFrom(thresholdPercent)) > 0) {
+      const confidence = context.market === 'GB' ? row.gb.confidence : row.confidence;
+      const { name: _, ...members } = told;
+      named.push(Object.assign(members, { labelName, thresholdPercent, entry, confidence }));
+    } else {
+      notNamed.push(tellNotNamed(told, { ...place, reason: 'not-over-threshold' }, labelName));
+    }
+  }
+}
+
+/** Entries that a substance may have to be named under, whatever its amount. */
+export function entriesWithDuty(
+  tables: SafetyTables,
+  substance: Substance,
+  context: NamingContext,
+): readonly AllergenRow[] {
+  const match = matchRows(tables, substance).allergens;
+  const rows = match.kind === 'rows' ? match.rows : match.mayBe;
+  return rows.filter((row) => dutyOf(row, substance, context) === 'required');
+}
+
+function tellDoubt(
+  { member, told, doubt, mayBe, tellApartBy }: Doubt<AllergenRow>,
+  context: NamingContext,
+): NamingUnknown | NotNamed {
+  const { cas } = member.of;
+  const here = mayBe.filter((row) => dutyOf(row, member.of, context) === 'required');
+  if (here.length === 0) return tellNotNamed(told, { reason: 'not-listed-in-market' });
+  return {
+    name: told.name,
+    percent: told.percent,
+    ...(cas !== undefined && { cas }),
+    reason: doubt,
+    mayBe: here.map(({ labelName }) => labelName),
+    tellApartBy,
+  };
+}
+
+export function nameComposition(
+  context: NamingContext,
+  { allergens, withoutEntry }: Composition,
+): NamingAnswer {
+  const named: NamedAllergen[] = [];
+  const notNamed: NotNamed[] = [];
+  for (const group of allergens.groups) nameEntry(group, context, named, notNamed);
+  const unknown: NamingUnknown[] = [];
+  for (const doubt of allergens.doubts) {
+    const told = tellDoubt(doubt, context);
+    if ('mayBe' in told) unknown.push(told);
+    else notNamed.push(told);
+  }
+  for (const { told } of withoutEntry) notNamed.push(tellNotNamed(told, { reason: 'no-entry' }));
+  return { named, notNamed, unknown };
+}
+
+/**
+ * Fragrance allergens to be named beside Parfum: content in percent by mass of the finished product strictly over
+ * 0.001 % (leave-on) or 0.01 % (rinse-off), all origins added (Annex III of Regulation (EC) No 1223/2009 after
+ * Regulation (EU) 2023/1545; Northern Ireland follows, Great Britain kept the list of 24). Expands nothing.
+ */
+export function nameAllergens(
+  tables: SafetyTables,
+  { contributions, ...context }: NamingInput,
+): NamingAnswer {
+  return nameComposition(context, composeContributions(tables, contributions, percentOfContribution));
+}

@@ -1,0 +1,78 @@
+import { type Exact, type ExactInput, exact, sumOf } from '../quantity/index.ts';
+
+/**
+ * Sums of percentages that are compared with a limit exactly, and fast enough to judge a formula while it is typed.
+ *
+ * A percentage of at most 12 decimal places is a whole number of picopercent (1e-12 %), which a double keeps exactly
+ * (100 % is 1e14, below 2^53 = 9.007e15): such sums are whole-number sums without error. Anything finer is summed as
+ * doubles, whose relative error is below n x 2^-53 (1.2e-13 for a thousand terms); only when the sum lies within
+ * 1e-12 of the limit is it added again as exact decimals.
+ */
+const PICOPERCENT = 1e12;
+const DOUBT = 1e-12;
+
+export interface PercentSum {
+  /** As a double. */
+  readonly near: number;
+  /** Whole picopercent, or NaN where a term is finer than that. */
+  readonly pico: number;
+  /** What was given, or what was added. */
+  readonly from: ExactInput | readonly PercentSum[];
+}
+
+/** 1 mg/kg is 1e-4 %. */
+const PICOPERCENT_PER_UNIT = { percent: PICOPERCENT, 'mg-per-kg': 1e8 } as const;
+
+/** A published limit as whole picopercent. */
+export const picopercentFrom = (value: number, unit: 'percent' | 'mg-per-kg' = 'percent'): number =>
+  Math.round(value * PICOPERCENT_PER_UNIT[unit]);
+
+export const percentFromPico = (pico: number): number => pico / PICOPERCENT;
+
+/**
+ * Exact: a decimal of at most 15 digits and its double determine each other, so a double that equals
+ * pico / 1e12 is that decimal and no other.
+ */
+function picoOfNumber(value: number): number {
+  const pico = Math.round(value * PICOPERCENT);
+  return pico / PICOPERCENT === value && Math.abs(pico) <= 1e15 ? pico : Number.NaN;
+}
+
+export function readPercent(value: ExactInput): PercentSum {
+  if (typeof value === 'number') return { near: value, pico: picoOfNumber(value), from: value };
+  const decimal = exact(value);
+  const near = decimal.toNumber();
+  const pico = decimal.decimalPlaces() <= 12 ? Math.round(near * PICOPERCENT) : Number.NaN;
+  return { near, pico, from: decimal };
+}
+
+export function addPercents(sums: readonly PercentSum[]): PercentSum {
+  const [only] = sums;
+  if (only !== undefined && sums.length === 1) return only;
+  let near = 0;
+  let pico = 0;
+  for (const sum of sums) {
+    near += sum.near;
+    pico += sum.pico;
+  }
+  return { near, pico, from: sums };
+}
+
+/** -1, 0 or 1: the sum against a limit in whole picopercent. */
+export function comparePercent(sum: PercentSum, limitPico: number): -1 | 0 | 1 {
+  if (!Number.isNaN(sum.pico)) return Math.sign(sum.pico - limitPico) as -1 | 0 | 1;
+  const near = sum.near * PICOPERCENT;
+  const doubt = Math.max(near, limitPico) * DOUBT;
+  if (near > limitPico + doubt) return 1;
+  if (near < limitPico - doubt) return -1;
+  return toExactPercent(sum).times(PICOPERCENT).cmp(limitPico) as -1 | 0 | 1;
+}
+
+/** For display and JSON: exact down to 1e-12 %, else the nearest double of the sum. */
+export const toPercent = (sum: PercentSum): number =>
+  Number.isNaN(sum.pico) ? sum.near : sum.pico / PICOPERCENT;
+
+const isSum = (from: PercentSum['from']): from is readonly PercentSum[] => Array.isArray(from);
+
+export const toExactPercent = ({ from }: PercentSum): Exact =>
+  isSum(from) ? sumOf(from.map(toExactPercent)) : exact(from);
