@@ -54,6 +54,8 @@ export function useWrite<Name extends RouteName>(name: Name): Write<Name> {
       return answer;
     } catch (error) {
       setProblems(problemsOf(error));
+      // What the refusal was about may have changed under the page: it shows how things stand now.
+      if (error instanceof ApiProblem && error.isAnswered) void queryClient.invalidateQueries();
       return undefined;
     }
   }

@@ -1,0 +1,35 @@
+import { useState } from 'react';
+
+export interface Editing<Draft> {
+  readonly draft: Draft;
+  readonly set: <Key extends keyof Draft>(key: Key) => (value: Draft[Key]) => void;
+  readonly change: (change: (draft: Draft) => Draft) => void;
+  /** The version that the person saw when they began: what a write must carry. */
+  readonly version: number;
+  /** As it stands now, put as a draft. */
+  readonly theirs: Draft;
+  readonly takeTheirs: () => void;
+  /** Keeps what was typed, over what stands now. */
+  readonly keepMine: () => void;
+}
+
+/**
+ * A draft of something that others may change at the same time. The version stays the one that was seen: fetching the
+ * thing again in the background must not turn an old draft into a new one.
+ */
+export function useEditing<Thing extends { readonly version: number }, Draft extends object>(
+  thing: Thing,
+  toDraft: (thing: Thing) => Draft,
+): Editing<Draft> {
+  const [{ draft, version }, setSeen] = useState(() => ({ draft: toDraft(thing), version: thing.version }));
+  const change = (next: (draft: Draft) => Draft) => setSeen((seen) => ({ ...seen, draft: next(seen.draft) }));
+  return {
+    draft,
+    version,
+    change,
+    set: (key) => (value) => change((now) => ({ ...now, [key]: value })),
+    theirs: toDraft(thing),
+    takeTheirs: () => setSeen({ draft: toDraft(thing), version: thing.version }),
+    keepMine: () => setSeen((seen) => ({ ...seen, version: thing.version })),
+  };
+}
