@@ -1,7 +1,9 @@
 import type { Calculation } from './define-calculation.ts';
+import { fillingCalculations } from './filling-calculations.ts';
+import { weighingCalculations } from './weighing-calculations.ts';
 
 /** Every calculation once, room by room: command line, HTTP, docs and "show the working" all read this list. */
-export const calculations: readonly Calculation[] = [];
+export const calculations: readonly Calculation[] = [...weighingCalculations, ...fillingCalculations];
 
 const byName = new Map(calculations.map((calculation) => [calculation.name, calculation]));
 

@@ -1,9 +1,8 @@
 import type { MiddlewareHandler } from 'hono';
 
-/** Everything comes from this server; pictures may also stand in the page itself (small icons, label drawings). */
+/** Everything comes from this server, and no other page may hold one of ours in a frame. */
 const CONTENT_POLICY = [
   "default-src 'self'",
-  "img-src 'self' data: blob:",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'self'",

@@ -1,0 +1,313 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openTestWorkshop, type TestWorkshop } from '../../test/workshop/open-test-workshop.ts';
+import { refused } from '../core/problem.ts';
+import { useCases } from '../work/index.ts';
+import { createApp } from './create-app.ts';
+
+const PORT = 4716;
+const HOME = `http://127.0.0.1:${PORT}`;
+const folder = mkdtempSync(join(tmpdir(), 'gramwright-web-'));
+const logged: string[] = [];
+let bench: TestWorkshop;
+let app: ReturnType<typeof createApp>;
+
+beforeAll(async () => {
+  mkdirSync(join(folder, 'assets'));
+  writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Gramwright</title>');
+  writeFileSync(join(folder, 'assets/index-a1B2c3D4.js'), 'export {};');
+  writeFileSync(join(folder, 'sw.js'), '');
+  bench = await openTestWorkshop();
+  app = appWith(useCases);
+});
+afterAll(async () => {
+  await bench.close();
+  rmSync(folder, { recursive: true });
+});
+
+const appWith = (own: Parameters<typeof createApp>[0]['useCases'], webFolder = folder) =>
+  createApp({
+    context: bench.context,
+    useCases: own,
+    version: '9.9.9',
+    webFolder,
+    port: () => PORT,
+    log: {
+      warn: () => undefined,
+      error: (facts, what) => logged.push(`${what} ${JSON.stringify(facts)}`),
+    },
+  });
+
+interface Problems {
+  readonly problems: readonly Record<string, unknown>[];
+}
+const send = (path: string, init: RequestInit & { headers?: Record<string, string> } = {}) =>
+  Promise.resolve(
+    app.request(HOME + path, { ...init, headers: { host: `127.0.0.1:${PORT}`, ...init.headers } }),
+  );
+const post = (path: string, body: unknown, headers: Record<string, string> = {}) =>
+  send(path, {
+    method: 'POST',
+    body: typeof body === 'string' ? body : JSON.stringify(body),
+    headers: { 'content-type': 'application/json', ...headers },
+  });
+const problemsOf = async (response: Response): Promise<Problems['problems']> =>
+  ((await response.json()) as Problems).problems;
+
+describe('a request', () => {
+  it('gets the answer of its use-case', async () => {
+    const response = await send('/api/workshop');
+    expect(response.status).toBe(200);
+    expect(await response.json()).toMatchObject({ state: 'ready', details: { name: 'Test Bench' } });
+  });
+
+  it('that makes something is answered 201, one that changes something 200', async () => {
+    const made = await post('/api/people', { stamp: bench.stamp(), name: 'Cy Fell' });
+    expect(made.status).toBe(201);
+    const { id } = (await made.json()) as { id: string };
+    const changed = await post('/api/people', { stamp: bench.stamp(), id, version: 1, name: 'Cy Fells' });
+    expect(changed.status).toBe(200);
+  });
+
+  it('sent twice with the same stamp counts once', async () => {
+    const body = { stamp: bench.stamp(), name: 'Only Once' };
+    const ids = [await post('/api/people', body), await post('/api/people', body)].map((it) => it.json());
+    const [first, second] = (await Promise.all(ids)) as { id: string }[];
+    expect(first).toEqual(second);
+  });
+
+  it('with a fault is refused with where, what was found, what is allowed, and two sentences', async () => {
+    const response = await post('/api/people', {
+      stamp: { ...bench.stamp(), at: 'noon' },
+      name: '',
+      extra: 1,
+    });
+    expect(response.status).toBe(400);
+    const problems = await problemsOf(response);
+    expect(problems.map((it) => [it.code, it.where])).toEqual([
+      ['format-datetime', 'stamp.at'],
+      ['value-too-small', 'name'],
+      ['field-unknown', 'extra'],
+    ]);
+    expect(problems[0]).toMatchObject({
+      found: 'noon',
+      says: expect.stringContaining('noon'),
+      mend: expect.stringContaining('2026-11-26T08:05:00Z'),
+    });
+  });
+
+  it('names the faults of path, query and body together', async () => {
+    const response = await appWith({ checkRevision: async () => refused() }).request(
+      `${HOME}/api/revisions/${'x'.repeat(65)}/check?markets=${'y'.repeat(30)}`,
+      { headers: { host: `127.0.0.1:${PORT}` } },
+    );
+    expect(response.status).toBe(400);
+    expect((await problemsOf(response)).map((it) => it.where)).toEqual(['id', 'markets']);
+  });
+
+  it('that is no JSON, or says that it is something else, is refused', async () => {
+    expect((await problemsOf(await post('/api/people', '{'))).map((it) => it.code)).toEqual(['json-broken']);
+    const form = await post('/api/people', 'name=x', { 'content-type': 'text/plain' });
+    expect(form.status).toBe(415);
+    expect((await problemsOf(form))[0]).toMatchObject({ code: 'body-not-json', found: 'text/plain' });
+  });
+
+  it('larger than a megabyte is refused, a report file may be larger', async () => {
+    const large = JSON.stringify({ stamp: bench.stamp(), name: 'x'.repeat(1_100_000) });
+    const refusal = await post('/api/people', large);
+    expect(refusal.status).toBe(413);
+    expect((await problemsOf(refusal))[0]).toMatchObject({ code: 'body-too-large', allowed: 1 });
+    const report = await appWith({ attachReportFile: async () => refused() }).request(
+      `${HOME}/api/reports/r1/file`,
+      {
+        method: 'POST',
+        body: large,
+        headers: { host: `127.0.0.1:${PORT}`, 'content-type': 'application/json' },
+      },
+    );
+    expect((await problemsOf(report)).map((it) => it.code)).toContain('field-missing');
+  });
+
+  it('with an unknown path below /api is refused as a problem', async () => {
+    for (const path of ['/api', '/api/', '/api/nothing']) {
+      const response = await send(path);
+      expect(response.status, path).toBe(404);
+    }
+    const response = await send('/api/workshop', { method: 'DELETE' });
+    expect(response.status).toBe(404);
+    expect((await problemsOf(response))[0]).toMatchObject({ code: 'route-unknown', found: 'DELETE' });
+  });
+});
+
+describe('a refusal', () => {
+  it.each([
+    ['thing-not-found', 404],
+    ['changed-meanwhile', 409],
+    ['disk-full', 507],
+    ['lot-overdrawn', 422],
+  ])('%s is answered %i', async (code, status) => {
+    const refusing = appWith({
+      getWorkshop: async () => refused({ code, where: 'x', found: 1, allowed: 2 }),
+    });
+    const response = await refusing.request(`${HOME}/api/workshop`, {
+      headers: { host: `127.0.0.1:${PORT}` },
+    });
+    expect(response.status).toBe(status);
+  });
+
+  it('of an edit with an old version is a 409 that shows what stands there', async () => {
+    const { id } = (await (await post('/api/people', { stamp: bench.stamp(), name: 'Dee Holt' })).json()) as {
+      id: string;
+    };
+    await post('/api/people', { stamp: bench.stamp(), id, version: 1, name: 'Dee Hold' });
+    const late = await post('/api/people', { stamp: bench.stamp(), id, version: 1, name: 'Dee Hole' });
+    expect(late.status).toBe(409);
+    expect((await problemsOf(late))[0]).toMatchObject({
+      code: 'changed-meanwhile',
+      found: 1,
+      allowed: 2,
+      says: expect.stringContaining('Dee Hold'),
+    });
+  });
+});
+
+describe('a mistake of ours', () => {
+  it('is logged with its cause and said calmly, without the cause', async () => {
+    const broken = appWith({
+      getWorkshop: () => {
+        throw new Error('secret inside');
+      },
+    });
+    const response = await broken.request(`${HOME}/api/workshop`, { headers: { host: `127.0.0.1:${PORT}` } });
+    expect(response.status).toBe(500);
+    const text = await response.text();
+    expect(text).toContain('our-mistake');
+    expect(text).not.toContain('secret');
+    expect(logged.at(-1)).toContain('our-mistake');
+  });
+});
+
+describe('who may ask', () => {
+  it.each(['127.0.0.1', 'localhost', '[::1]'])('asks for %s with the port', async (name) => {
+    const host = `${name}:${PORT}`;
+    expect((await send('/api/health', { headers: { host } })).status).toBe(200);
+    expect((await send('/api/health', { headers: { host, origin: `http://${host}` } })).status).toBe(200);
+  });
+
+  it.each([
+    'evil.example',
+    `evil.example:${PORT}`,
+    '127.0.0.1',
+    '127.0.0.1:1',
+    '',
+    `127.0.0.1:${PORT}.evil.example`,
+  ])('is refused where it asked for "%s"', async (host) => {
+    for (const path of ['/api/health', '/']) {
+      const response = await send(path, { headers: { host } });
+      expect(response.status).toBe(403);
+      expect((await problemsOf(response))[0]).toMatchObject({ code: 'host-foreign', found: host });
+    }
+  });
+
+  it.each(['http://evil.example', 'null', `http://localhost:${PORT}`, `https://127.0.0.1:${PORT}`])(
+    'is refused where the page asking is of "%s"',
+    async (origin) => {
+      const response = await post('/api/people', { stamp: bench.stamp(), name: 'x' }, { origin });
+      expect(response.status).toBe(403);
+      expect((await problemsOf(response))[0]).toMatchObject({ code: 'origin-foreign', found: origin });
+    },
+  );
+});
+
+describe('every answer', () => {
+  it.each(['/', '/api/health', '/api/nothing', '/assets/index-a1B2c3D4.js'])(
+    'has its guards: %s',
+    async (path) => {
+      const { headers } = await send(path);
+      const policy = headers.get('content-security-policy') ?? '';
+      expect(policy).toContain("default-src 'self'");
+      expect(policy).toContain("frame-ancestors 'none'");
+      expect(policy).not.toMatch(/unsafe|https?:|\*/);
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+      expect(headers.get('referrer-policy')).toBe('no-referrer');
+    },
+  );
+});
+
+describe('the pages', () => {
+  it('are served with their types; what has a hash in its name is kept for ever', async () => {
+    const script = await send('/assets/index-a1B2c3D4.js');
+    expect(script.headers.get('content-type')).toBe('text/javascript; charset=utf-8');
+    expect(script.headers.get('cache-control')).toContain('immutable');
+    for (const path of ['/', '/sw.js'])
+      expect((await send(path)).headers.get('cache-control')).toBe('no-cache');
+  });
+
+  it('find their own way: any path of no file is the application', async () => {
+    for (const path of ['/', '/orders/103', '/making/b1/screens']) {
+      const response = await send(path);
+      expect(response.headers.get('content-type')).toContain('text/html');
+      expect(await response.text()).toContain('Gramwright');
+    }
+  });
+
+  it('never lead out of their folder', async () => {
+    for (const path of [
+      '/../package.json',
+      '/%2e%2e/package.json',
+      '/assets/..%2f..%2fpackage.json',
+      '/nothing.js',
+    ]) {
+      expect((await send(path)).status, path).toBe(404);
+    }
+  });
+
+  it('that are not built say so', async () => {
+    const bare = appWith(useCases, join(folder, 'not-there'));
+    const response = await bare.request(`${HOME}/`, { headers: { host: `127.0.0.1:${PORT}` } });
+    expect(await response.text()).toContain('npm run build');
+  });
+});
+
+describe('calculations and health', () => {
+  it('answer without a workshop begun', async () => {
+    expect(await (await send('/api/health')).json()).toEqual({
+      version: '9.9.9',
+      schema: bench.context.storage.schemaVersion,
+    });
+    const list = (await (await send('/api/calc')).json()) as { name: string; sources: unknown[] }[];
+    expect(list.map((it) => it.name)).toContain('tolerable-error');
+    expect(list.every((it) => it.sources.length > 0)).toBe(true);
+  });
+
+  it('compute, refuse bad input, and know no other names', async () => {
+    // Directive 76/211/EEC, Annex I, 2.4: 50 to 100 g have a tolerable negative error of 4.5 g.
+    const good = await post('/api/calc/tolerable-error', { nominal: 60, unit: 'g' });
+    expect(await good.json()).toMatchObject({ tolerableError: 4.5, limit1: 55.5, limit2: 51 });
+    expect((await post('/api/calc/tolerable-error', { nominal: -1, unit: 'g' })).status).toBe(400);
+    const unknown = await post('/api/calc/tolerable-eror', {});
+    expect(unknown.status).toBe(404);
+    expect((await problemsOf(unknown))[0]?.allowed).toContain('tolerable-error');
+  });
+});
+
+describe('files', () => {
+  it('come with their type and a name', async () => {
+    const zip = await send('/api/export.zip');
+    expect(zip.headers.get('content-type')).toBe('application/zip');
+    expect(zip.headers.get('content-disposition')).toContain('filename="gramwright-export-2026-11-26.zip"');
+    const head = Buffer.from(await zip.arrayBuffer()).subarray(0, 4);
+    expect(head.toString('hex'), 'the mark of a zip file').toBe('504b0304');
+  });
+
+  it('of everything as JSON hold the people', async () => {
+    const all = (await (await send('/api/export.json')).json()) as { tables: { person: { name: string }[] } };
+    expect(all.tables.person.map((row) => row.name)).toContain('Ada Quill');
+  });
+
+  it('come with a check-up that finds nothing wrong', async () => {
+    expect(await (await send('/api/check-up')).json()).toMatchObject({ isSound: true });
+  });
+});
