@@ -3,6 +3,7 @@ import { fillingProblems } from './problems/filling.en-gb.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
 import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
+import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
@@ -15,6 +16,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,
+  safety: safetyProblems,
   server: serverProblems,
   web: webProblems,
   weighing: weighingProblems,

@@ -41,13 +41,16 @@ function judgeAmount(planned: PlannedRule, group: LawGroup): Judged {
   return { limitPercent, verdict: 'unknown', reason: 'counted-as-other' };
 }
 
-/** The limit that the amount comes nearest to, or exceeds the most: the one shown. */
+/** The limit shown: one that is exceeded, else the one that the amount comes nearest to. */
 function tightestOf(group: LawGroup, { limits }: LimitPlan): PlannedRule | undefined {
   const alone = limits.filter(({ rule }) => rule.sumGroup === undefined);
+  if (alone.length < 2) return alone[0];
   const share = (planned: PlannedRule): number => amountFor(planned, group).near / planned.limitPico;
-  return alone.length < 2
-    ? alone[0]
-    : alone.reduce((best, rule) => (share(rule) > share(best) ? rule : best));
+  const isOver = (planned: PlannedRule): boolean => isOverRule(amountFor(planned, group), planned);
+  return alone.reduce((best, each) => {
+    if (isOver(each) !== isOver(best)) return isOver(each) ? each : best;
+    return share(each) > share(best) ? each : best;
+  });
 }
 
 function outcomeOf(group: LawGroup, plan: LimitPlan, tightest: PlannedRule | undefined): Judged {
