@@ -1,6 +1,7 @@
-import { Link } from '@tanstack/react-router';
+
 import { orderWords, partWords } from '../../../words/index.ts';
 import { Table } from '../../parts/table.tsx';
+import { TextLink } from '../../parts/text-link.tsx';
 import type { Order } from './order.ts';
 
 type Line = Order['lines'][number];
@@ -11,7 +12,7 @@ function Batches({ of: rows }: { readonly of: Line['sent'] }) {
   return rows.map(({ lotId, lotNumber, units }, index) => (
     <span key={lotId}>
       {index > 0 && ', '}
-      <Link to={`/shelf/lots/${lotId}`}>{words.ofBatch(units, lotNumber)}</Link>
+      <TextLink to={`/shelf/lots/${lotId}`}>{words.ofBatch(units, lotNumber)}</TextLink>
     </span>
   ));
 }

@@ -1,0 +1,147 @@
+import { Link } from '@tanstack/react-router';
+import { makingWords, sayGrams } from '../../../words/index.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { List } from '../../parts/list.tsx';
+import { Moment } from '../../parts/moment.tsx';
+import { PrintLink } from '../../parts/print-link.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { Table } from '../../parts/table.tsx';
+import { Page } from '../../shell/page.tsx';
+import type { Batch } from './batch-page.tsx';
+import { nameOf } from './bench.tsx';
+
+/** What was made, with what it needs next: a word that it is firm, or tins. */
+export function BatchRecord({ batch }: { readonly batch: Batch }) {
+  const firm = useWrite('sayFirm');
+  const { outcome, lotId } = batch;
+  const isBase = batch.formulaKind === 'base';
+  return (
+    <Page
+      title={`${batch.number} ${batch.formulaName}`}
+      says={
+        outcome
+          ? makingWords.outcome(
+              sayGrams(outcome.yieldGrams),
+              sayGrams(outcome.inputGrams),
+              sayGrams(outcome.lossGrams),
+            )
+          : makingWords.abandonedSays
+      }
+      above={`${batch.number} ${batch.formulaName}`}
+      soft={
+        <>
+          {makingWords.purpose[batch.purpose]}
+          {batch.lotOnHand !== null && ` · ${makingWords.leftInBowl(sayGrams(batch.lotOnHand))}`}
+        </>
+      }
+      actions={
+        <>
+          <PrintLink paper="getBatchSheet" address={{ params: { id: batch.id } }}>
+            {makingWords.sheetPdf}
+          </PrintLink>
+          {lotId !== null && <LinkButton to={`/trace/${lotId}`}>{makingWords.seeLot}</LinkButton>}
+          {lotId !== null && isBase && (
+            <Button
+              isAct
+              isBusy={firm.isBusy}
+              onPress={() => void firm.write({ params: { id: lotId }, body: { remark: '' } })}
+            >
+              {makingWords.sayFirm}
+            </Button>
+          )}
+          {lotId !== null && !isBase && batch.lotOnHand !== '0' && (
+            <LinkButton isAct to={`/making/${batch.id}/fill`}>
+              {makingWords.fill}
+            </LinkButton>
+          )}
+        </>
+      }
+    >
+      <Problems problems={firm.problems} />
+      {!isBase && (
+        <Card title={makingWords.runs} isFlush>
+          <List rows={batch.runs} keyOf={(run) => run.id} empty={makingWords.noRuns}>
+            {(run) => (
+              <p>
+                <Link to="/filling/$id" params={{ id: run.id }}>
+                  {run.number} {run.productName}
+                </Link>{' '}
+                <span className="soft">{makingWords.runState[run.state]}</span>
+              </p>
+            )}
+          </List>
+        </Card>
+      )}
+      <Card title={makingWords.record} isFlush>
+        <RecordTable batch={batch} />
+      </Card>
+      <Card title={makingWords.deviations} isFlush>
+        <List
+          rows={batch.deviations}
+          keyOf={(deviation) => deviation.entryId}
+          empty={makingWords.noDeviation}
+        >
+          {(deviation) => (
+            <>
+              <p>
+                <strong>{deviation.what}.</strong> {deviation.why}
+              </p>
+              <p className="soft small">
+                {deviation.by}, <Moment at={deviation.at} />
+              </p>
+            </>
+          )}
+        </List>
+      </Card>
+    </Page>
+  );
+}
+
+const RecordTable = ({ batch }: { readonly batch: Batch }) => (
+  <Table
+    caption={makingWords.record}
+    isCaptionHidden
+    rows={batch.screens}
+    keyOf={(screen) => String(screen.screen)}
+    columns={[
+      { head: makingWords.material, cell: (screen) => nameOf(screen) },
+      {
+        head: makingWords.lot,
+        cell: (screen) => (screen.kind === 'addition' ? (screen.done?.lotNumber ?? '') : ''),
+      },
+      {
+        head: makingWords.target,
+        cell: (screen) => (screen.kind === 'addition' ? sayGrams(screen.targetGrams) : ''),
+        isNumber: true,
+      },
+      {
+        head: makingWords.onTheScale,
+        cell: (screen) =>
+          screen.kind === 'addition'
+            ? screen.done
+              ? sayGrams(screen.done.actualGrams)
+              : ''
+            : [
+                screen.done?.celsius && `${screen.done.celsius} °C`,
+                screen.done?.minutes && `${screen.done.minutes} min`,
+                screen.done?.remark,
+              ]
+                .filter(Boolean)
+                .join(', '),
+        isNumber: true,
+      },
+      {
+        head: makingWords.state.made,
+        cell: (screen) =>
+          screen.done && (
+            <span className="small">
+              {screen.done.by}, <Moment at={screen.done.at} />
+            </span>
+          ),
+      },
+    ]}
+  />
+);

@@ -1,0 +1,102 @@
+import { useState } from 'react';
+import { makingWords } from '../../../words/index.ts';
+import { Button } from '../../parts/button.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { PrintLink } from '../../parts/print-link.tsx';
+import { PageHeading } from '../../shell/page-heading.tsx';
+import { AbandonBatch } from './abandon-batch.tsx';
+import { AdditionScreen } from './addition-screen.tsx';
+import type { Batch, Screen } from './batch-page.tsx';
+import styles from './bench.module.css';
+import { Deviation } from './deviation.tsx';
+import { FinishScreen } from './finish-screen.tsx';
+import { StepScreen } from './step-screen.tsx';
+
+const firstOpen = (screens: readonly Screen[]): number => {
+  const index = screens.findIndex((screen) => screen.done === null);
+  return index === -1 ? screens.length : index;
+};
+
+export const nameOf = (screen: Screen): string =>
+  screen.kind === 'addition' ? screen.itemName : screen.what;
+
+/** One step a screen. It opens where the work stands; done screens can be looked at again. */
+export function Bench({ batch }: { readonly batch: Batch }) {
+  const { screens } = batch;
+  const [shown, setShown] = useState(() => firstOpen(screens));
+  const screen = screens[shown];
+  const goOn = () => setShown((now) => Math.min(now + 1, screens.length));
+  const next = screens[shown + 1];
+  const doneWord = next ? makingWords.doneNext(nameOf(next)) : makingWords.doneLast;
+  return (
+    <div className={styles.bench}>
+      <div className={styles.top}>
+        <p>
+          <strong>{batch.number}</strong> <span className="soft">{batch.formulaName}</span>
+        </p>
+        <p className="soft">{makingWords.purpose[batch.purpose]}</p>
+      </div>
+      <Progress screens={screens} shown={shown} />
+      <PageHeading title={`${batch.number}: ${screen ? nameOf(screen) : makingWords.allDone}`}>
+        <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
+      </PageHeading>
+      {screen === undefined && <FinishScreen batch={batch} />}
+      {screen?.kind === 'addition' && (
+        <AdditionScreen
+          key={screen.screen}
+          batch={batch}
+          screen={screen}
+          doneWord={doneWord}
+          onDone={goOn}
+          all={screens.length}
+        />
+      )}
+      {screen?.kind === 'step' && (
+        <StepScreen
+          key={screen.screen}
+          batch={batch}
+          screen={screen}
+          doneWord={doneWord}
+          onDone={goOn}
+          all={screens.length}
+        />
+      )}
+      <div className={styles.under}>
+        <Button isBench isDisabled={shown === 0} onPress={() => setShown(shown - 1)}>
+          {makingWords.back}
+        </Button>
+        <Button isBench isDisabled={shown >= firstOpen(screens)} onPress={goOn}>
+          {makingWords.forward}
+        </Button>
+        <Deviation batch={batch} screen={screen?.screen ?? null} />
+        <PrintLink isBench paper="getBatchSheet" address={{ params: { id: batch.id } }}>
+          {makingWords.sheetPdf}
+        </PrintLink>
+        <AbandonBatch batch={batch} />
+        <LinkButton isBench to="/making">
+          {makingWords.title}
+        </LinkButton>
+      </div>
+    </div>
+  );
+}
+
+interface ProgressProps {
+  readonly screens: readonly Screen[];
+  readonly shown: number;
+}
+
+const Progress = ({ screens, shown }: ProgressProps) => (
+  <div
+    className={styles.steps}
+    role="img"
+    aria-label={makingWords.stepOf(Math.min(shown + 1, screens.length), screens.length)}
+  >
+    {screens.map((screen, index) => (
+      <i
+        key={screen.screen}
+        className={index === shown ? styles.now : screen.done ? styles.done : undefined}
+      />
+    ))}
+  </div>
+);

@@ -1,0 +1,58 @@
+import { readDecimal, toText } from '../../../core/quantity/index.ts';
+import { makingWords, sayGrams } from '../../../words/index.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Form } from '../../parts/form.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Batch } from './batch-page.tsx';
+
+/** Gross less tare, exact; what cannot be read goes on as typed and is named. */
+function netText(gross: string, tare: string): string {
+  const [whole, empty] = [readDecimal(gross, 'gross'), readDecimal(tare === '' ? '0' : tare, 'tare')];
+  return whole.ok && empty.ok ? toText(whole.value.minus(empty.value)) : typedDecimal(gross);
+}
+
+/** Everything is in: what came out is weighed and becomes a lot. */
+export function FinishScreen({ batch }: { readonly batch: Batch }) {
+  const { draft, set } = useDraft({ gross: '', tare: '' });
+  const finish = useWrite('finishBatch');
+  const net = netText(draft.gross, draft.tare);
+  return (
+    <Form
+      label={makingWords.allDone}
+      problems={finish.problems}
+      onSubmit={() => void finish.write({ params: { id: batch.id }, body: { yieldGrams: net } })}
+    >
+      <p className="soft">{makingWords.allDoneSoft}</p>
+      <SideBySide>
+        <Field
+          label={makingWords.gross}
+          where="yieldGrams"
+          kind="decimal"
+          unit="g"
+          value={draft.gross}
+          onChange={set('gross')}
+          isBench
+          isFirst
+        />
+        <Field
+          label={makingWords.tare}
+          where="tareGrams"
+          kind="decimal"
+          unit="g"
+          value={draft.tare}
+          onChange={set('tare')}
+          isOptional
+          isBench
+        />
+      </SideBySide>
+      {draft.gross !== '' && <p aria-live="polite">{makingWords.net(sayGrams(net))}</p>}
+      <Button type="submit" isAct isBench isWide isBusy={finish.isBusy} isDisabled={draft.gross === ''}>
+        {makingWords.finish}
+      </Button>
+    </Form>
+  );
+}

@@ -1,0 +1,38 @@
+import { makingWords } from '../../../words/index.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Disclosure } from '../../parts/disclosure.tsx';
+import { Select } from '../../parts/select.tsx';
+import { showAmount } from '../../show/show-amount.ts';
+import type { Addition } from './addition-screen.tsx';
+
+interface Props {
+  readonly screen: Addition;
+  readonly lotId: string | null;
+  readonly onChange: (lotId: string) => void;
+}
+
+/** The planned lot ran out, or another tub stood nearer: allowed, with what and why. */
+export const OtherLot = (props: Props) => (
+  <Disclosure title={makingWords.otherLot}>{() => <LotSelect {...props} />}</Disclosure>
+);
+
+function LotSelect({ screen, lotId, onChange }: Props) {
+  const found = useRead('findLots', { query: { like: screen.itemName } }).data ?? [];
+  const lots = found.filter(
+    (lot) => lot.itemId === screen.itemId && lot.status === 'released' && lot.onHand !== '0',
+  );
+  return (
+    <Select
+      label={makingWords.lot}
+      where="lotId"
+      value={lotId ?? ''}
+      onChange={onChange}
+      choices={lots.map((lot) => ({
+        id: lot.id,
+        name: `${lot.number}, ${showAmount(lot.onHand, lot.unit)}`,
+      }))}
+      hint={makingWords.otherLotHint}
+      isBench
+    />
+  );
+}

@@ -1,0 +1,112 @@
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import { makingWords, sayGrams } from '../../../words/index.ts';
+import { call } from '../../api/call.ts';
+import { problemsOf } from '../../api/problems-of.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { State } from '../../parts/state.tsx';
+import { showAmount } from '../../show/show-amount.ts';
+import styles from './plan.module.css';
+import { type BatchWish, batchWish, type PlanWish } from './plan-wish.ts';
+import { SheetTable } from './sheet-table.tsx';
+
+type Plan = AnswerOf<'planBatch'>;
+
+interface Props {
+  readonly wish: PlanWish;
+  readonly formulas: AnswerOf<'listFormulas'>;
+}
+
+export function PlanView({ wish, formulas }: Props) {
+  const asked = batchWish(wish, formulas);
+  const read = useQuery({
+    queryKey: ['planBatch', asked],
+    queryFn: ({ signal }) => call('planBatch', { body: asked as BatchWish }, signal),
+    enabled: asked !== undefined,
+    placeholderData: keepPreviousData,
+  });
+  if (!asked) return null;
+  if (read.error) return <Problems problems={problemsOf(read.error)} />;
+  return read.data ? <PlanAnswer plan={read.data} wish={asked} formulaId={wish.formulaId} /> : null;
+}
+
+interface AnswerProps {
+  readonly plan: Plan;
+  readonly wish: BatchWish;
+  readonly formulaId: string;
+}
+
+function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
+  const start = useWrite('startBatch');
+  const navigate = useNavigate();
+  const isTrial = wish.purpose === 'trial';
+  async function begin() {
+    const batch = await start.write({ body: { wish } });
+    if (batch) await navigate({ to: '/making/$id', params: { id: batch.id } });
+  }
+  return (
+    <section className={styles.answer} aria-live="polite">
+      <h2 className={styles.sum}>{makingWords.saysPlan(sayGrams(plan.batchGrams), plan.formulaName)}</h2>
+      <p>
+        <Sentence saying={plan.limitedBy} />
+      </p>
+      {plan.tins.map((tin) => (
+        <p key={tin.productId}>
+          <State kind={tin.possible >= tin.wanted ? 'ready' : 'stop'}>
+            {makingWords.possible(tin.possible, tin.wanted, tin.productName)}
+          </State>
+        </p>
+      ))}
+      <ul className="soft">
+        {plan.sizing.map((saying) => (
+          <li key={JSON.stringify(saying)}>
+            <Sentence saying={saying} />
+          </li>
+        ))}
+      </ul>
+      {plan.hindrances.length > 0 && (
+        <Card title={makingWords.hindrances}>
+          {plan.hindrances.map((saying) => (
+            <State key={JSON.stringify(saying)} kind="stop">
+              <Sentence saying={saying} />
+            </State>
+          ))}
+          <div>
+            <LinkButton to={`/formulas/${formulaId}/check`}>{makingWords.seeCheck}</LinkButton>
+          </div>
+        </Card>
+      )}
+      {plan.short.length > 0 && (
+        <Card title={makingWords.short}>
+          {plan.short.map((item) => (
+            <p key={item.itemId}>
+              <State kind="stop">{item.name}</State>{' '}
+              {makingWords.shortLine(showAmount(item.need, item.unit), showAmount(item.have, item.unit))}
+            </p>
+          ))}
+        </Card>
+      )}
+      <Card title={makingWords.sheet} isFlush>
+        <SheetTable rows={plan.rows} />
+      </Card>
+      <Problems problems={start.problems} />
+      <div>
+        <Button
+          isAct
+          isBench
+          isBusy={start.isBusy}
+          isDisabled={plan.short.length > 0 || (!isTrial && plan.hindrances.length > 0)}
+          onPress={() => void begin()}
+        >
+          {isTrial ? makingWords.startTrial : makingWords.startSale}
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { batchWish, type PlanWish } from './plan-wish.ts';
+
+type Formulas = Parameters<typeof batchWish>[1];
+const formulas = [{ id: 'f', kind: 'mixture', latest: { id: 'r' } }] as unknown as Formulas;
+const wish: PlanWish = {
+  formulaId: 'f',
+  by: 'tins',
+  grams: '',
+  units: { p: '5' },
+  keepsSample: true,
+  sampleGrams: '10',
+  declineWhy: '',
+  purpose: 'sale',
+  markets: ['GB'],
+};
+
+describe('batch wish', () => {
+  it('asks for tins and the sample', () => {
+    expect(batchWish(wish, formulas)).toEqual({
+      revisionId: 'r',
+      purpose: 'sale',
+      markets: ['GB'],
+      size: { by: 'tins', tins: [{ productId: 'p', units: 5 }], retained: { keep: true, grams: '10' } },
+    });
+  });
+
+  it('carries the reason where no sample is kept', () => {
+    expect(
+      batchWish({ ...wish, keepsSample: false, declineWhy: 'Only five tins' }, formulas)?.size,
+    ).toMatchObject({
+      retained: { keep: false, reason: 'Only five tins' },
+    });
+  });
+
+  it('asks nothing while no count, no grams or no market is typed', () => {
+    expect(batchWish({ ...wish, units: { p: '' } }, formulas)).toBeUndefined();
+    expect(batchWish({ ...wish, units: { p: '0' } }, formulas)).toBeUndefined();
+    expect(batchWish({ ...wish, by: 'grams', grams: '1,5' }, formulas)).toBeUndefined();
+    expect(batchWish({ ...wish, markets: [] }, formulas)).toBeUndefined();
+  });
+});

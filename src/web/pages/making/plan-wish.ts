@@ -1,0 +1,84 @@
+import { readDecimal } from '../../../core/quantity/index.ts';
+import type { AnswerOf, BodyOf } from '../../api/shapes.ts';
+import { readWhole } from '../../show/read-whole.ts';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { PlanSearch } from './making-routes.ts';
+
+type Formulas = AnswerOf<'listFormulas'>;
+type Products = AnswerOf<'listProducts'>;
+export type BatchWish = BodyOf<'planBatch'>;
+
+/** The plan as it is being typed. */
+export interface PlanWish {
+  readonly formulaId: string;
+  readonly by: 'tins' | 'grams';
+  readonly grams: string;
+  /** Typed count for each product of the mixture. */
+  readonly units: Readonly<Record<string, string>>;
+  readonly keepsSample: boolean;
+  readonly sampleGrams: string;
+  readonly declineWhy: string;
+  readonly purpose: 'sale' | 'trial';
+  readonly markets: readonly string[];
+}
+
+export const productsOf = (products: Products, formulaId: string): Products =>
+  products.filter((product) => product.details.formulaId === formulaId && !product.details.isWithdrawn);
+
+/** What the address asks for, else the first mixture that has a product. */
+export function firstWish(search: PlanSearch, formulas: Formulas, products: Products): PlanWish {
+  const asked = products.find((product) => product.id === search.product);
+  const formulaId =
+    search.formula ?? asked?.details.formulaId ?? formulas.find((formula) => formula.latest)?.id ?? '';
+  return {
+    ...wishFor(formulaId, formulas, products),
+    ...(search.grams === undefined ? {} : { grams: search.grams }),
+    ...(asked && search.units !== undefined ? { units: { [asked.id]: String(search.units) } } : {}),
+  };
+}
+
+/** A fresh plan for a formula: tins where it is filled into something, grams where it is a base. */
+export function wishFor(formulaId: string, formulas: Formulas, products: Products): PlanWish {
+  const own = productsOf(products, formulaId);
+  const isBase = formulas.find((formula) => formula.id === formulaId)?.kind === 'base';
+  return {
+    formulaId,
+    by: isBase || own.length === 0 ? 'grams' : 'tins',
+    grams: '',
+    units: {},
+    keepsSample: true,
+    sampleGrams: own[0]?.details.retainedGrams ?? '',
+    declineWhy: '',
+    purpose: 'sale',
+    markets: own[0]?.details.markets ?? ['GB'],
+  };
+}
+
+/** What is asked of the workshop once enough is typed; undefined while it is not. */
+export function batchWish(wish: PlanWish, formulas: Formulas): BatchWish | undefined {
+  const revision = formulas.find((formula) => formula.id === wish.formulaId)?.latest;
+  const size = sizeOf(wish);
+  if (!revision || !size || wish.markets.length === 0) return undefined;
+  return {
+    revisionId: revision.id,
+    purpose: wish.purpose,
+    markets: wish.markets as BatchWish['markets'],
+    size,
+  };
+}
+
+function sizeOf(wish: PlanWish): BatchWish['size'] | undefined {
+  if (wish.by === 'grams') {
+    const read = readDecimal(wish.grams, 'grams');
+    return read.ok && read.value.gt(0) ? { by: 'grams', grams: typedDecimal(wish.grams) } : undefined;
+  }
+  const tins = Object.entries(wish.units).flatMap(([productId, typed]) => {
+    const read = readWhole(typed, 'units');
+    return read.ok && read.value > 0 ? [{ productId, units: read.value }] : [];
+  });
+  if (tins.length === 0) return undefined;
+  const retained = wish.keepsSample
+    ? ({ keep: true, grams: typedDecimal(wish.sampleGrams) } as const)
+    : ({ keep: false, reason: wish.declineWhy } as const);
+  return { by: 'tins', tins, retained };
+}

@@ -1,0 +1,23 @@
+import { makingWords } from '../../../words/index.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { AskReason } from './ask-reason.tsx';
+import type { Batch } from './batch-page.tsx';
+
+export function StrikeAddition({ batch, entryId }: { readonly batch: Batch; readonly entryId: string }) {
+  const strike = useWrite('strikeAddition');
+  return (
+    <div>
+      <AskReason
+        isBench
+        word={makingWords.strike}
+        title={makingWords.strikeTitle}
+        reasonLabel={makingWords.strikeWhy}
+        isBusy={strike.isBusy}
+        problems={strike.problems}
+        onReason={async (reason) =>
+          (await strike.write({ params: { id: batch.id }, body: { entryId, reason } })) !== undefined
+        }
+      />
+    </div>
+  );
+}

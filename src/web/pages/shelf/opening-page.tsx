@@ -1,0 +1,83 @@
+import { useState } from 'react';
+import { problem } from '../../../core/problem.ts';
+import { shelfWords } from '../../../words/index.ts';
+import { tell } from '../../api/notice.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Form } from '../../parts/form.tsx';
+import { Page } from '../../shell/page.tsx';
+import { useOptionalParam } from '../../shell/use-optional-param.ts';
+import { showAmount } from '../../show/show-amount.ts';
+import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import { LotFactsFields } from './lot-facts-fields.tsx';
+import { MaterialChoice, useChosenMaterial } from './material-choice.tsx';
+import { textOrNull } from './receive-draft.ts';
+import styles from './shelf.module.css';
+import { ShelfNav } from './shelf-nav.tsx';
+import { EMPTY_WEIGHING, readFound, weighedOf } from './weigh-draft.ts';
+import { WeighFields } from './weigh-fields.tsx';
+
+const { openingCount: words } = shelfWords;
+const NO_FACTS = { supplierLot: '', bestBefore: '', paid: '', placeId: '' };
+
+/** Tub after tub, as found: the form stays open for the next one. */
+export function OpeningPage() {
+  const [materialId, setMaterialId] = useState(useOptionalParam('materialId'));
+  const [weighing, setWeighing] = useState(EMPTY_WEIGHING);
+  const { draft: facts, set, setDraft: setFacts } = useDraft(NO_FACTS);
+  const { materials, material, unit } = useChosenMaterial(materialId);
+  const save = useWrite('countAtOpening');
+  const found = readFound(weighing, unit);
+  const submit = async () => {
+    const weighed = weighedOf(weighing, unit);
+    const missing = materialId === null ? [problem('choice-missing', 'materialId')] : [];
+    if (!weighed.ok || !material) return save.refuse([...missing, ...(weighed.ok ? [] : weighed.problems)]);
+    const kept = await save.write({
+      body: {
+        materialId: material.id,
+        ...(facts.placeId === '' ? {} : { placeId: facts.placeId }),
+        supplierLot: textOrNull(facts.supplierLot),
+        bestBefore: textOrNull(facts.bestBefore),
+        paid: typedDecimalOrNull(facts.paid),
+        ...weighed.value,
+      },
+    });
+    if (!kept || !found.ok) return;
+    tell(words.saved(showAmount(found.value, unit), material.details.name));
+    setWeighing(EMPTY_WEIGHING);
+    setFacts({ ...NO_FACTS, placeId: facts.placeId });
+    setMaterialId(null);
+  };
+  const says = !material
+    ? words.says
+    : found.ok
+      ? words.saysNet(showAmount(found.value, unit), material.details.name)
+      : words.saysChosen(material.details.name);
+  return (
+    <Page title={words.title} above={words.title} says={says} soft={words.soft}>
+      <ShelfNav />
+      <Form label={words.form} problems={save.problems} onSubmit={() => void submit()}>
+        <div className={styles.scale}>
+          <div className={styles.section}>
+            {materials.length > 0 && (
+              <MaterialChoice
+                key={materialId === null ? 'next' : 'chosen'}
+                value={materialId}
+                onChange={setMaterialId}
+                materials={materials}
+              />
+            )}
+            <WeighFields unit={unit} draft={weighing} onChange={setWeighing} />
+          </div>
+          <div className={styles.section}>
+            <LotFactsFields draft={facts} set={set} />
+            <Button type="submit" isAct isBench isBusy={save.isBusy}>
+              {words.save}
+            </Button>
+          </div>
+        </div>
+      </Form>
+    </Page>
+  );
+}
