@@ -1,0 +1,31 @@
+import { fillingWords, sayMoney } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Card } from '../../parts/card.tsx';
+import { Table } from '../../parts/table.tsx';
+import { showAmount } from '../../show/show-amount.ts';
+
+/** What a tin really cost, lot by lot. A price that nobody knows is named, never counted as nothing. */
+export function CostCard({ runId }: { readonly runId: string }) {
+  const read = useRead('getRunCost', { params: { id: runId } });
+  return read.data ? <CostView cost={read.data} /> : null;
+}
+
+export const CostView = ({ cost }: { readonly cost: AnswerOf<'getRunCost'> }) => (
+  <Card title={fillingWords.cost} isFlush>
+    <Table
+      caption={`${fillingWords.costTotal(sayMoney(cost.total, cost.currency), cost.isComplete)}${cost.perTin === null ? '' : ` · ${sayMoney(cost.perTin, cost.currency)} ${fillingWords.perTin}`}`}
+      rows={cost.rows}
+      keyOf={(row) => row.lotId}
+      columns={[
+        { head: fillingWords.makeOf, cell: (row) => `${row.itemName}, ${row.lotNumber}` },
+        { head: fillingWords.amount, cell: (row) => showAmount(row.amount, row.unit), isNumber: true },
+        {
+          head: fillingWords.costs,
+          cell: (row) => (row.cost === null ? fillingWords.noPrice : sayMoney(row.cost, cost.currency)),
+          isNumber: true,
+        },
+      ]}
+    />
+  </Card>
+);

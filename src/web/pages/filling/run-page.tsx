@@ -1,0 +1,94 @@
+import { useParams } from '@tanstack/react-router';
+import { fillingWords, sayDate, sayGrams } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Figure } from '../../parts/figure.tsx';
+import { Figures } from '../../parts/figures.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { ShowWorking } from '../../parts/show-working.tsx';
+import { Page } from '../../shell/page.tsx';
+import { CloseRun } from './close-run.tsx';
+import { CostCard } from './cost-card.tsx';
+import { FillPad } from './fill-pad.tsx';
+import { FillPlot } from './fill-plot.tsx';
+import { ReleaseCard } from './release-card.tsx';
+import { WeightList } from './weight-list.tsx';
+
+export type Run = AnswerOf<'getRun'>;
+
+export function RunPage() {
+  const { id } = useParams({ from: '/filling/$id' });
+  return (
+    <Loaded read={useRead('getRun', { params: { id } })} title={fillingWords.title('')}>
+      {(run) => <RunView run={run} />}
+    </Loaded>
+  );
+}
+
+const RunView = ({ run }: { readonly run: Run }) => (
+  <Page
+    title={fillingWords.title(run.number)}
+    says={<Sentence saying={run.sentence} />}
+    above={`${run.number} ${run.productName}`}
+    soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDate(run.bestBefore))}
+    actions={
+      <>
+        <LinkButton to={`/labels/${run.id}`}>{fillingWords.label}</LinkButton>
+        {run.lotId !== null && <LinkButton to={`/trace/${run.lotId}`}>{fillingWords.trace}</LinkButton>}
+      </>
+    }
+  >
+    {run.state === 'filling' && <FillPad run={run} />}
+    {run.state !== 'filling' && <ReleaseCard run={run} />}
+    <Summary run={run} />
+    <FillPlot run={run} />
+    <WeightList run={run} />
+    {run.state === 'filling' && run.summary.filled > 0 && <CloseRun run={run} />}
+    {run.lotId !== null && <CostCard runId={run.id} />}
+  </Page>
+);
+
+const Summary = ({ run }: { readonly run: Run }) => {
+  const kept = run.weights.filter((weight) => !weight.isStruck).map((weight) => Number(weight.netGrams));
+  return (
+    <>
+      <Figures>
+        <Figure label={fillingWords.declared} value={run.declaredGrams} unit="g" />
+        <Figure label={fillingWords.aimNet} value={run.aimGrams} unit="g" />
+        <Figure
+          label={fillingWords.still}
+          value={run.summary.stillToFill}
+          hint={`${fillingWords.bowl}: ${run.summary.bowlHolds}`}
+        />
+        <Figure
+          label={fillingWords.mean}
+          value={run.summary.meanGrams ?? '–'}
+          unit="g"
+          hint={
+            run.summary.giveawayGrams === null
+              ? undefined
+              : `${fillingWords.giveaway}: ${sayGrams(run.summary.giveawayGrams)}`
+          }
+        />
+      </Figures>
+      {run.tolerableErrorGrams !== null && (
+        <p className="soft small">
+          {fillingWords.limits(run.tolerableErrorGrams, run.limit1Grams ?? '', run.limit2Grams ?? '')}
+        </p>
+      )}
+      {kept.length > 0 && (
+        <ShowWorking
+          calculation="batch-weight-test"
+          input={{
+            nominalGrams: Number(run.declaredGrams),
+            batchSize: kept.length,
+            weightsGrams: kept,
+            basis: run.fillBasis,
+          }}
+        />
+      )}
+    </>
+  );
+};

@@ -1,0 +1,130 @@
+import { useNavigate, useParams } from '@tanstack/react-router';
+import { fillingWords, makingWords } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Form } from '../../parts/form.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Select } from '../../parts/select.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { Page } from '../../shell/page.tsx';
+import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import type { Batch } from '../making/batch-page.tsx';
+
+export function StartRunPage() {
+  const { id } = useParams({ from: '/making/$id/fill' });
+  const products = useRead('listProducts');
+  const workshop = useRead('getWorkshop');
+  return (
+    <Loaded read={useRead('getBatch', { params: { id } })} title={makingWords.fill}>
+      {(batch) => (
+        <Loaded read={products} title={makingWords.fill}>
+          {(all) => (
+            <Loaded read={workshop} title={makingWords.fill}>
+              {(bench) => (
+                <StartRun
+                  batch={batch}
+                  products={all.filter((one) => one.details.formulaId === batch.formulaId)}
+                  scales={bench.scales}
+                />
+              )}
+            </Loaded>
+          )}
+        </Loaded>
+      )}
+    </Loaded>
+  );
+}
+
+interface Props {
+  readonly batch: Batch;
+  readonly products: AnswerOf<'listProducts'>;
+  readonly scales: AnswerOf<'getWorkshop'>['scales'];
+}
+
+/** The finest scale is offered first: it judges a tin most surely. */
+const finestFirst = (scales: Props['scales']): Props['scales'] =>
+  [...scales].sort((one, other) => Number(one.readabilityGrams) - Number(other.readabilityGrams));
+
+function StartRun({ batch, products, scales }: Props) {
+  const planned =
+    batch.tins.find((tin) => batch.runs.every((run) => run.productName !== tin.productName)) ?? batch.tins[0];
+  const { draft, set } = useDraft({
+    productId: planned?.productId ?? products[0]?.id ?? '',
+    wanted: planned ? String(planned.units) : '',
+    scaleId: finestFirst(scales)[0]?.id ?? '',
+    tare: '',
+  });
+  const start = useWrite('startRun');
+  const navigate = useNavigate();
+  async function submit() {
+    const body = {
+      batchId: batch.id,
+      productId: draft.productId,
+      wanted: Number(draft.wanted),
+      scaleId: draft.scaleId,
+      tareGrams: typedDecimalOrNull(draft.tare),
+    };
+    const run = await start.write({ body });
+    if (run) await navigate({ to: '/filling/$id', params: { id: run.id } });
+  }
+  return (
+    <Page
+      title={fillingWords.startTitle(batch.number)}
+      says={fillingWords.startSays}
+      above={`${batch.number} ${batch.formulaName}`}
+      isNarrow
+    >
+      {products.length === 0 && <p>{fillingWords.noProduct}</p>}
+      <Form
+        label={fillingWords.startTitle(batch.number)}
+        problems={start.problems}
+        onSubmit={() => void submit()}
+      >
+        <Select
+          label={fillingWords.product}
+          where="productId"
+          value={draft.productId}
+          onChange={set('productId')}
+          choices={products.map((one) => ({ id: one.id, name: one.details.name }))}
+          isBench
+        />
+        <SideBySide>
+          <Field
+            label={fillingWords.wanted}
+            where="wanted"
+            kind="whole"
+            value={draft.wanted}
+            onChange={set('wanted')}
+            isBench
+          />
+          <Field
+            label={fillingWords.tare}
+            where="tareGrams"
+            kind="decimal"
+            unit="g"
+            value={draft.tare}
+            onChange={set('tare')}
+            hint={fillingWords.tareHint}
+            isOptional
+            isBench
+          />
+        </SideBySide>
+        <Select
+          label={fillingWords.scale}
+          where="scaleId"
+          value={draft.scaleId}
+          onChange={set('scaleId')}
+          choices={finestFirst(scales)}
+          isBench
+        />
+        <Button type="submit" isAct isBench isBusy={start.isBusy}>
+          {fillingWords.start}
+        </Button>
+      </Form>
+    </Page>
+  );
+}

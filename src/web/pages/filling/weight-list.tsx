@@ -1,0 +1,63 @@
+import { fillingWords } from '../../../words/index.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Card } from '../../parts/card.tsx';
+import { State } from '../../parts/state.tsx';
+import { Table } from '../../parts/table.tsx';
+import { AskReason } from '../making/ask-reason.tsx';
+import type { Run } from './run-page.tsx';
+
+type Weight = Run['weights'][number];
+const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
+
+export const WeightList = ({ run }: { readonly run: Run }) => (
+  <Card title={fillingWords.weights} isFlush={run.weights.length > 0}>
+    {run.weights.length === 0 ? (
+      <p className="soft">{fillingWords.noWeights}</p>
+    ) : (
+      <Table
+        caption={fillingWords.weights}
+        isCaptionHidden
+        rows={[...run.weights].reverse()}
+        keyOf={(weight) => weight.entryId}
+        columns={[
+          { head: fillingWords.tinNumber(0).replace(' 0', ''), cell: (weight) => weight.number },
+          { head: 'g', cell: (weight) => <strong>{weight.netGrams}</strong>, isNumber: true },
+          { head: fillingWords.verdicts.inside, cell: (weight) => <Verdict weight={weight} /> },
+          {
+            head: fillingWords.strike,
+            cell: (weight) =>
+              run.state === 'filling' && !weight.isStruck ? <StrikeFill run={run} weight={weight} /> : '',
+          },
+        ]}
+      />
+    )}
+  </Card>
+);
+
+const Verdict = ({ weight }: { readonly weight: Weight }) =>
+  weight.isStruck ? (
+    <State kind="plain">{fillingWords.struck}</State>
+  ) : (
+    <>
+      <State kind={KINDS[weight.verdict]}>{fillingWords.verdicts[weight.verdict]}</State>{' '}
+      <span className="soft small">{fillingWords.surely(`${weight.surelyGrams} g`)}</span>
+    </>
+  );
+
+function StrikeFill({ run, weight }: { readonly run: Run; readonly weight: Weight }) {
+  const strike = useWrite('strikeFill');
+  return (
+    <AskReason
+      word={fillingWords.strike}
+      label={fillingWords.strikeOf(weight.number)}
+      title={fillingWords.strikeTitle(weight.number)}
+      reasonLabel={fillingWords.strikeWhy}
+      isBusy={strike.isBusy}
+      problems={strike.problems}
+      onReason={async (reason) =>
+        (await strike.write({ params: { id: run.id }, body: { entryId: weight.entryId, reason } })) !==
+        undefined
+      }
+    />
+  );
+}

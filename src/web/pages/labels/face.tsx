@@ -1,0 +1,26 @@
+import { useEffect, useRef } from 'react';
+import styles from './label.module.css';
+
+interface Props {
+  readonly svg: string;
+  readonly name: string;
+}
+
+/**
+ * One face of the label, at true size. The drawing comes from our own layout; it is parsed as a picture, so that no text
+ * in it is ever read as markup of the page.
+ */
+export function Face({ svg, name }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    place.current?.replaceChildren(document.importNode(drawing, true));
+  }, [svg]);
+  if (svg === '') return null;
+  return (
+    <figure className={styles.face}>
+      <div ref={place} role="img" aria-label={name} />
+      <figcaption className="soft">{name}</figcaption>
+    </figure>
+  );
+}
