@@ -61,7 +61,7 @@ export const batchWeightTestCalculation = defineCalculation({
     output: {
       sampleSize: 4,
       meanGrams: 30,
-      standardDeviationGrams: 1.8384776310850235,
+      standardDeviationGrams: 1.834847859269718,
       belowLimit1: 0,
       belowLimit2: 0,
       belowNominal: 1,

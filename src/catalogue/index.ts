@@ -1,4 +1,6 @@
 export { type Calculation, type CalculationSource, defineCalculation } from './define-calculation.ts';
+export { describeFields, type FieldDescription } from './describe-fields.ts';
 export { netContentsTables } from './net-contents-tables.ts';
 export { calculations, findCalculation } from './registry.ts';
+export { runCalculation } from './run-calculation.ts';
 export { scaleTables } from './scale-tables.ts';

@@ -35,6 +35,7 @@ function fractionOf(x: number): number {
  */
 export function normalQuantile(probability: number): number {
   if (!(probability > 0 && probability < 1)) throw new RangeError(`no quantile of ${probability}`);
+  if (probability === 0.5) return 0;
   if (probability < 0.5) return -normalQuantile(1 - probability);
   const tail = 1 - probability;
   let low = 0;
