@@ -7,8 +7,10 @@ import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
+import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
+import { stockSayings } from './sayings/stock.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
@@ -20,11 +22,13 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   server: serverProblems,
   web: webProblems,
   weighing: weighingProblems,
+  workStock: workStockProblems,
   workWorkshop: workWorkshopProblems,
 };
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   keeping: keepingSayings,
+  stock: stockSayings,
 };
 
 const gather = <Words>(

@@ -1,4 +1,5 @@
 import { keepingUseCases } from './keeping/index.ts';
+import { stockUseCases } from './stock/index.ts';
 import { workshopUseCases } from './workshop/index.ts';
 
 export type { Context } from './context.ts';
@@ -10,9 +11,11 @@ export {
   workshopFile,
 } from './keeping/index.ts';
 export type { Paper, RequestOf, UseCase, UseCases } from './use-case.ts';
+export { type Beginning, openDoors } from './workshop/index.ts';
 
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = {
   ...keepingUseCases,
+  ...stockUseCases,
   ...workshopUseCases,
 };

@@ -31,7 +31,7 @@ export function whyNotUsable(lot: LotAtHand, today: string, purpose = 'sale'): P
   return undefined;
 }
 
-const isPastKeeping = (lot: LotAtHand, today: string): boolean =>
+export const isPastKeeping = (lot: LotAtHand, today: string): boolean =>
   lot.keep_until !== null &&
   lot.keep_until < today &&
   (lot.firm_said_at === null || lot.firm_said_at.slice(0, 10) <= lot.keep_until);

@@ -1,10 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
-import type { Result } from '../../core/problem.ts';
 import type { WorkshopDetails } from './get-workshop.ts';
-
-const codesOf = (result: Result<unknown>): string[] =>
-  result.ok ? [] : result.problems.map((problem) => problem.code);
 
 let bench: TestWorkshop;
 afterEach(() => bench.close());

@@ -1,0 +1,127 @@
+import { done } from '../../core/problem.ts';
+import {
+  essentialOilSources,
+  essentialOils,
+  type InciName,
+  inciNames,
+  type OilConstituent,
+} from '../../reference/index.ts';
+import { say } from '../../words/index.ts';
+import type { UseCase } from '../use-case.ts';
+import type { MaterialDetails } from './material-view.ts';
+import { type Searchable, searchNames } from './search-names.ts';
+
+type Suggestion = Searchable & {
+  readonly about: string;
+  readonly details: Partial<MaterialDetails>;
+};
+
+/** What a list can be read through at a glance (common practice, no source). */
+const MOST = 20;
+
+/** Facts of the tables for a new material; each keeps how it is known, and a supplier's paper replaces it. */
+export const suggestMaterials: UseCase<'suggestMaterials'> = async (_context, { query }) => {
+  const found = searchNames(allSuggestions(), query.like);
+  return done(found.slice(0, MOST).map(({ key, name, about, details }) => ({ key, name, about, details })));
+};
+
+let gathered: readonly Suggestion[] | undefined;
+
+/** A name of the label list that an oil carries too is told by the oil, which says more. */
+function allSuggestions(): readonly Suggestion[] {
+  if (gathered) return gathered;
+  const toldByOil = new Set(essentialOils.map((oil) => oil.inciNameId));
+  const inciOf = new Map(inciNames.map((row) => [row.id, row]));
+  gathered = [
+    ...essentialOils.map((oil) => suggestOil(oil, inciOf.get(oil.inciNameId ?? ''))),
+    ...inciNames.filter((row) => !toldByOil.has(row.id)).map(suggestName),
+  ];
+  return gathered;
+}
+
+const aboutText = (parts: readonly (string | undefined)[], confidence: string): string =>
+  [
+    ...parts.filter((part) => part !== undefined && part !== ''),
+    ...(confidence === 'memory' ? [say({ code: 'known-from-memory', parameters: {} })] : []),
+  ].join(', ');
+
+const EMPTY = { kind: 'ingredient', botanical: '', plantPart: null, process: null, role: null } as const;
+
+function suggestOil(oil: (typeof essentialOils)[number], label: InciName | undefined): Suggestion {
+  const constituents = oil.constituents.map(constituentOf);
+  const weakest = constituents.some((one) => one.confidence === 'memory') ? 'memory' : oil.confidence;
+  return {
+    key: `oil-${oil.id}`,
+    name: oil.name,
+    alsoCalled: [...oil.aliases, oil.botanical, oil.inciEu, label?.name ?? ''],
+    rank: 0,
+    about: aboutText([oil.botanical, oil.plantPart, oil.process], weakest),
+    details: {
+      ...EMPTY,
+      name: oil.name,
+      inciEu: oil.inciEu,
+      inciUs: label?.inciUs ?? '',
+      botanical: oil.botanical,
+      cas: [...oil.cas],
+      plantPart: oil.plantPart,
+      process: oil.process ?? null,
+      role: 'fragrance',
+      constituents,
+    },
+  };
+}
+
+/**
+ * The range that covers every figure known: where one recalled earlier reaches further than the one read, it counts,
+ * since a limit is judged on the most. Where a single figure is known, it stands for all three and the source says so.
+ */
+function constituentOf(one: OilConstituent): MaterialDetails['constituents'][number] {
+  const { remembered, typicalPercent } = one;
+  const least = Math.min(one.leastPercent ?? typicalPercent, remembered?.leastPercent ?? typicalPercent);
+  const most = Math.max(one.mostPercent ?? typicalPercent, remembered?.mostPercent ?? typicalPercent);
+  const isRecalled = remembered !== undefined && most === remembered.mostPercent && most !== one.mostPercent;
+  const evidence = isRecalled ? remembered : (one.evidence?.mostPercent ?? one);
+  const isSingle = one.leastPercent === undefined && one.mostPercent === undefined;
+  return {
+    name: one.name,
+    cas: one.cas ?? null,
+    leastPercent: String(least),
+    typicalPercent: String(typicalPercent),
+    mostPercent: String(most),
+    source: [
+      sourceTitle(evidence.source),
+      ...(isSingle ? [say({ code: 'single-figure', parameters: {} })] : []),
+    ].join('; '),
+    confidence: evidence.confidence,
+  };
+}
+
+const sourceTitle = (id: string): string =>
+  essentialOilSources.find((source) => source.id === id)?.title ?? id;
+
+/** Ready-made soap comes after the fat it is made of: who types the fat mostly means the fat. */
+const rankOf = (group: string): number => (group === 'soap' ? 1 : 0);
+const ROLES: Readonly<Record<string, MaterialDetails['role']>> = {
+  'essential-oil': 'fragrance',
+  colourant: 'colourant',
+};
+
+function suggestName(row: InciName): Suggestion {
+  const name = row.name.charAt(0).toUpperCase() + row.name.slice(1);
+  return {
+    key: `name-${row.id}`,
+    name,
+    alsoCalled: [row.inciEu, row.inciUs ?? ''],
+    rank: rankOf(row.group),
+    about: aboutText([row.inciEu], row.confidence),
+    details: {
+      ...EMPTY,
+      name,
+      inciEu: row.inciEu,
+      inciUs: row.inciUs ?? '',
+      cas: [...row.cas],
+      role: ROLES[row.group] ?? null,
+      constituents: [],
+    },
+  };
+}
