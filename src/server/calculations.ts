@@ -1,7 +1,7 @@
-import { calculations, findCalculation } from '../catalogue/index.ts';
-import { done, problem, type Result, refused } from '../core/problem.ts';
+import { calculations } from '../catalogue/index.ts';
+import { done } from '../core/problem.ts';
 
-/** The catalogue's list, without its shapes: those stand in the API's description and in the docs. */
+/** The catalogue's list, without its shapes: those stand in the docs and in `gramwright calc --help NAME`. */
 export const listCalculations = () =>
   done(
     calculations.map(({ name, title, summary, equation, validRange, sources }) => ({
@@ -13,17 +13,3 @@ export const listCalculations = () =>
       sources: [...sources],
     })),
   );
-
-/** Runs one calculation by its name; every door refuses an unknown name alike. */
-export function calculate(name: string, input: unknown): Result<unknown> {
-  const calculation = findCalculation(name);
-  if (calculation) return calculation.run(input);
-  return refused(problem('calculation-unknown', 'name', { found: name, allowed: namesLike(name) }));
-}
-
-/** Names that share a word with the one typed, else all of them. */
-function namesLike(name: string): string {
-  const words = name.split('-').filter((word) => word.length > 2);
-  const alike = calculations.filter((known) => words.some((word) => known.name.includes(word)));
-  return (alike.length > 0 ? alike : calculations).map((known) => known.name).join(', ');
-}

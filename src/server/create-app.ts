@@ -1,10 +1,11 @@
 import { Hono, type Context as HonoContext } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
+import { runCalculation } from '../catalogue/index.ts';
 import { type Route, type RouteName, routes } from '../contract/index.ts';
 import { done, problem, type Result } from '../core/problem.ts';
 import { type Context, type Paper, problemOfFailure, type UseCases } from '../work/index.ts';
 import { answerProblems } from './answer.ts';
-import { calculate, listCalculations } from './calculations.ts';
+import { listCalculations } from './calculations.ts';
 import { guardOrigin } from './guard-origin.ts';
 import type { Log } from './log.ts';
 import { describeApi } from './open-api.ts';
@@ -52,7 +53,7 @@ export function createApp(wish: AppWish): Hono {
 const handlersOf = ({ useCases, version }: AppWish): Record<string, Handler> => ({
   ...(useCases as unknown as Record<string, Handler>),
   listCalculations: async () => listCalculations(),
-  calculate: async (_context, { params, body }) => calculate(params.name ?? '', body),
+  calculate: async (_context, { params, body }) => runCalculation(params.name ?? '', body),
   getHealth: async ({ storage }) => done({ version, schema: storage.schemaVersion }),
 });
 

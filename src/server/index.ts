@@ -1,4 +1,3 @@
-export { calculate, listCalculations } from './calculations.ts';
 export { type AppWish, createApp, type WorkRoute } from './create-app.ts';
 export { type Log, makeLog } from './log.ts';
 export { type Listening, serve } from './serve.ts';

@@ -1,0 +1,90 @@
+import { z } from 'zod';
+
+/** One field of a calculation, ready for help and docs. */
+export interface FieldDescription {
+  /** `inclusions[].massFraction`: a field of each entry of a list. */
+  readonly path: string;
+  readonly type: string;
+  readonly isRequired: boolean;
+  readonly range: string;
+  readonly about: string;
+}
+
+interface JsonSchema {
+  readonly type?: string;
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly const?: unknown;
+  readonly enum?: readonly unknown[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly exclusiveMinimum?: number;
+  readonly exclusiveMaximum?: number;
+  readonly minItems?: number;
+  readonly maxItems?: number;
+  readonly format?: string;
+  readonly properties?: Readonly<Record<string, JsonSchema>>;
+  readonly required?: readonly string[];
+  readonly items?: JsonSchema;
+  readonly prefixItems?: readonly JsonSchema[];
+  readonly anyOf?: readonly JsonSchema[];
+  readonly oneOf?: readonly JsonSchema[];
+  readonly additionalProperties?: JsonSchema | boolean;
+}
+
+const choicesOf = (schema: JsonSchema): readonly JsonSchema[] => schema.anyOf ?? schema.oneOf ?? [];
+
+function typeOf(schema: JsonSchema): string {
+  if (schema.const !== undefined) return String(schema.const);
+  if (schema.enum) return schema.enum.map(String).join(', ');
+  const choices = choicesOf(schema);
+  if (choices.length > 0) return [...new Set(choices.map(typeOf))].join(' or ');
+  if (schema.prefixItems) return `list [${schema.prefixItems.map(typeOf).join(', ')}]`;
+  if (schema.type === 'array') return `list of ${typeOf(schema.items ?? {})}`;
+  if (schema.type === 'object') return schema.properties ? 'fields' : 'fields by name';
+  if (schema.type === 'string') return schema.format === 'date' ? 'date YYYY-MM-DD' : 'text';
+  if (schema.type === 'integer') return 'whole number';
+  if (schema.type === 'boolean') return 'true or false';
+  return schema.type ?? 'anything';
+}
+
+/** `from 0 to below 1`, `1 to 20 entries`. */
+function rangeOf(schema: JsonSchema): string {
+  const parts = [
+    schema.minimum !== undefined && `from ${schema.minimum}`,
+    schema.exclusiveMinimum !== undefined && `above ${schema.exclusiveMinimum}`,
+    schema.maximum !== undefined && schema.maximum < Number.MAX_SAFE_INTEGER && `to ${schema.maximum}`,
+    schema.exclusiveMaximum !== undefined && `to below ${schema.exclusiveMaximum}`,
+    schema.minItems !== undefined && `at least ${schema.minItems} entries`,
+    schema.maxItems !== undefined && `at most ${schema.maxItems} entries`,
+    schema.default !== undefined && `default ${JSON.stringify(schema.default)}`,
+  ];
+  return parts.filter((part) => part !== false).join(', ');
+}
+
+/** Fields inside a field: of an object, of each entry of a list, of each choice, of each named value. */
+function innerOf(schema: JsonSchema, path: string): FieldDescription[] {
+  const own = Object.entries(schema.properties ?? {}).flatMap(([name, field]) =>
+    fieldOf(field, path === '' ? name : `${path}.${name}`, (schema.required ?? []).includes(name)),
+  );
+  const listed = [...(schema.items ? [schema.items] : []), ...(schema.prefixItems ?? [])];
+  const named = typeof schema.additionalProperties === 'object' ? [schema.additionalProperties] : [];
+  return [
+    ...own,
+    ...listed.flatMap((item) => innerOf(item, `${path}[]`)),
+    ...named.flatMap((value) => innerOf(value, `${path}{name}`)),
+    ...choicesOf(schema).flatMap((choice) => innerOf(choice, path)),
+  ];
+}
+
+const fieldOf = (schema: JsonSchema, path: string, isRequired: boolean): FieldDescription[] => [
+  { path, type: typeOf(schema), isRequired, range: rangeOf(schema), about: schema.description ?? '' },
+  ...innerOf(schema, path),
+];
+
+/** Every field of a shape, in its order, inner ones after the one that holds them; several choices may name one twice. */
+export function describeFields(shape: z.ZodType, io: 'input' | 'output'): FieldDescription[] {
+  const schema = z.toJSONSchema(shape, { io, unrepresentable: 'any', reused: 'inline' }) as JsonSchema;
+  const seen = new Set<string>();
+  return innerOf(schema, '').filter(({ path }) => !seen.has(path) && seen.add(path));
+}
