@@ -1,0 +1,10 @@
+export { balanceMass, type MassAccount, type MassBalance } from './balance-mass.ts';
+export {
+  chooseFirstExpiry,
+  type FirstExpiry,
+  type Issue,
+  type LotStatus,
+  type LotToUse,
+} from './choose-first-expiry.ts';
+export { type Trace, type TraceQuestion, traceBack, traceLots } from './trace-lots.ts';
+export { type LotAtDepth, type MadeFrom, walkLots, wentInto } from './walk-lots.ts';

@@ -1,0 +1,39 @@
+/** What can be wrong with a formula as it was typed, or once its bases are opened. */
+export const formulaProblems = {
+  'formula-without-lines': {
+    says: 'The formula has no lines.',
+    mend: 'Add what goes into it, with its grams.',
+  },
+  'percent-sum-not-hundred': {
+    says: 'The formula comes to {found} %, which is {difference} % {isOver, select, yes {too much} other {too little}}.',
+    mend: 'Change a line by {difference} %, or leave one line open to take the rest.',
+  },
+  'percent-leaves-no-rest': {
+    says: 'The other lines come to {found} % already, so nothing is left for the open line.',
+    mend: 'Take something off another line, or leave the open line out.',
+  },
+  'percent-two-rests': {
+    says: '{found} lines are left open to take the rest.',
+    mend: 'Leave one line open at most; give the others their percentage.',
+  },
+  'formula-contains-itself': {
+    says: '{where} contains itself: {found}.',
+    mend: 'Take the base out of one of these formulas.',
+  },
+  'base-not-found': {
+    says: '{where} takes a base that has no formula ({found}).',
+    mend: 'Write the base down first, or choose another.',
+  },
+  'base-too-deep': {
+    says: 'In {where} a base lies {found} bases deep; {allowed} can be opened.',
+    mend: 'Write one of the bases out as materials.',
+  },
+  'constituent-range-disordered': {
+    says: 'In {where} the constituent {constituent} stands as {found}: least, typical and most must not fall.',
+    mend: 'Give the least first, then what is typical, then the most.',
+  },
+  'constituent-not-a-percent': {
+    says: 'In {where} the constituent {constituent} stands as {found}, and one of these is no percentage.',
+    mend: 'Give percentages from 0 to {allowed}, with eight places after the point at most.',
+  },
+} as const;
