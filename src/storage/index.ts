@@ -46,6 +46,7 @@ export {
 export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
 export { exportAsCsvZip, exportAsJson } from './export.ts';
 export {
+  countRunsOfBatch,
   type FillingRunRow,
   type FillWeightRow,
   findRun,
@@ -57,11 +58,11 @@ export {
   type LabelPrintRow,
   listFillWeights,
   listLabelPrints,
+  listOpenRuns,
   listReleases,
   listRunCloses,
   listRunStates,
   listRunsAtHand,
-  listRunsOfBatch,
   nextWeightNumber,
   type ReleaseRow,
   type RunCloseRow,
@@ -157,7 +158,14 @@ export {
 export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
 export { openProblem, openStorage, type Reader, type Storage } from './storage.ts';
-export { listSentOfLots, type MadeFrom, type SentTins, stepAlong, sumByKind } from './trace-store.ts';
+export {
+  findLotIdsLike,
+  listSentOfLots,
+  type MadeFrom,
+  type SentTins,
+  stepAlong,
+  sumByKind,
+} from './trace-store.ts';
 export {
   insertWorkshop,
   readWorkshop,

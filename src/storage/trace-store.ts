@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import type { Reader } from './storage.ts';
 
 /** `madeLotId` was made, in a batch or a filling run, with some of `usedLotId`. */
@@ -100,4 +101,32 @@ export async function sumByKind(db: Reader, lotId: string): Promise<Map<string, 
     .groupBy('kind')
     .execute();
   return new Map(rows.map((row) => [row.kind, Number(row.total)]));
+}
+
+/** Lots whose number, supplier's number or item's name holds these letters; the newest first. */
+export async function findLotIdsLike(db: Reader, like: string, most: number): Promise<string[]> {
+  const pattern = `%${like.toLowerCase().replace(/[\\%_]/g, '\\$&')}%`;
+  const matches = (
+    column: 'lot.number' | 'lot.supplier_lot' | 'material.name' | 'formula.name' | 'product.name',
+  ) => sql<boolean>`lower(${sql.ref(column)}) like ${pattern} escape '\\'`;
+  const rows = await db
+    .selectFrom('lot')
+    .innerJoin('entry', 'entry.id', 'lot.entry_id')
+    .leftJoin('material', 'material.id', 'lot.item_id')
+    .leftJoin('formula', 'formula.id', 'lot.item_id')
+    .leftJoin('product', 'product.id', 'lot.item_id')
+    .select('lot.id')
+    .where((where) =>
+      where.or([
+        matches('lot.number'),
+        matches('lot.supplier_lot'),
+        matches('material.name'),
+        matches('formula.name'),
+        matches('product.name'),
+      ]),
+    )
+    .orderBy('entry.seq', 'desc')
+    .limit(most)
+    .execute();
+  return rows.map((row) => row.id);
 }

@@ -1,20 +1,27 @@
 import type { ProblemWords } from './problem-words.ts';
+import { cliProblems } from './problems/cli.en-gb.ts';
 import { fillingProblems } from './problems/filling.en-gb.ts';
+import { formulaProblems } from './problems/formula.en-gb.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
 import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
+import { stockProblems } from './problems/stock.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
+import { traceSayings } from './sayings/trace.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
   filling: fillingProblems,
+  formula: formulaProblems,
+  stock: stockProblems,
+  cli: cliProblems,
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,
@@ -28,6 +35,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   keeping: keepingSayings,
+  trace: traceSayings,
   stock: stockSayings,
 };
 
