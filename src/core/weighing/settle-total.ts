@@ -36,7 +36,10 @@ export function settleTotal(lines: readonly RoundedLine[]): Exact[] {
   const line = lines[place];
   if (!line?.stepGrams) return targets;
   const isLimited = lines.some((each) => each.isLimited);
-  const correction = roundToStep(differenceOf(lines).negated(), line.stepGrams, isLimited ? 'up' : 'nearest');
+  const missing = differenceOf(lines).negated();
+  // Half a step more would only turn the difference round.
+  if (!isLimited && missing.abs().times(2).lte(line.stepGrams)) return targets;
+  const correction = roundToStep(missing, line.stepGrams, isLimited ? 'up' : 'nearest');
   const target = line.targetGrams.plus(correction);
   const isInBand = target.minus(line.exactGrams).abs().lte(line.toleranceGrams);
   const isOnScale = target.gt(0) && target.lte(line.capacityGrams ?? exact(0));
