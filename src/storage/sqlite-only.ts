@@ -23,9 +23,9 @@ export const BUSY_TIMEOUT_MS = 3000;
  * Opens a file and changes nothing in it: a foreign file must be left as it is (guards come once it is known as ours).
  * locking_mode=EXCLUSIVE: the database itself is the lock of its one writer, and the kernel frees it after a kill.
  */
-export function openSqlite(file: string, options: { readonly mustExist?: boolean } = {}): Sqlite.Database {
-  const handle = new Sqlite(file, { fileMustExist: options.mustExist ?? false });
-  handle.pragma(`busy_timeout = ${BUSY_TIMEOUT_MS}`);
+export function openSqlite(file: string, waitMs = BUSY_TIMEOUT_MS): Sqlite.Database {
+  const handle = new Sqlite(file);
+  handle.pragma(`busy_timeout = ${waitMs}`);
   handle.pragma('locking_mode = EXCLUSIVE');
   return handle;
 }

@@ -32,6 +32,8 @@ export interface OpenOptions {
   readonly beforeMigration?: (handle: SqliteHandle, fromVersion: number) => Result<unknown>;
   /** Refuses a file that is not there instead of making it. */
   readonly mustExist?: boolean;
+  /** How long to wait for a file that another process has. */
+  readonly waitMs?: number;
 }
 
 /** Opens or makes a workshop file. What is wrong with it comes back as a problem, and the file stays as it was. */
@@ -39,7 +41,7 @@ export async function openStorage(file: string, options: OpenOptions = {}): Prom
   if (options.mustExist && !existsSync(file)) return refused(problem('file-missing', file));
   let handle: SqliteHandle | undefined;
   try {
-    handle = openSqlite(file);
+    handle = openSqlite(file, options.waitMs);
     const refusals = prepare(handle, file, options);
     if (refusals.length > 0) {
       handle.close();

@@ -1,11 +1,16 @@
+export { cliWords } from './cli.en-gb.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';
 export { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 export { makingWords } from './pages/making.en-gb.ts';
+export { materialWords } from './pages/materials.en-gb.ts';
 export { morningWords } from './pages/morning.en-gb.ts';
 export { orderWords } from './pages/orders.en-gb.ts';
+export { productWords } from './pages/products.en-gb.ts';
+export { shelfWords } from './pages/shelf.en-gb.ts';
 export { partWords, shellWords } from './pages/shell.en-gb.ts';
 export { startWords } from './pages/start.en-gb.ts';
 export { termWords } from './pages/terms.en-gb.ts';
+export { workshopWords } from './pages/workshop.en-gb.ts';
 export { printWords } from './print.en-gb.ts';
 export { type SayingData, type SayOptions, say } from './say.ts';
 export { isDate, isInstant, sayDate, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';

@@ -5,6 +5,7 @@ import { workshopUseCases } from './workshop/index.ts';
 export type { Context } from './context.ts';
 export {
   backUpIfDue,
+  isWorkshopEmpty,
   openWorkshop,
   problemOfFailure,
   restoreWorkshop,

@@ -4,7 +4,7 @@ import { checkUp } from './check-up.ts';
 import { exportCsv, exportJson } from './export-all.ts';
 
 export { backUpIfDue } from './back-up.ts';
-export { openWorkshop, workshopFile } from './open-workshop.ts';
+export { isWorkshopEmpty, openWorkshop, workshopFile } from './open-workshop.ts';
 export { problemOfFailure } from './problem-of-failure.ts';
 export { restoreWorkshop } from './restore-workshop.ts';
 

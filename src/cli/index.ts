@@ -1,0 +1,1 @@
+export { type RunWish, run } from './run.ts';
