@@ -72,8 +72,8 @@ describe('verdict of a filling run', () => {
 
   it.each([
     [{ netGrams: [80, 0] }, 'value-not-above', 'netGrams[1]'],
-    [{ wanted: 1.5 }, 'pieces-not-whole', 'wanted'],
-    [{ wanted: 0 }, 'pieces-not-whole', 'wanted'],
+    [{ wanted: 1.5 }, 'wanted-not-whole', 'wanted'],
+    [{ wanted: 0 }, 'wanted-not-whole', 'wanted'],
     [{ declaredGrams: -80 }, 'value-not-above', 'declaredGrams'],
     [{ scaleErrorGrams: -1 }, 'mass-negative', 'scaleErrorGrams'],
   ])('refuses %j', (change, code, where) => {

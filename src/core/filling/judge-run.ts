@@ -117,7 +117,7 @@ function problemsOf({ declaredGrams, netGrams, scaleErrorGrams, wanted }: Run): 
     problems.push(problem('mass-negative', 'scaleErrorGrams', { found: exact(scaleErrorGrams).toFixed() }));
   }
   if (!Number.isInteger(wanted) || wanted < 1) {
-    problems.push(problem('pieces-not-whole', 'wanted', { found: wanted, allowed: 1 }));
+    problems.push(problem('wanted-not-whole', 'wanted', { found: wanted, allowed: 1 }));
   }
   return problems;
 }

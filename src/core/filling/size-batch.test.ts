@@ -79,7 +79,7 @@ describe('size of a batch', () => {
     [{ bowlLossFraction: 1 }, 'share-out-of-range'],
     [{ bowlLossFraction: -0.1 }, 'share-out-of-range'],
     [{ retainedGrams: -1 }, 'mass-negative'],
-    [{ lines: [{ key: 'a', wanted: 0, aimGrams: 30 }] }, 'pieces-not-whole'],
+    [{ lines: [{ key: 'a', wanted: 0, aimGrams: 30 }] }, 'wanted-not-whole'],
     [{ lines: [{ key: 'a', wanted: 1, aimGrams: 0 }] }, 'value-not-above'],
     [{ limits: [{ ...shea('10'), shareOfBatch: 0 }] }, 'share-out-of-range'],
     [{ limits: [shea('-1')] }, 'mass-negative'],

@@ -148,7 +148,7 @@ function problemsOf({ lines, bowlLossFraction, retainedGrams, limits }: BatchWis
   for (const [index, { wanted, aimGrams }] of lines.entries()) {
     problems.push(...mustLieAbove(aimGrams, `lines[${index}].aimGrams`));
     if (!Number.isInteger(wanted) || wanted < 1) {
-      problems.push(problem('pieces-not-whole', `lines[${index}].wanted`, { found: wanted, allowed: 1 }));
+      problems.push(problem('wanted-not-whole', `lines[${index}].wanted`, { found: wanted, allowed: 1 }));
     }
   }
   return [...problems, ...limits.flatMap(problemsOfLimit)];

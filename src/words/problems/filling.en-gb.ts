@@ -36,7 +36,7 @@ export const fillingProblems = {
     says: 'Of {allowed, plural, =0 {no filled packs} one {# filled pack} other {# filled packs}} {found} cannot be kept back.',
     mend: 'Make a larger batch, or keep fewer back.',
   },
-  'pieces-not-whole': {
+  'wanted-not-whole': {
     says: '{where} is {found}, not a whole number from {allowed}.',
     mend: 'Give whole pieces.',
   },
