@@ -1,6 +1,6 @@
 import { useState } from 'react';
 
-export interface Editing<Draft> {
+export interface Editing<Draft, Thing = never> {
   readonly draft: Draft;
   readonly set: <Key extends keyof Draft>(key: Key) => (value: Draft[Key]) => void;
   readonly change: (change: (draft: Draft) => Draft) => void;
@@ -11,6 +11,8 @@ export interface Editing<Draft> {
   readonly takeTheirs: () => void;
   /** Keeps what was typed, over what stands now. */
   readonly keepMine: () => void;
+  /** Starts over from the thing as a write answered it, where the form stays open. */
+  readonly seen: (thing: Thing) => void;
 }
 
 /**
@@ -20,7 +22,7 @@ export interface Editing<Draft> {
 export function useEditing<Thing extends { readonly version: number }, Draft extends object>(
   thing: Thing,
   toDraft: (thing: Thing) => Draft,
-): Editing<Draft> {
+): Editing<Draft, Thing> {
   const [{ draft, version }, setSeen] = useState(() => ({ draft: toDraft(thing), version: thing.version }));
   const change = (next: (draft: Draft) => Draft) => setSeen((seen) => ({ ...seen, draft: next(seen.draft) }));
   return {
@@ -30,6 +32,7 @@ export function useEditing<Thing extends { readonly version: number }, Draft ext
     set: (key) => (value) => change((now) => ({ ...now, [key]: value })),
     theirs: toDraft(thing),
     takeTheirs: () => setSeen({ draft: toDraft(thing), version: thing.version }),
+    seen: (now) => setSeen({ draft: toDraft(now), version: now.version }),
     keepMine: () => setSeen((seen) => ({ ...seen, version: thing.version })),
   };
 }

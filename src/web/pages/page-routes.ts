@@ -1,7 +1,20 @@
 import { formulaRoutes } from './formulas/formula-routes.ts';
 import { makingRoutes } from './making/making-routes.ts';
+import { materialRoutes } from './materials/material-routes.ts';
 import { morningRoutes } from './morning/morning-routes.ts';
 import { orderRoutes } from './orders/order-routes.ts';
+import { productRoutes } from './products/product-routes.ts';
+import { shelfRoutes } from './shelf/shelf-routes.ts';
+import { workshopRoutes } from './workshop/workshop-routes.ts';
 
 /** Every page of the application: each room lists its own. */
-export const pageRoutes = [...morningRoutes, ...orderRoutes, ...formulaRoutes, ...makingRoutes];
+export const pageRoutes = [
+  ...morningRoutes,
+  ...orderRoutes,
+  ...productRoutes,
+  ...shelfRoutes,
+  ...materialRoutes,
+  ...workshopRoutes,
+  ...formulaRoutes,
+  ...makingRoutes,
+];

@@ -18,6 +18,8 @@ interface Props {
   /** 64 px, big digits. */
   readonly isBench?: boolean;
   readonly isFirst?: boolean;
+  /** Told when the field gets the focus. */
+  readonly onTouch?: () => void;
 }
 
 const inputClass = (kind: FieldKind, isBench: boolean): string =>
@@ -51,7 +53,10 @@ export function Field(props: Props) {
       className={styles.field ?? ''}
       value={value}
       onChange={onChange}
-      onFocus={() => setLeft(false)}
+      onFocus={() => {
+        setLeft(false);
+        props.onTouch?.();
+      }}
       onBlur={() => setLeft(true)}
       isInvalid={problem !== undefined}
       validationBehavior="aria"

@@ -24,6 +24,10 @@ export const webProblems = {
     says: '{found} is not a whole number.',
     mend: 'Pieces are counted: write digits only, such as 12.',
   },
+  'tare-above-gross': {
+    says: 'The tub alone ({found} g) is heavier than the tub with what is in it ({allowed} g).',
+    mend: 'Look whether the two figures were swapped, or weigh again.',
+  },
   'choice-missing': {
     says: 'Nothing is chosen here yet.',
     mend: 'Choose one.',

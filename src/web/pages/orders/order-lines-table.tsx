@@ -1,4 +1,3 @@
-
 import { orderWords, partWords } from '../../../words/index.ts';
 import { Table } from '../../parts/table.tsx';
 import { TextLink } from '../../parts/text-link.tsx';

@@ -75,7 +75,12 @@ export function BookOut({ detail: { lot, places }, onClose }: Props) {
           />
         )}
         {isMove && (
-          <PlaceChoice label={words.toPlace} where="toPlaceId" value={draft.toPlaceId} onChange={set('toPlaceId')} />
+          <PlaceChoice
+            label={words.toPlace}
+            where="toPlaceId"
+            value={draft.toPlaceId}
+            onChange={set('toPlaceId')}
+          />
         )}
         <Field label={words.reason} where="reason" value={draft.reason} onChange={set('reason')} isOptional />
         <Button type="submit" isAct isBusy={book.isBusy}>

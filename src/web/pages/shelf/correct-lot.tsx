@@ -55,9 +55,28 @@ export function CorrectLot({ lot, onClose }: Props) {
       <p className="soft">{words.correctHint}</p>
       <Conflict problems={save.problems} editing={editing} describe={describe} onChosen={save.forget} />
       <Form label={words.correctTitle(lot.number)} problems={save.problems} onSubmit={() => void submit()}>
-        <Field label={words.supplierLot} where="supplierLot" value={draft.supplierLot} onChange={set('supplierLot')} isOptional />
-        <DateField label={words.bestBefore} where="bestBefore" value={draft.bestBefore} onChange={set('bestBefore')} isOptional />
-        <Field label={words.paid} where="paid" kind="decimal" value={draft.paid} onChange={set('paid')} isOptional />
+        <Field
+          label={words.supplierLot}
+          where="supplierLot"
+          value={draft.supplierLot}
+          onChange={set('supplierLot')}
+          isOptional
+        />
+        <DateField
+          label={words.bestBefore}
+          where="bestBefore"
+          value={draft.bestBefore}
+          onChange={set('bestBefore')}
+          isOptional
+        />
+        <Field
+          label={words.paid}
+          where="paid"
+          kind="decimal"
+          value={draft.paid}
+          onChange={set('paid')}
+          isOptional
+        />
         <Field label={words.reason} where="reason" value={draft.reason} onChange={set('reason')} />
         <Button type="submit" isAct isBusy={save.isBusy}>
           {partWords.save}

@@ -50,7 +50,9 @@ const ItemView = ({ item }: { readonly item: ShelfItem }) => (
       <Figures>
         <Figure label={words.onHand} value={showAmount(item.onHand, item.unit)} />
         <Figure label={words.usable} value={showAmount(item.usable, item.unit)} />
-        {item.group === 'product' && <Figure label={words.reserved} value={showAmount(item.reserved, item.unit)} />}
+        {item.group === 'product' && (
+          <Figure label={words.reserved} value={showAmount(item.reserved, item.unit)} />
+        )}
         <Figure label={words.needed} value={showAmount(item.needed, item.unit)} />
         {item.reorderBelow !== null && (
           <Figure label={words.reorderBelow} value={showAmount(item.reorderBelow, item.unit)} />

@@ -24,7 +24,9 @@ export function LotActions({ detail }: { readonly detail: LotDetail }) {
           {words.sayFirm}
         </Button>
       )}
-      <LinkButton to={`/shelf/lots/${lot.id}/weigh`}>{lot.unit === 'g' ? words.weigh : words.count}</LinkButton>
+      <LinkButton to={`/shelf/lots/${lot.id}/weigh`}>
+        {lot.unit === 'g' ? words.weigh : words.count}
+      </LinkButton>
       <Button onPress={() => setAsked('book')}>{words.book}</Button>
       <Button isAct={lot.status === 'quarantine' && !mayBeFirm} onPress={() => setAsked('status')}>
         {words.status}

@@ -25,7 +25,12 @@ function factsOf(lot: Lot, currency: string): readonly (readonly [string, ReactN
     [words.paid, paidInWords(lot, currency)],
   ];
   return [
-    [words.since, lot.foundAtOpening ? `${sayDateWithYear(lot.since)}, ${words.foundAtOpening}` : sayDateWithYear(lot.since)],
+    [
+      words.since,
+      lot.foundAtOpening
+        ? `${sayDateWithYear(lot.since)}, ${words.foundAtOpening}`
+        : sayDateWithYear(lot.since),
+    ],
     ...(lot.itemKind === 'formula' ? [] : [[words.bestBefore, day(lot.bestBefore)] as const]),
     ...(lot.keepUntil === null ? [] : [[words.keepUntil, sayDateWithYear(lot.keepUntil)] as const]),
     ...(lot.itemKind === 'material' ? bought : []),

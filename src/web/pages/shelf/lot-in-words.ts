@@ -5,7 +5,9 @@ import type { Lot } from './shelf-item.ts';
 const { says } = shelfWords.lot;
 
 /** What a lot is good for, in one sentence. What is judged here was judged by the workshop: status and expiry. */
-export function lotInWords(lot: Pick<Lot, 'onHand' | 'unit' | 'itemName' | 'status' | 'isExpired' | 'bestBefore'>): string {
+export function lotInWords(
+  lot: Pick<Lot, 'onHand' | 'unit' | 'itemName' | 'status' | 'isExpired' | 'bestBefore'>,
+): string {
   const { itemName, status, isExpired, bestBefore } = lot;
   if (lot.onHand === '0') return says.empty(itemName);
   const amount = showAmount(lot.onHand, lot.unit);

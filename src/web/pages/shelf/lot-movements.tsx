@@ -23,7 +23,10 @@ export const LotMovements = ({ movements }: { readonly movements: LotDetail['mov
         { head: words.place, cell: ({ place }) => place },
         { head: words.at, cell: ({ at }) => <Moment at={at} /> },
         { head: words.by, cell: ({ by }) => by },
-        { head: words.reason, cell: ({ reason, about }) => [reason, about].filter((text) => text !== '').join('; ') },
+        {
+          head: words.reason,
+          cell: ({ reason, about }) => [reason, about].filter((text) => text !== '').join('; '),
+        },
       ]}
     />
   );

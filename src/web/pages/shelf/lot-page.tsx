@@ -8,8 +8,8 @@ import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
 import { LotActions } from './lot-actions.tsx';
 import { LotFactsList } from './lot-facts-list.tsx';
-import { LotMovements } from './lot-movements.tsx';
 import { lotInWords } from './lot-in-words.ts';
+import { LotMovements } from './lot-movements.tsx';
 import { LotState } from './lot-state.tsx';
 import type { Lot, LotDetail } from './shelf-item.ts';
 

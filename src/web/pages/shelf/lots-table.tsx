@@ -14,7 +14,10 @@ export const LotsTable = ({ lots }: { readonly lots: readonly Lot[] }) => (
     rows={lots}
     keyOf={({ id }) => id}
     columns={[
-      { head: words.number, cell: ({ id, number }) => <TextLink to={`/shelf/lots/${id}`}>{number}</TextLink> },
+      {
+        head: words.number,
+        cell: ({ id, number }) => <TextLink to={`/shelf/lots/${id}`}>{number}</TextLink>,
+      },
       { head: words.onHand, cell: ({ onHand, unit }) => showAmount(onHand, unit), isNumber: true },
       {
         head: words.ends,

@@ -29,5 +29,9 @@ export const MaterialChoice = ({ value, onChange, materials }: Props) => (
 export function useChosenMaterial(id: string | null) {
   const materials = useRead('listMaterials').data ?? [];
   const material = materials.find((one) => one.id === id);
-  return { materials, material, unit: material?.details.kind === 'packaging' ? ('pieces' as const) : ('g' as const) };
+  return {
+    materials,
+    material,
+    unit: material?.details.kind === 'packaging' ? ('pieces' as const) : ('g' as const),
+  };
 }

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { emptyGoods, readReceiveDraft } from './receive-draft.ts';
 
-const goods = { ...emptyGoods('m1'), quantity: '1 000', supplierLot: 'B-77', bestBefore: '2028-05-31', paid: '14.20' };
+const goods = {
+  ...emptyGoods('m1'),
+  quantity: '1 000',
+  supplierLot: 'B-77',
+  bestBefore: '2028-05-31',
+  paid: '14.20',
+};
 
 describe('readReceiveDraft', () => {
   it('takes goods in and accepts them', () => {

@@ -27,7 +27,10 @@ export const emptyGoods = (materialId: string | null): ReceiveDraft => ({
 export const textOrNull = (typed: string): string | null => (typed.trim() === '' ? null : typed.trim());
 
 /** Goods as the contract wants them. Holding needs its reason, so that it is known what is to be looked at. */
-export function readReceiveDraft(draft: ReceiveDraft, accept: boolean): Result<WriteOf<'receiveGoods'>['body']> {
+export function readReceiveDraft(
+  draft: ReceiveDraft,
+  accept: boolean,
+): Result<WriteOf<'receiveGoods'>['body']> {
   const problems = [
     ...(draft.materialId === null ? [problem('choice-missing', 'materialId')] : []),
     ...(draft.quantity.trim() === '' ? [problem('number-missing', 'quantity')] : []),

@@ -53,7 +53,13 @@ export function ReceivePage() {
             onChange={set('quantity')}
           />
           <LotFactsFields draft={draft} set={set} />
-          <Field label={words.supplier} where="supplier" value={draft.supplier} onChange={set('supplier')} isOptional />
+          <Field
+            label={words.supplier}
+            where="supplier"
+            value={draft.supplier}
+            onChange={set('supplier')}
+            isOptional
+          />
           <Field
             label={words.reason}
             where="reason"

@@ -37,7 +37,13 @@ export function SetStatus({ lot, onClose }: Props) {
           value={status}
           onChange={(id) => setStatus(id as Status)}
         />
-        <Field label={words.reason} where="reason" value={reason} onChange={setReason} hint={words.statusHint} />
+        <Field
+          label={words.reason}
+          where="reason"
+          value={reason}
+          onChange={setReason}
+          hint={words.statusHint}
+        />
         <Button type="submit" isAct isBusy={save.isBusy}>
           {partWords.save}
         </Button>

@@ -22,7 +22,11 @@ export const ShelfTub = ({ item }: { readonly item: ShelfItem }) => (
   <li className={styles.tub}>
     <Tub have={item.onHand} full={item.fullMark} />
     <div className={styles.words}>
-      <Link className={styles.name} to="/shelf/items/$kind/$id" params={{ kind: item.itemKind, id: item.itemId }}>
+      <Link
+        className={styles.name}
+        to="/shelf/items/$kind/$id"
+        params={{ kind: item.itemKind, id: item.itemId }}
+      >
         {item.name}
       </Link>
       <p className={styles.amount}>{showAmount(item.onHand, item.unit)}</p>

@@ -29,7 +29,9 @@ describe('readFound', () => {
   });
 
   it('is missing a figure as long as nothing stands on the scale', () => {
-    expect(readFound(EMPTY_WEIGHING, 'g')).toMatchObject({ problems: [{ code: 'number-missing', where: 'grossGrams' }] });
+    expect(readFound(EMPTY_WEIGHING, 'g')).toMatchObject({
+      problems: [{ code: 'number-missing', where: 'grossGrams' }],
+    });
   });
 });
 
@@ -49,6 +51,9 @@ describe('weighedOf', () => {
   });
 
   it('sends a count as a whole number', () => {
-    expect(weighedOf({ ...EMPTY_WEIGHING, pieces: '14' }, 'pieces')).toEqual({ ok: true, value: { pieces: 14 } });
+    expect(weighedOf({ ...EMPTY_WEIGHING, pieces: '14' }, 'pieces')).toEqual({
+      ok: true,
+      value: { pieces: 14 },
+    });
   });
 });

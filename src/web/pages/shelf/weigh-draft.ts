@@ -1,7 +1,7 @@
 import { problem, type Result, refused } from '../../../core/problem.ts';
 import { type Exact, readDecimal, toText } from '../../../core/quantity/index.ts';
-import { typedDecimal } from '../../show/typed-decimal.ts';
 import { readWhole } from '../../show/read-whole.ts';
+import { typedDecimal } from '../../show/typed-decimal.ts';
 
 /** What stands in the two displays of the weighing, or the count. */
 export interface WeighDraft {
@@ -49,6 +49,9 @@ export function weighedOf(draft: WeighDraft, unit: 'g' | 'pieces'): Result<Weigh
   if (unit === 'pieces') return { ok: true, value: { pieces: Number(found.value) } };
   return {
     ok: true,
-    value: { grossGrams: typedDecimal(draft.gross), tareGrams: draft.tare === '' ? '0' : typedDecimal(draft.tare) },
+    value: {
+      grossGrams: typedDecimal(draft.gross),
+      tareGrams: draft.tare === '' ? '0' : typedDecimal(draft.tare),
+    },
   };
 }

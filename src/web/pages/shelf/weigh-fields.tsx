@@ -21,7 +21,14 @@ export function WeighFields({ unit, draft, onChange }: Props) {
   return (
     <>
       {unit === 'pieces' ? (
-        <Field label={words.pieces} where="pieces" kind="whole" isBench value={draft.pieces} onChange={set('pieces')} />
+        <Field
+          label={words.pieces}
+          where="pieces"
+          kind="whole"
+          isBench
+          value={draft.pieces}
+          onChange={set('pieces')}
+        />
       ) : (
         <SideBySide>
           <Field

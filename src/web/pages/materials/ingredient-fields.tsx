@@ -1,0 +1,78 @@
+import { materialWords, termWords } from '../../../words/index.ts';
+import type { Editing } from '../../api/use-editing.ts';
+import { Field } from '../../parts/field.tsx';
+import { FieldGroup } from '../../parts/field-group.tsx';
+import { Select } from '../../parts/select.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { ConstituentFields } from './constituent-fields.tsx';
+import type { MaterialDraft } from './material-draft.ts';
+import { OriginFields } from './origin-fields.tsx';
+
+const { form: words } = materialWords;
+const ROLES = Object.entries(termWords.role).map(([id, name]) => ({ id, name }));
+
+/** Text fields that stand side by side, two by two. */
+const LABEL_FIELDS = [
+  ['botanical', words.botanical],
+  ['cas', words.cas],
+  ['plantPart', words.plantPart],
+  ['process', words.process],
+] as const;
+
+export function IngredientFields({ editing }: { readonly editing: Editing<MaterialDraft> }) {
+  const { draft, set } = editing;
+  return (
+    <>
+      <FieldGroup title={words.labelTitle}>
+        <Field
+          label={words.inciEu}
+          where="details.inciEu"
+          value={draft.inciEu}
+          onChange={set('inciEu')}
+          hint={words.inciHint}
+        />
+        <Field
+          label={words.inciUs}
+          where="details.inciUs"
+          value={draft.inciUs}
+          onChange={set('inciUs')}
+          isOptional
+        />
+        <SideBySide>
+          {LABEL_FIELDS.map(([key, label]) => (
+            <Field
+              key={key}
+              label={label}
+              where={`details.${key}`}
+              value={draft[key]}
+              onChange={set(key)}
+              hint={key === 'cas' ? words.casHint : undefined}
+              isOptional
+            />
+          ))}
+        </SideBySide>
+        <SideBySide>
+          <Select
+            label={words.role}
+            where="details.role"
+            value={draft.role ?? ''}
+            onChange={(role) => set('role')(role === '' ? null : (role as MaterialDraft['role']))}
+            choices={ROLES}
+            none={words.noRole}
+          />
+          <Field
+            label={words.density}
+            where="details.densityGramsPerMl"
+            kind="decimal"
+            unit="g/ml"
+            value={draft.densityGramsPerMl}
+            onChange={set('densityGramsPerMl')}
+            isOptional
+          />
+        </SideBySide>
+      </FieldGroup>
+      <OriginFields value={draft.origins} onChange={set('origins')} />
+      <ConstituentFields value={draft.constituents} onChange={set('constituents')} />
+    </>
+  );
+}

@@ -1,0 +1,81 @@
+import { useState } from 'react';
+import { materialWords } from '../../../words/index.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useSettled } from '../../api/use-settled.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { Field } from '../../parts/field.tsx';
+import { FormActions } from '../../parts/form-actions.tsx';
+import { List } from '../../parts/list.tsx';
+import { ListFoot } from '../../parts/list-foot.tsx';
+import { Page } from '../../shell/page.tsx';
+import type { MaterialDetails } from './material.ts';
+import { EMPTY_MATERIAL } from './material-draft.ts';
+import { MaterialEditor } from './material-editor.tsx';
+
+const { start: words } = materialWords;
+
+/** First what the tables know, then the form with it filled in. */
+export function NewMaterialPage() {
+  const [first, setFirst] = useState<MaterialDetails | null>(null);
+  if (first === null) return <ChooseStart onChosen={setFirst} />;
+  return (
+    <Page
+      title={materialWords.startTitle}
+      above={materialWords.startTitle}
+      says={first.name || materialWords.startTitle}
+      soft={words.soft}
+      isNarrow
+    >
+      <MaterialEditor first={first} />
+    </Page>
+  );
+}
+
+function ChooseStart({ onChosen }: { readonly onChosen: (details: MaterialDetails) => void }) {
+  const [typed, setTyped] = useState('');
+  const like = useSettled(typed.trim());
+  const found = useRead(
+    'suggestMaterials',
+    { query: { like } },
+    { isWanted: like.length > 1, keepsLast: true },
+  );
+  const suggestions = like.length > 1 ? (found.data ?? []) : [];
+  const start = (details: Partial<MaterialDetails>) =>
+    onChosen({ ...EMPTY_MATERIAL, name: typed.trim(), ...details });
+  return (
+    <Page
+      title={materialWords.startTitle}
+      above={materialWords.startTitle}
+      says={words.says}
+      soft={words.soft}
+      isNarrow
+    >
+      <Field label={words.name} where="name" value={typed} onChange={setTyped} isBench />
+      <FormActions>
+        <Button onPress={() => start({})}>{words.own}</Button>
+        <Button onPress={() => start({ kind: 'packaging', packagingKind: 'tin' })}>
+          {words.ownPackaging}
+        </Button>
+      </FormActions>
+      {like.length > 1 && (
+        <Card title={words.list} isFlush>
+          <List rows={suggestions} keyOf={({ key }) => key} empty={words.none}>
+            {({ name, about, details }) => (
+              <ListFoot>
+                <span>
+                  <strong>{name}</strong>
+                  <br />
+                  <span className="soft small">{about}</span>
+                </span>
+                <Button onPress={() => start(details)} label={`${words.take}: ${name}`}>
+                  {words.take}
+                </Button>
+              </ListFoot>
+            )}
+          </List>
+        </Card>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,73 @@
+import { productWords, termWords } from '../../../words/index.ts';
+import type { Editing } from '../../api/use-editing.ts';
+import { useRead } from '../../api/use-read.ts';
+import { CheckBoxes } from '../../parts/check-boxes.tsx';
+import { Field } from '../../parts/field.tsx';
+import { FieldGroup } from '../../parts/field-group.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { FaceFields } from './face-fields.tsx';
+import type { ProductDraft } from './product-draft.ts';
+
+const { form: words } = productWords;
+const MARKETS = Object.entries(termWords.market).map(([id, name]) => ({ id, name }));
+
+export function LabelFields({ editing: { draft, set } }: { readonly editing: Editing<ProductDraft> }) {
+  const currency = useRead('getWorkshop').data?.details?.currency;
+  return (
+    <FieldGroup title={words.labelTitle}>
+      <CheckBoxes
+        title={words.markets}
+        choices={MARKETS}
+        chosen={draft.markets}
+        onChange={(markets) => set('markets')(markets as ProductDraft['markets'])}
+      />
+      <Field
+        label={words.function}
+        where="details.functionText"
+        value={draft.functionText}
+        onChange={set('functionText')}
+        hint={words.functionHint}
+        isOptional
+      />
+      <Field
+        label={words.precautions}
+        where="details.precautions"
+        kind="long"
+        value={draft.precautions}
+        onChange={set('precautions')}
+        isOptional
+      />
+      <SideBySide>
+        <Field
+          label={words.bestBefore}
+          where="details.bestBeforeMonths"
+          kind="whole"
+          unit={words.months}
+          value={draft.bestBeforeMonths}
+          onChange={set('bestBeforeMonths')}
+        />
+        <Field
+          label={words.opened}
+          where="details.openedMonths"
+          kind="whole"
+          unit={words.months}
+          value={draft.openedMonths}
+          onChange={set('openedMonths')}
+          hint={words.openedHint}
+          isOptional
+        />
+        <Field
+          label={words.price}
+          where="details.price"
+          kind="decimal"
+          unit={currency}
+          value={draft.price}
+          onChange={set('price')}
+          isOptional
+        />
+      </SideBySide>
+      <FaceFields title={words.face} where="details.faceMm" value={draft.faceMm} onChange={set('faceMm')} />
+      <FaceFields title={words.back} where="details.backMm" value={draft.backMm} onChange={set('backMm')} />
+    </FieldGroup>
+  );
+}

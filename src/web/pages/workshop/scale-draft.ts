@@ -1,0 +1,44 @@
+import type { WriteOf } from '../../api/shapes.ts';
+import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import type { Scale } from './workshop.ts';
+
+export interface ScaleDraft {
+  readonly name: string;
+  readonly capacityGrams: string;
+  readonly readabilityGrams: string;
+  readonly repeatabilityGrams: string;
+  readonly accuracyClass: string;
+  readonly verificationIntervalGrams: string;
+}
+
+export const draftOfScale = (scale: Omit<Scale, 'id'>): ScaleDraft => ({
+  name: scale.name,
+  capacityGrams: scale.capacityGrams,
+  readabilityGrams: scale.readabilityGrams,
+  repeatabilityGrams: scale.repeatabilityGrams ?? '',
+  accuracyClass: scale.accuracyClass ?? '',
+  verificationIntervalGrams: scale.verificationIntervalGrams ?? '',
+});
+
+export const NEW_SCALE: Omit<Scale, 'id'> = {
+  version: 0,
+  name: '',
+  capacityGrams: '',
+  readabilityGrams: '',
+  repeatabilityGrams: null,
+  accuracyClass: null,
+  verificationIntervalGrams: null,
+};
+
+/** A scale that is not verified has no verification interval, whatever was typed before. */
+export const readScaleDraft = (
+  draft: ScaleDraft,
+): Omit<WriteOf<'saveScale'>['body']['scale'], 'id' | 'version'> => ({
+  name: draft.name,
+  capacityGrams: typedDecimal(draft.capacityGrams),
+  readabilityGrams: typedDecimal(draft.readabilityGrams),
+  repeatabilityGrams: typedDecimalOrNull(draft.repeatabilityGrams),
+  accuracyClass: draft.accuracyClass === '' ? null : (draft.accuracyClass as Scale['accuracyClass']),
+  verificationIntervalGrams:
+    draft.accuracyClass === '' ? null : typedDecimalOrNull(draft.verificationIntervalGrams),
+});

@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import { partWords, sayGrams, workshopWords } from '../../../words/index.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { List } from '../../parts/list.tsx';
+import { ListFoot } from '../../parts/list-foot.tsx';
+import { ScaleDialog } from './scale-dialog.tsx';
+import styles from './workshop.module.css';
+import type { Scale } from './workshop.ts';
+
+const { scales: words } = workshopWords;
+
+const scaleInWords = ({ capacityGrams, readabilityGrams, accuracyClass }: Scale): string =>
+  [
+    words.about(sayGrams(capacityGrams), sayGrams(readabilityGrams)),
+    ...(accuracyClass === null ? [] : [words.verified(accuracyClass)]),
+  ].join(', ');
+
+export function ScalesCard({ scales }: { readonly scales: readonly Scale[] }) {
+  const [asked, setAsked] = useState<string | null>(null);
+  return (
+    <Card title={words.title} isFlush>
+      <List rows={scales} keyOf={({ id }) => id} empty={words.none}>
+        {(scale) => (
+          <ListFoot>
+            <span>
+              <strong>{scale.name}</strong>
+              <br />
+              <span className="soft">{scaleInWords(scale)}</span>
+            </span>
+            <Button isPlain onPress={() => setAsked(scale.id)} label={`${partWords.change}: ${scale.name}`}>
+              {partWords.change}
+            </Button>
+          </ListFoot>
+        )}
+      </List>
+      <div className={styles.last}>
+        <Button onPress={() => setAsked('')}>{words.add}</Button>
+      </div>
+      {asked !== null && (
+        <ScaleDialog scale={scales.find(({ id }) => id === asked)} onClose={() => setAsked(null)} />
+      )}
+    </Card>
+  );
+}

@@ -1,0 +1,43 @@
+import { workshopWords } from '../../../words/index.ts';
+import { useRead } from '../../api/use-read.ts';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Page } from '../../shell/page.tsx';
+import { BackupCard } from './backup-card.tsx';
+import { CheckUpCard } from './check-up-card.tsx';
+import { DetailsCard } from './details-card.tsx';
+import { ExportCard } from './export-card.tsx';
+import { MachineCard } from './machine-card.tsx';
+import { PeopleCard } from './people-card.tsx';
+import { PlacesCard } from './places-card.tsx';
+import { ScalesCard } from './scales-card.tsx';
+import styles from './workshop.module.css';
+import type { Workshop } from './workshop.ts';
+
+export const WorkshopPage = () => (
+  <Loaded read={useRead('getWorkshop')} title={workshopWords.title}>
+    {(workshop) => <WorkshopView workshop={workshop} />}
+  </Loaded>
+);
+
+const WorkshopView = ({ workshop }: { readonly workshop: Workshop }) => (
+  <Page
+    title={workshopWords.title}
+    above={workshopWords.title}
+    says={workshopWords.says(workshop.details?.name ?? workshopWords.title)}
+  >
+    <div className={styles.boards}>
+      <div className={styles.column}>
+        <PeopleCard people={workshop.people} />
+        <ScalesCard scales={workshop.scales} />
+        <PlacesCard places={workshop.places} />
+        {workshop.details && <DetailsCard details={workshop.details} version={workshop.version} />}
+      </div>
+      <div className={styles.column}>
+        <BackupCard workshop={workshop} />
+        <CheckUpCard />
+        <ExportCard />
+        <MachineCard />
+      </div>
+    </div>
+  </Page>
+);

@@ -1,0 +1,10 @@
+import { Link } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
+
+interface Props {
+  readonly to: string;
+  readonly children: ReactNode;
+}
+
+/** A link within a sentence or a table. */
+export const TextLink = ({ to, children }: Props) => <Link to={to}>{children}</Link>;
