@@ -40,11 +40,14 @@ export interface ExampleMaterial {
   readonly packSize: string;
   readonly packPrice: string;
   readonly leadDays: number;
+  /** What it comes from that somebody may react to or avoid; [] : none of them. */
+  readonly origins?: readonly ('tree-nut' | 'bee')[];
 }
 
 export const INGREDIENTS: readonly ExampleMaterial[] = [
   {
     key: 'shea',
+    origins: ['tree-nut'],
     name: 'Shea butter',
     like: 'shea butter',
     supplier: 'Northmere Fats',
@@ -100,6 +103,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'beeswax',
+    origins: ['bee'],
     name: 'Beeswax',
     like: 'beeswax',
     supplier: 'Pell Street Oils',

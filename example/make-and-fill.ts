@@ -1,0 +1,107 @@
+import type { BenchHand } from './bench-hand.ts';
+
+export interface Scales {
+  readonly bench: string;
+  readonly middle: string;
+  readonly small: string;
+}
+
+const latestRevision = async (hand: BenchHand, formulaId: string): Promise<string> => {
+  const { latest } = await hand.read('getFormula', { params: { id: formulaId } });
+  if (!latest) throw new Error('the recipe was written');
+  return latest.id;
+};
+
+/** Weighs everything in, on target, and ticks each step. Says the mass that went in. */
+export async function makeAll(hand: BenchHand, batchId: string): Promise<void> {
+  const batch = await hand.read('getBatch', { params: { id: batchId } });
+  for (const screen of batch.screens) {
+    if (screen.done) continue;
+    if (screen.kind === 'addition') {
+      await hand.write(
+        'recordAddition',
+        {
+          position: screen.position,
+          lotId: screen.lotId ?? '',
+          scaleId: screen.scaleId,
+          actualGrams: screen.targetGrams,
+        },
+        { id: batchId },
+      );
+    } else {
+      await hand.write(
+        'recordStep',
+        { position: screen.position, celsius: screen.leastCelsius, minutes: screen.minutes, remark: '' },
+        { id: batchId },
+      );
+    }
+  }
+}
+
+/** A base batch; `lossGrams` stays in the pan. Its lot waits until somebody says that it is firm. */
+export async function makeBase(
+  hand: BenchHand,
+  formulaId: string,
+  grams: number,
+  lossGrams: number,
+): Promise<string> {
+  const revisionId = await latestRevision(hand, formulaId);
+  const batch = await hand.write('startBatch', {
+    wish: { revisionId, purpose: 'sale', markets: ['GB', 'NI'], size: { by: 'grams', grams: String(grams) } },
+  });
+  await makeAll(hand, batch.id);
+  const made = await hand.write('finishBatch', { yieldGrams: String(grams - lossGrams) }, { id: batch.id });
+  if (made.lotId === null) throw new Error('a finished batch has its lot');
+  return made.lotId;
+}
+
+export interface Filling {
+  readonly formulaId: string;
+  readonly productId: string;
+  readonly units: number;
+  readonly scaleId: string;
+  readonly tareGrams: string;
+  /** How far each tin lies above the aim, in hundredths of a gram, in turn. */
+  readonly over: readonly number[];
+}
+
+/** A batch sized for its tins, made and filled tin by tin; the run is closed and waits for its release. */
+export async function makeAndFill(hand: BenchHand, filling: Filling): Promise<string> {
+  const revisionId = await latestRevision(hand, filling.formulaId);
+  const batch = await hand.write('startBatch', {
+    wish: {
+      revisionId,
+      purpose: 'sale',
+      markets: ['GB', 'NI'],
+      size: {
+        by: 'tins',
+        tins: [{ productId: filling.productId, units: filling.units }],
+        retained: { keep: true, grams: '10' },
+      },
+    },
+  });
+  await makeAll(hand, batch.id);
+  const made = await hand.write(
+    'finishBatch',
+    { yieldGrams: (Number(batch.plannedGrams) - 1).toFixed(2) },
+    { id: batch.id },
+  );
+  const run = await hand.write('startRun', {
+    batchId: made.id,
+    productId: filling.productId,
+    wanted: filling.units,
+    scaleId: filling.scaleId,
+    tareGrams: filling.tareGrams,
+  });
+  for (let tin = 0; tin < filling.units; tin += 1) {
+    const over = (filling.over[tin % filling.over.length] ?? 0) / 100;
+    const grossGrams = (Number(run.aimGrams) + Number(filling.tareGrams) + over).toFixed(2);
+    await hand.write('recordFill', { grossGrams, tareGrams: null }, { id: run.id });
+  }
+  await hand.write(
+    'closeRun',
+    { retained: { keep: true, grams: '10' }, leftGrams: '0', spoiltTins: 0, spoiltLids: 0, spoiltLabels: 1 },
+    { id: run.id },
+  );
+  return run.id;
+}
