@@ -10,9 +10,13 @@ import { serverProblems } from './problems/server.en-gb.ts';
 import { stockProblems } from './problems/stock.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
+import { workFillingProblems } from './problems/work-filling.en-gb.ts';
+import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
+import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
+import { makingSayings } from './sayings/making.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
 import { traceSayings } from './sayings/trace.en-gb.ts';
 
@@ -31,12 +35,16 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   weighing: weighingProblems,
   workStock: workStockProblems,
   workWorkshop: workWorkshopProblems,
+  workFilling: workFillingProblems,
+  workMaking: workMakingProblems,
 };
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   keeping: keepingSayings,
   trace: traceSayings,
   stock: stockSayings,
+  filling: fillingSayings,
+  making: makingSayings,
 };
 
 const gather = <Words>(

@@ -19,7 +19,7 @@ export function whyNotUsable(lot: LotAtHand, today: string, purpose = 'sale'): P
     return problem('lot-not-released-for-use', lot.number, {
       found: lot.status,
       allowed: 'released',
-      parameters: { ...parameters, reason: lot.status_reason },
+      parameters: { ...parameters, reason: lot.status_reason || 'none' },
     });
   }
   if (lot.best_before !== null && lot.best_before < today) {

@@ -1,0 +1,71 @@
+/** What can be wrong when tins are filled, closed, labelled and released. */
+export const workFillingProblems = {
+  'batch-not-made': {
+    says: '{where} is {found, select, making {still being made} abandoned {given up} other {{found}}}; only a finished batch is filled.',
+    mend: 'Finish it first.',
+  },
+  'bowl-empty': {
+    says: 'Nothing is left in the bowl of {where}.',
+    mend: 'Make another batch; or weigh the bowl and enter the count.',
+  },
+  'product-of-another-formula': {
+    says: '{found} is not made by {allowed}, which is what batch {batch} is.',
+    mend: 'Choose a product of that formula.',
+  },
+  'scale-too-small': {
+    says: 'A filled tin weighs about {found} g, and {scale} carries {allowed} g.',
+    mend: 'Choose a scale that carries it.',
+  },
+  'run-not-filling': {
+    says: '{where} is {found, select, closed {closed} released {released} rejected {rejected} other {{found}}}, and takes no more weights.',
+    mend: 'Start another run for further tins.',
+  },
+  'tare-missing': {
+    says: 'Nobody knows what the empty tin weighs.',
+    mend: 'Weigh an empty tin and give its tare, or nought if the scale was set to nought with the tin on it.',
+  },
+  'net-not-above-nought': {
+    says: 'Gross {found} g less tare {allowed} g leaves nothing.',
+    mend: 'Weigh the filled tin once more, and check the tare.',
+  },
+  'net-ten-times-off': {
+    says: 'That makes {found} g in a tin that declares {allowed} g.',
+    mend: 'Check the decimal point, and the unit on the scale.',
+  },
+  'tare-forgotten': {
+    says: 'That makes {found} g in the tin, where {aim} g is aimed at. The empty tin weighs {allowed} g: with it taken off it would be {withTare} g.',
+    mend: 'Give the tare of the tin, or set the scale to nought with the empty tin on it.',
+  },
+  'light-tins-left': {
+    says: '{found, plural, one {One tin is} other {# tins are}} too light: {found, plural, one {number} other {numbers}} {numbers}.',
+    mend: 'Fill up or put aside, strike the old weight, and weigh again.',
+  },
+  'bowl-held-less': {
+    says: 'The bowl held {allowed} g; {filled} g in tins, {retained} g kept and {left} g left make {found} g with what other runs filled.',
+    mend: 'Weigh again what is left. If it is right, the yield was wrong: weigh the bowl and enter the count first.',
+  },
+  'part-not-in-product': {
+    says: '{where}: this product does not have that part, so none of {found} can be spoilt.',
+    mend: 'Put nought there.',
+  },
+  'packaging-short': {
+    says: 'Of {where} there are {found} that may be used, and {allowed} are needed.',
+    mend: 'Count the pieces and enter the count, or take in what came.',
+  },
+  'run-decided-already': {
+    says: '{where} is {found, select, released {released} other {rejected}} already, and that is decided once.',
+    mend: 'To stop tins that were released, block their lot.',
+  },
+  'run-still-filling': {
+    says: '{where} is still being filled.',
+    mend: 'Close it first: count the tins, weigh what is left.',
+  },
+  'release-check-failed': {
+    says: 'It cannot be released: {reason}',
+    mend: 'Mend that and release it then; or reject it with a reason.',
+  },
+  'reject-reason-missing': {
+    says: 'A rejection says why.',
+    mend: 'Write the reason down.',
+  },
+} as const;

@@ -1,0 +1,83 @@
+/** What can be wrong when a batch is planned, started, weighed in and finished, or a lot is taken from. */
+export const workMakingProblems = {
+  'item-short': {
+    says: 'There is too little of {where}: {found}{unit, select, g { g} other {}} of {allowed}{unit, select, g { g} other {}}; {short}{unit, select, g { g} other {}} missing.',
+    mend: 'Make less, take in more, or weigh the tub and enter the count.',
+  },
+  'batch-hindered': {
+    says: '{purpose, select, sale {It may not start for sale} other {It cannot start}}: {reason}',
+    mend: '{purpose, select, sale {Mend that first; a trial may be made meanwhile, and is never sold.} other {Mend that first.}}',
+  },
+  'product-not-of-formula': {
+    says: '{found} is not made by this formula.',
+    mend: 'Choose a product of this formula.',
+  },
+  'base-not-filled': {
+    says: '{found} is a base: it is kept and used in mixtures, and not filled into tins.',
+    mend: 'Size it by grams, or choose a mixture.',
+  },
+  'batch-not-making': {
+    says: '{where} is {found, select, made {made already} abandoned {given up} other {{found}}}, and takes no more entries.',
+    mend: 'Look at its record. What was noticed late can be written down as done differently.',
+  },
+  'addition-done-already': {
+    says: 'This was weighed in already: {found} g.',
+    mend: 'If that entry is wrong, strike it with a reason, then enter the right weight.',
+  },
+  'step-done-already': {
+    says: '\u201c{where}\u201d is done already, by {by}, {found}.',
+    mend: 'If that entry is wrong, strike it with a reason, then enter it again.',
+  },
+  'lot-of-another-item': {
+    says: 'Lot {where} is {found}, which is not what is weighed in here.',
+    mend: 'Take a lot of the right material.',
+  },
+  'lot-not-firm': {
+    says: 'Nobody has said yet that {item}, lot {where}, is firm. By its setting time it may be from {found} on.',
+    mend: 'Look at it; when it is firm, say so on its page.',
+  },
+  'lot-not-released-for-use': {
+    says: '{item}, lot {where}, is {found, select, quarantine {in quarantine} blocked {blocked} rejected {rejected} other {{found}}}{reason, select, none {} other { ({reason})}}.',
+    mend: 'Take another lot, or have this one released by name.',
+  },
+  'lot-expired': {
+    says: '{item}, lot {where}, was best before {found}.',
+    mend: 'Take another lot.',
+  },
+  'lot-past-keeping': {
+    says: '{item}, lot {where}, was to be looked at again by {found}.',
+    mend: 'Look at it; if it is good, say on its page that it is firm.',
+  },
+  'lot-of-a-trial': {
+    says: '{item}, lot {where}, was made as a trial, and nothing of a trial goes into what is sold.',
+    mend: 'Take a lot that was made for sale.',
+  },
+  'lot-too-small': {
+    says: 'Lot {where} of {item} holds {allowed}{unit, select, g { g} other {}} by the ledger; {found}{unit, select, g { g} other {}} was asked for.',
+    mend: 'Weigh the tub or count the pieces and enter the count; or take the rest from another lot.',
+  },
+  'weight-outside-band': {
+    says: '{found} g of {item} is outside of {low} to {high} g; {allowed} g is asked for.',
+    mend: 'Add or take out until it is inside; or say what was done differently, and why.',
+  },
+  'lot-not-planned': {
+    says: 'The sheet asks for another lot of {item} than {where}.',
+    mend: 'Take the lot on the sheet; or say what was done differently, and why.',
+  },
+  'screen-unknown': {
+    says: 'There is no screen {found}; this batch has {allowed}.',
+    mend: 'Choose one of its screens, or none.',
+  },
+  'entry-struck-already': {
+    says: 'That entry of {found} is struck already.',
+    mend: 'Nothing more to do.',
+  },
+  'additions-missing': {
+    says: '{found, plural, one {# addition is} other {# additions are}} not weighed in yet: {items}.',
+    mend: 'Weigh in what is missing, or give the batch up with a reason.',
+  },
+  'yield-above-input': {
+    says: '{found} g cannot come out of {input} g that went in; with the errors of all weighings it is {allowed} g at most.',
+    mend: 'Weigh again, with the bowl\u2019s tare taken off; or strike a weighing that is wrong.',
+  },
+} as const;

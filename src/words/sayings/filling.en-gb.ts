@@ -1,0 +1,31 @@
+/** How a filling run stands, and what its release looks at. */
+export const fillingSayings = {
+  'run-begins': 'Fill {wanted, plural, one {# tin} other {# tins}}, {aimGrams} g each.',
+  'run-goes-on': '{filled} filled, {stillToFill} to go, {aimGrams} g each.',
+  'run-has-light-tins':
+    '{count, plural, one {# tin is} other {# tins are}} too light: fill up or put aside, then strike the old weight.',
+  'run-bowl-is-empty':
+    '{filled} filled; the bowl holds no more, and {stillToFill, plural, one {# tin is} other {# tins are}} not filled.',
+  'run-is-full': 'All {filled} filled. Weigh what is left in the bowl and close the run.',
+  'run-waits-for-release': '{units, plural, one {# tin waits} other {# tins wait}} for release.',
+  'run-released': '{units, plural, one {# tin} other {# tins}} released by {by}.',
+  'run-rejected': '{units, plural, one {# tin} other {# tins}} rejected by {by}.',
+  'check-made-for-sale': 'It was made for sale.',
+  'check-made-as-trial': 'Batch {batch} was made as a trial, and a trial is never sold.',
+  'check-weights-accepted': 'The weights of {units, plural, one {# tin} other {# tins}} stand.',
+  'check-weights-rejected': 'The weights of {units, plural, one {# tin} other {# tins}} do not stand.',
+  'check-no-tins': 'No tin was filled.',
+  'check-limits-kept': 'Limits and report allow it as of today.',
+  'check-limits-not-known': 'The formula cannot be checked.',
+  'check-lots-good': 'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.',
+  'check-lot-stopped':
+    '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
+  'check-label-complete':
+    'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
+  'check-sample-kept': 'A sample is kept.',
+  'check-no-sample': 'No sample is kept: {reason}',
+  'check-steps':
+    '{open, plural, =0 {Every step has its record.} one {# of {steps} steps has no record.} other {# of {steps} steps have no record.}}',
+  'check-deviations':
+    '{count, plural, =0 {Nothing was done differently.} one {# thing was done differently: {which}.} other {# things were done differently: {which}.}}',
+} as const;
