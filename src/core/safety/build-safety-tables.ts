@@ -19,6 +19,7 @@ export interface SafetyTables {
   readonly ifra: RowIndex<IfraRow>;
   readonly sharedCas: ReadonlyMap<string, readonly SharedCasRow[]>;
   readonly materialsByName: ReadonlyMap<string, readonly KnownMaterialRow[]>;
+  readonly materialsByCas: ReadonlyMap<string, readonly KnownMaterialRow[]>;
   /** Remembered answers: the same substance met again is not looked up again. */
   readonly remembered: {
     readonly matches: Map<string, SubstanceMatches>;
@@ -56,6 +57,7 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
     ifra: indexRows(published.ifra.map(namedRow)),
     sharedCas: groupBy(published.sharedCas, (row) => [row.cas]),
     materialsByName: groupBy(published.materials, namesOf),
+    materialsByCas: groupBy(published.materials, ({ cas }) => cas),
     remembered: { matches: new Map(), plans: new Map() },
   };
 }

@@ -1,7 +1,7 @@
 import { type Exact, exact, ONE, sumOf } from '../quantity/index.ts';
 import { type Composition, type Group, groupMembers } from './compose.ts';
 import { type LimitVerdict, type RuleTold, tellVerdict } from './limit-verdict.ts';
-import { comparePercent, picopercentFrom, toExactPercent } from './percent-sum.ts';
+import { comparePercent, picopercentFrom, toExactPercent, toPercent } from './percent-sum.ts';
 import type { IfraRow, Use } from './safety-table-rows.ts';
 
 export interface IfraContext {
@@ -89,7 +89,7 @@ interface Fraction {
 
 /** As doubles first (relative error below 1e-14 for eight oils); exactly where that lies within 1e-9 of the limit. */
 function fractionOf(shares: readonly PhototoxicShare[]): Fraction {
-  const near = shares.reduce((sum, { group, limit }) => sum + group.sum.near / limit, 0);
+  const near = shares.reduce((sum, { group, limit }) => sum + toPercent(group.sum) / limit, 0);
   if (Math.abs(near - 1) > 1e-9) return { fraction: near, isOver: near > 1 };
   const { sum, whole } = sumOverCommonLimit(shares);
   return { fraction: exact(sum).div(whole).toNumber(), isOver: sum.gt(whole) };

@@ -88,7 +88,9 @@ interface Carried {
 }
 
 /** Amounts of all rows whose rules carry the same sum group are added before the comparison. */
-function judgeSumGroup(carried: readonly Carried[]): LimitVerdict[] {
+function judgeSumGroup(found: readonly Carried[]): LimitVerdict[] {
+  // By id, so that the verdict is the same whatever the order of the lines.
+  const carried = found.toSorted((a, b) => (a.planned.rule.id < b.planned.rule.id ? -1 : 1));
   const [first] = carried;
   if (first === undefined) return [];
   const members = [...new Set(carried.flatMap(({ group }) => group.members))];

@@ -1,6 +1,6 @@
 import { type SafetyTables, substanceKey } from './build-safety-tables.ts';
 import { doubted, foundRows, type Match } from './match.ts';
-import { matchKnownName } from './match-known-name.ts';
+import { matchKnownMaterials } from './match-known-materials.ts';
 import { matchSharedCas } from './match-shared-cas.ts';
 import { normaliseName, readNameHints } from './read-name.ts';
 import type { RowIndex } from './row-index.ts';
@@ -13,7 +13,7 @@ const REMEMBERED_AT_MOST = 20_000;
 
 /**
  * The rows of a table that a substance belongs to: by name first, then by the names that known materials go by, then
- * by CAS. Plant part and process exclude rows that they contradict; a shared CAS number never decides alone.
+ * by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS number never decides alone.
  */
 function findRows<Row extends { readonly id: string }>(
   index: RowIndex<Row>,
@@ -31,16 +31,16 @@ function findRows<Row extends { readonly id: string }>(
   const byName = rowsAllowing(printed, substance);
   if (byName.length > 0) return foundRows(byName);
   const kind = { ...hints, ...withoutUndefined(substance) };
+  const isShared = (cas: string): boolean => tables.sharedCas.has(cas);
+  const given = { ...kind, cas: substance.cas };
   const named = tables.materialsByName.get(name);
-  if (named !== undefined) {
-    const given = { ...kind, cas: substance.cas };
-    return matchKnownName(index, named, given, (cas) => tables.sharedCas.has(cas));
-  }
+  if (named !== undefined) return matchKnownMaterials(index, named, given, isShared, 'ambiguous-name');
   if (substance.cas === undefined) return foundRows([]);
   const shared = tables.sharedCas.get(substance.cas);
-  return shared === undefined
-    ? foundRows(rowsAllowing(byCas, kind))
-    : matchSharedCas(index, substance.cas, shared, kind);
+  if (shared !== undefined) return matchSharedCas(index, substance.cas, shared, kind);
+  if (byCas.length > 0) return foundRows(rowsAllowing(byCas, kind));
+  const numbered = tables.materialsByCas.get(substance.cas) ?? [];
+  return matchKnownMaterials(index, numbered, given, isShared, 'shared-cas');
 }
 
 function withoutUndefined({ plantPart, process, origin }: Substance): Partial<Substance> {

@@ -23,6 +23,15 @@ function fits(
   return material.process === undefined ? 'else' : material.process === kind.process;
 }
 
+/** A form says how it was won: a crude exudation, or an extract or distillate of it. */
+function kindOfMaterial(
+  { plantPart, process, form }: SharedMaterial,
+  { origin }: SubstanceKind,
+): SubstanceKind {
+  const won = form?.startsWith('crude') ? 'crude' : form === undefined ? undefined : 'extract';
+  return { plantPart, process: process ?? won, origin };
+}
+
 function toldMaterials(
   materials: readonly SharedMaterial[],
   kind: SubstanceKind,
@@ -49,7 +58,7 @@ export function matchSharedCas<Row extends { readonly id: string }>(
   const materials = shared.flatMap((row) => row.materials ?? []);
   const rowsOf = (material: SharedMaterial): Row[] =>
     index.byEntryId === undefined
-      ? rowsAllowing(candidates, { ...material, origin: kind.origin })
+      ? rowsAllowing(candidates, kindOfMaterial(material, kind))
       : mayBe.filter(({ id }) => id === material.allergenEntryId);
   const isTold = tellApartBy.includes('plantPart') ? kind.plantPart : kind.process;
   if (isTold === undefined || tellApartBy.includes('name')) {

@@ -1,4 +1,4 @@
-import { doubted, foundRows, isSameSet, type Match } from './match.ts';
+import { doubted, foundRows, isSameSet, type Match, type MatchDoubt } from './match.ts';
 import { normaliseName } from './read-name.ts';
 import type { RowIndex } from './row-index.ts';
 import type { KnownMaterialRow } from './safety-table-rows.ts';
@@ -25,14 +25,15 @@ function rowsOfMaterial<Row>(
 }
 
 /**
- * A name that the table does not print itself, but that known materials go by: rows of those materials, by their
- * other names and by the CAS numbers, theirs and the given one, that no other material shares.
+ * A name or number that the table does not print itself, but that known materials go by: rows of those materials, by
+ * their names and by the CAS numbers, theirs and the given one, that no other material shares.
  */
-export function matchKnownName<Row>(
+export function matchKnownMaterials<Row>(
   index: RowIndex<Row>,
   named: readonly KnownMaterialRow[],
   given: SubstanceKind & { readonly cas?: string | undefined },
   isSharedCas: (cas: string) => boolean,
+  doubt: MatchDoubt,
 ): Match<Row> {
   const fitting = named.filter((material) => !areApart(material, given));
   const ways = (fitting.length > 0 ? fitting : named).map((material) => {
@@ -47,5 +48,5 @@ export function matchKnownName<Row>(
   const [first = []] = ways;
   return ways.every((rows) => isSameSet(rows, first))
     ? foundRows(first)
-    : doubted('ambiguous-name', [...new Set(ways.flat())], ['plantPart', 'process', 'name']);
+    : doubted(doubt, [...new Set(ways.flat())], ['plantPart', 'process', 'name']);
 }
