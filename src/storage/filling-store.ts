@@ -22,6 +22,8 @@ export interface RunHead extends FillingRunRow {
   /** The mixture in its bowl. */
   readonly bulk_lot_id: string | null;
   readonly made_at: string | null;
+  readonly is_closed: boolean;
+  readonly verdict: string | null;
 }
 
 const selectRuns = (db: Reader) =>
@@ -31,27 +33,48 @@ const selectRuns = (db: Reader) =>
     .innerJoin('entry as started', 'started.id', 'filling_run.entry_id')
     .leftJoin('batch_close', 'batch_close.batch_id', 'batch.id')
     .leftJoin('entry as closed', 'closed.id', 'batch_close.entry_id')
+    .leftJoin('run_close', 'run_close.filling_run_id', 'filling_run.id')
+    .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
     .selectAll('filling_run')
     .select(['batch.number as batch_number', 'batch.formula_id', 'batch.revision_id', 'batch.purpose'])
     .select(['batch_close.lot_id as bulk_lot_id', 'closed.happened_at as made_at'])
+    .select(['run_close.entry_id as close_id', 'release.verdict'])
     .orderBy('started.seq', 'desc');
 
-export const findRun = (db: Reader, id: string): Promise<RunHead | undefined> =>
-  selectRuns(db).where('filling_run.id', '=', id).executeTakeFirst();
+type SelectedRun = Awaited<ReturnType<ReturnType<typeof selectRuns>['execute']>>[number];
+const runOf = ({ close_id, ...row }: SelectedRun): RunHead => ({ ...row, is_closed: close_id !== null });
+
+export async function findRun(db: Reader, id: string): Promise<RunHead | undefined> {
+  const row = await selectRuns(db).where('filling_run.id', '=', id).executeTakeFirst();
+  return row && runOf(row);
+}
 
 /** The newest runs, and every older one that waits for its release. */
 export async function listRunsAtHand(db: Reader, newest: number): Promise<RunHead[]> {
   const latest = await selectRuns(db).limit(newest).execute();
-  const waiting = await selectRuns(db)
-    .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
-    .where('release.entry_id', 'is', null)
-    .execute();
+  const waiting = await selectRuns(db).where('release.entry_id', 'is', null).execute();
   const seen = new Set(latest.map((row) => row.id));
-  return [...latest, ...waiting.filter((row) => !seen.has(row.id))];
+  return [...latest, ...waiting.filter((row) => !seen.has(row.id))].map(runOf);
 }
 
-export const listRunsOfBatch = (db: Reader, batchId: string): Promise<RunHead[]> =>
-  selectRuns(db).where('filling_run.batch_id', '=', batchId).execute();
+/** Runs that are being filled from these bowls: what stands in their tins is not booked yet. */
+export async function listOpenRuns(db: Reader, batchIds: readonly string[]): Promise<RunHead[]> {
+  if (batchIds.length === 0) return [];
+  const rows = await selectRuns(db)
+    .where('filling_run.batch_id', 'in', batchIds)
+    .where('run_close.entry_id', 'is', null)
+    .execute();
+  return rows.map(runOf);
+}
+
+export async function countRunsOfBatch(db: Reader, batchId: string): Promise<number> {
+  const row = await db
+    .selectFrom('filling_run')
+    .select((query) => query.fn.countAll<number>().as('n'))
+    .where('batch_id', '=', batchId)
+    .executeTakeFirstOrThrow();
+  return Number(row.n);
+}
 
 export interface RunState {
   readonly id: string;

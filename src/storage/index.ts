@@ -43,6 +43,7 @@ export {
   listCustomers,
   updateCustomer,
 } from './customer-store.ts';
+export { type DecisionRow, insertDecision, listDecisions, type SignedDecision } from './decision-store.ts';
 export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
 export { exportAsCsvZip, exportAsJson } from './export.ts';
 export {
@@ -139,6 +140,21 @@ export {
   shelfPlaceId,
 } from './place-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
+export {
+  type AttachmentRow,
+  attachToReport,
+  type FiledReport,
+  findAttachment,
+  findReport,
+  insertReport,
+  listReportFormulas,
+  listReportRanges,
+  listReports,
+  type ReportParts,
+  type ReportRangeRow,
+  type ReportRow,
+  updateReport,
+} from './report-store.ts';
 export { type Restored, restoreBackup } from './restore.ts';
 export {
   findRevision,

@@ -98,12 +98,14 @@ async function planLot(
   const on = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
   const wentIn = await listLotsAtHand(tx, { lotIds: [...new Set(additions.map((row) => row.lot_id))] });
   const isBase = batch.formula_kind === 'base';
+  const dates = findMadeLotDates(batch.formula_kind, details, { at: body.stamp.at, on }, wentIn);
   return {
     id: context.machine.newId(),
     number: isBase ? batch.number : bowlNumber(batch.number),
-    status: isBase ? 'quarantine' : 'released',
+    // A base that never sets has nothing to wait for.
+    status: isBase && dates.firm_from !== null ? 'quarantine' : 'released',
     since: on,
-    ...findMadeLotDates(batch.formula_kind, details, { at: body.stamp.at, on }, wentIn),
+    ...dates,
   };
 }
 
