@@ -1,0 +1,131 @@
+// Takes the pictures of the tour (docs/screenshots) on the example workshop, in a real browser.
+// `node scripts/screenshots.mjs` writes the tour's; `--all FOLDER` writes every page at 375, 820 and 1280 px.
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { chromium } from 'playwright-core';
+
+const root = resolve(import.meta.dirname, '..');
+const PORT = Number(process.env.GRAMWRIGHT_SCREENSHOT_PORT ?? 4713);
+const address = `http://127.0.0.1:${PORT}`;
+const BROWSER = process.env.CHROMIUM ?? '/usr/bin/chromium';
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+const WIDTHS = { phone: [375, 812], tablet: [820, 1180], desk: [1280, 900] };
+
+const ask = async (path) => (await fetch(address + path)).json();
+
+async function startExample(folder) {
+  const child = spawn(
+    process.execPath,
+    [join(root, 'bin/gramwright'), 'start', '--example', '--folder', folder, '--port', String(PORT)],
+    {
+      stdio: 'inherit',
+    },
+  );
+  for (let tries = 0; tries < 600; tries += 1) {
+    if (child.exitCode !== null) throw new Error('the example did not start');
+    if (
+      await fetch(`${address}/api/health`).then(
+        (response) => response.ok,
+        () => false,
+      )
+    )
+      return child;
+    await new Promise((next) => setTimeout(next, 100));
+  }
+  throw new Error('the example did not answer');
+}
+
+/** Every page, with the things of the example that it is about. */
+async function pages() {
+  const [orders, formulas, batches, runs, shelf, workshop] = await Promise.all(
+    ['orders', 'formulas', 'batches', 'filling-runs', 'shelf', 'workshop'].map((path) => ask(`/api/${path}`)),
+  );
+  const open = orders.find((order) => order.state === 'open');
+  const mixture = formulas.find((formula) => formula.kind === 'mixture');
+  const closed = runs.find((run) => run.state === 'closed') ?? runs[0];
+  const oil =
+    shelf.items.find((item) => item.group === 'ingredient' && item.lots.length > 1) ?? shelf.items[0];
+  return {
+    person: workshop.people[0].id,
+    list: {
+      morning: '/',
+      orders: '/orders',
+      'order-new': '/orders/new',
+      order: `/orders/${open.id}`,
+      formulas: '/formulas',
+      formula: `/formulas/${mixture.id}`,
+      recipe: `/formulas/${mixture.id}/recipe`,
+      check: `/formulas/${mixture.id}/check`,
+      reports: '/reports',
+      products: '/products',
+      shelf: '/shelf',
+      item: `/shelf/items/${oil.itemKind}/${oil.itemId}`,
+      lot: `/shelf/lots/${oil.lots[0].id}`,
+      materials: '/materials',
+      making: '/making',
+      plan: `/making/new?formula=${mixture.id}`,
+      batch: `/making/${batches.find((batch) => batch.state === 'made').id}`,
+      filling: `/filling/${closed.id}`,
+      labels: '/labels',
+      label: `/labels/${closed.id}`,
+      trace: '/trace',
+      'trace-lot': `/trace/${oil.lots[0].id}`,
+      workshop: '/workshop',
+    },
+  };
+}
+
+async function shoot(browser, { person, list }, wanted, folder) {
+  mkdirSync(folder, { recursive: true });
+  for (const { name, size, file = `${name}-${size}` } of wanted) {
+    const [width, height] = WIDTHS[size];
+    const context = await browser.newContext({
+      viewport: { width, height },
+      deviceScaleFactor: size === 'phone' ? 2 : 1,
+    });
+    await context.addInitScript((id) => localStorage.setItem('gramwright.person', id), person);
+    const page = await context.newPage();
+    await page.goto(address + list[name], { waitUntil: 'networkidle' });
+    await page.screenshot({ path: join(folder, `${file}.png`), fullPage: true });
+    await context.close();
+    console.log(`${file}.png`);
+  }
+}
+
+const TOUR = [
+  { name: 'morning', size: 'desk' },
+  { name: 'morning', size: 'phone' },
+  { name: 'order', size: 'desk' },
+  { name: 'check', size: 'desk' },
+  { name: 'shelf', size: 'desk' },
+  { name: 'filling', size: 'tablet' },
+  { name: 'label', size: 'desk' },
+  { name: 'trace-lot', size: 'desk' },
+];
+
+const folder = mkdtempSync(join(tmpdir(), 'gramwright-pictures-'));
+const child = await startExample(folder);
+const browser = await chromium.launch({ executablePath: BROWSER, args: FLAGS });
+try {
+  const known = await pages();
+  const all = process.argv.indexOf('--all');
+  const only = process.argv.indexOf('--only');
+  const names = only === -1 ? Object.keys(known.list) : process.argv[only + 1].split(',');
+  const wanted =
+    all === -1 ? TOUR : names.flatMap((name) => Object.keys(WIDTHS).map((size) => ({ name, size })));
+  await shoot(browser, known, wanted, all === -1 ? join(root, 'docs/screenshots') : process.argv[all + 1]);
+} finally {
+  await browser.close();
+  child.kill('SIGTERM');
+  rmSync(folder, { recursive: true, force: true });
+}
