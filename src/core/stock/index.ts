@@ -6,5 +6,18 @@ export {
   type LotStatus,
   type LotToUse,
 } from './choose-first-expiry.ts';
+export { type NetNeed, netNeeds, sortByMaking } from './net-needs.ts';
+export { promiseDate } from './promise-date.ts';
+export type {
+  PromiseAnswer,
+  PromiseItem,
+  PromiseLot,
+  PromiseMaking,
+  PromisePart,
+  PromiseQuestion,
+  PromiseSaying,
+  PromiseShort,
+  PromiseStep,
+} from './promise-question.ts';
 export { type Trace, type TraceQuestion, traceBack, traceLots } from './trace-lots.ts';
 export { type LotAtDepth, type MadeFrom, walkLots, wentInto } from './walk-lots.ts';
