@@ -11,21 +11,25 @@ export interface BothCourses {
 
 const about = ({ item }: NetNeed) => ({ item: item.name, unit: item.unit });
 
-/** What has to be bought, waited for, made and released, in the order in which it begins. */
+/**
+ * What has to be bought, waited for, made and released, in the order in which it begins. Where several begin at once:
+ * errands before work, and parts before what is made of them.
+ */
 export function listSteps(
   needs: readonly NetNeed[],
   { best, longest }: BothCourses,
   nowText: string,
   clock: WorkClock,
 ): PromiseStep[] {
-  // Parts before what is made of them, where both begin at once.
-  const steps = needs.toReversed().flatMap((net): PromiseStep[] => {
-    const id = net.item.itemId;
-    const [soon, late] = [best.get(id), longest.get(id)];
-    if (soon === undefined || late === undefined) return [];
-    const lastly = clock.instantOf(late.ready);
-    return [...stepsOfLots(net, nowText, lastly), ...stepsOfMaking(net, soon, late, clock)];
-  });
+  const steps: PromiseStep[] = [];
+  const makings: PromiseStep[] = [];
+  for (const net of needs.toReversed()) {
+    const [soon, late] = [best.get(net.item.itemId), longest.get(net.item.itemId)];
+    if (soon === undefined || late === undefined) continue;
+    steps.push(...stepsOfLots(net, nowText, clock.instantOf(late.ready)));
+    makings.push(...stepsOfMaking(net, soon, late, clock));
+  }
+  steps.push(...makings);
   return steps.sort((one, other) => timeOf(one.from ?? one.to) - timeOf(other.from ?? other.to));
 }
 
