@@ -1,0 +1,107 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from '../workshop/open-browser.ts';
+import { type RunningServer, startServer } from '../workshop/start-server.ts';
+
+/** Every page of the example workshop in a real browser: no axe violation (WCAG 2.2 A and AA), nothing wider than the screen. */
+const SIZES = {
+  phone: { width: 375, height: 812 },
+  tablet: { width: 820, height: 1180 },
+  desk: { width: 1280, height: 900 },
+};
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+describe('every page', () => {
+  let server: RunningServer;
+  let browser: Browser;
+  let person = '';
+  let paths: string[] = [];
+
+  beforeAll(async () => {
+    server = await startServer({ args: ['--example'] });
+    browser = await openBrowser();
+    person = (await server.call('getWorkshop')).people[0]?.id ?? '';
+    paths = await everyPath(server);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await server.stop();
+  });
+
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    it(`has no axe violation and no sideways scroll at ${viewport.width} px (${size})`, async () => {
+      const { page, context, errors } = await openPage(browser, person, { viewport });
+      const wrong: string[] = [];
+      for (const path of paths) {
+        await page.goto(server.address + path, { waitUntil: 'networkidle' });
+        await page.locator('h1').first().waitFor();
+        const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+        wrong.push(
+          ...violations.map(
+            (found) =>
+              `${path}: ${found.id}: ${found.nodes.map((node) => node.html.slice(0, 120)).join(' | ')}`,
+          ),
+        );
+        const width = await page.evaluate('document.documentElement.scrollWidth');
+        if (Number(width) > viewport.width) wrong.push(`${path}: ${width} px wide`);
+      }
+      expect(wrong).toEqual([]);
+      expect(errors).toEqual([]);
+      await context.close();
+    });
+  }
+});
+
+async function everyPath(server: RunningServer): Promise<string[]> {
+  const orders = await server.call('listOrders');
+  const formulas = await server.call('listFormulas');
+  const batches = await server.call('listBatches');
+  const runs = await server.call('listRuns');
+  const shelf = await server.call('getShelf');
+  const materials = await server.call('listMaterials');
+  const products = await server.call('listProducts');
+  const mixture = formulas.find((formula) => formula.kind === 'mixture')?.id;
+  const item = shelf.items[0];
+  const made = batches.find((batch) => batch.state === 'made' && batch.formulaKind === 'mixture')?.id;
+  const paths = [
+    '/',
+    '/orders',
+    '/orders/new',
+    '/orders/customers',
+    '/formulas',
+    '/formulas/new',
+    '/reports',
+    '/products',
+    '/products/new',
+    '/shelf',
+    '/shelf/weigh',
+    '/shelf/receive',
+    '/shelf/opening',
+    '/materials',
+    '/materials/new',
+    '/making',
+    '/labels',
+    '/trace',
+    '/workshop',
+    '/nowhere',
+    ...orders.map((order) => `/orders/${order.id}`),
+    `/orders/${orders[0]?.id}/change`,
+    `/formulas/${mixture}`,
+    `/formulas/${mixture}/recipe`,
+    `/formulas/${mixture}/check`,
+    `/making/new?formula=${mixture}`,
+    `/making/${made}`,
+    `/making/${made}/fill`,
+    ...runs.map((run) => `/filling/${run.id}`),
+    `/labels/${runs[0]?.id}`,
+    `/shelf/items/${item?.itemKind}/${item?.itemId}`,
+    `/shelf/lots/${item?.lots[0]?.id}`,
+    `/shelf/lots/${item?.lots[0]?.id}/weigh`,
+    `/trace/${item?.lots[0]?.id}`,
+    `/materials/${materials[0]?.id}`,
+    `/products/${products[0]?.id}`,
+  ];
+  expect(paths.filter((path) => path.includes('undefined'))).toEqual([]);
+  return paths;
+}
