@@ -1,4 +1,3 @@
-import './api/jitless.ts';
 import '@fontsource-variable/source-sans-3/index.css';
 import './tokens.css';
 import './base.css';

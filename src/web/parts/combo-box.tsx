@@ -9,10 +9,11 @@ import {
   Popover,
   Text,
 } from 'react-aria-components';
-import { partWords, sayProblem } from '../../words/index.ts';
+import { partWords } from '../../words/index.ts';
 import box from './combo-box.module.css';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
+import { sayHere } from './say-here.ts';
 import type { Choice } from './select.tsx';
 
 interface Props {
@@ -53,7 +54,7 @@ export function ComboBox({ label, where, value, onChange, choices, hint }: Props
       )}
       {problem && (
         <Text slot="errorMessage" className={styles.wrong}>
-          {sayProblem(problem).says} {sayProblem(problem).mend}
+          {sayHere(problem).says} {sayHere(problem).mend}
         </Text>
       )}
       <Popover className={box.popover}>

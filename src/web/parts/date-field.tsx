@@ -1,7 +1,8 @@
 import { useId } from 'react';
-import { partWords, sayProblem } from '../../words/index.ts';
+import { partWords } from '../../words/index.ts';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
+import { sayHere } from './say-here.ts';
 
 interface Props {
   readonly label: string;
@@ -43,7 +44,7 @@ export function DateField({ label, where, value, onChange, hint, isOptional = fa
       )}
       {problem && (
         <span id={`${ownId}-wrong`} className={styles.wrong}>
-          {sayProblem(problem).says} {sayProblem(problem).mend}
+          {sayHere(problem).says} {sayHere(problem).mend}
         </span>
       )}
     </div>

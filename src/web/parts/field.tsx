@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
-import { partWords, sayProblem } from '../../words/index.ts';
+import { partWords } from '../../words/index.ts';
 import { checkTyped, type FieldKind } from './check-typed.ts';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
+import { sayHere } from './say-here.ts';
 
 interface Props {
   readonly label: string;
@@ -85,7 +86,7 @@ export function Field(props: Props) {
       )}
       {problem && (
         <Text slot="errorMessage" className={styles.wrong}>
-          {sayProblem(problem).says} {sayProblem(problem).mend}
+          {sayHere(problem).says} {sayHere(problem).mend}
         </Text>
       )}
     </TextField>

@@ -1,31 +1,34 @@
 import { useEffect, useState } from 'react';
 import type { Problem } from '../../core/problem.ts';
-import { partWords, sayProblem } from '../../words/index.ts';
+import { partWords } from '../../words/index.ts';
 import { Button } from './button.tsx';
 import styles from './problems.module.css';
+import { sayHere } from './say-here.ts';
 
 interface Props {
   readonly problem: Problem;
   readonly fieldId: string | undefined;
 }
 
+/** The name of a field as it stands on the page; undefined where the problem is on no field. */
+function findLabel(fieldId: string | undefined): string | undefined {
+  if (fieldId === undefined || document.getElementById(fieldId) === null) return undefined;
+  return document.querySelector(`label[for="${CSS.escape(fieldId)}"]`)?.firstChild?.textContent?.trim();
+}
+
 export function ProblemLine({ problem, fieldId }: Props) {
-  const { says, mend } = sayProblem(problem);
-  const [hasField, setHasField] = useState(false);
-  useEffect(() => {
-    setHasField(fieldId !== undefined && document.getElementById(fieldId) !== null);
-  }, [fieldId]);
+  const { says, mend } = sayHere(problem);
+  const [label, setLabel] = useState<string>();
+  useEffect(() => setLabel(findLabel(fieldId)), [fieldId]);
   return (
     <li>
       <strong>{says}</strong>
-      <span className={styles.mend}>
-        {mend}{' '}
-        {hasField && fieldId !== undefined && (
-          <Button isPlain onPress={() => document.getElementById(fieldId)?.focus()}>
-            {partWords.goToField}
-          </Button>
-        )}
-      </span>
+      <span className={styles.mend}>{mend}</span>
+      {label !== undefined && fieldId !== undefined && (
+        <Button isPlain onPress={() => document.getElementById(fieldId)?.focus()}>
+          {partWords.goToField(label)}
+        </Button>
+      )}
     </li>
   );
 }

@@ -1,7 +1,8 @@
 import { useId } from 'react';
-import { partWords, sayProblem } from '../../words/index.ts';
+import { partWords } from '../../words/index.ts';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
+import { sayHere } from './say-here.ts';
 
 export interface Choice {
   readonly id: string;
@@ -55,7 +56,7 @@ export function Select({ label, where, value, onChange, choices, none, hint, isB
       )}
       {problem && (
         <span id={`${ownId}-wrong`} className={styles.wrong}>
-          {sayProblem(problem).says} {sayProblem(problem).mend}
+          {sayHere(problem).says} {sayHere(problem).mend}
         </span>
       )}
     </div>

@@ -61,7 +61,7 @@ export const partWords = {
   noMatch: 'Nothing by that name',
   showChoices: 'Show all choices',
   problems: (count: number) => (count === 1 ? 'One thing is in the way' : `${count} things are in the way`),
-  goToField: 'Go there',
+  goToField: (label: string) => `Go to “${label}”`,
   working: 'Show the working',
   workingInputs: 'What went in',
   workingAnswer: 'What came out',

@@ -29,15 +29,15 @@ export const webProblems = {
     mend: 'Look whether the two figures were swapped, or weigh again.',
   },
   'choice-missing': {
-    says: 'Nothing is chosen here yet.',
+    says: 'Nothing is chosen for {where}.',
     mend: 'Choose one.',
   },
   'text-missing': {
-    says: 'Nothing is written here yet.',
-    mend: 'Write it in.',
+    says: '{where} is empty.',
+    mend: 'Write something in.',
   },
   'date-missing': {
-    says: 'The day is missing.',
+    says: '{where} is missing.',
     mend: 'Choose a day.',
   },
 } as const;

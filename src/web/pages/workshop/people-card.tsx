@@ -18,8 +18,8 @@ export function PeopleCard({ people }: { readonly people: readonly WorkshopPerso
       <List rows={people} keyOf={({ id }) => id} empty={words.none}>
         {({ id, name, isActive }) => (
           <ListFoot>
-            <span>
-              <strong>{name}</strong>{' '}
+            <span className={styles.person}>
+              <strong>{name}</strong>
               <State kind={isActive ? 'ready' : 'plain'}>{isActive ? words.active : words.gone}</State>
             </span>
             <Button isPlain onPress={() => setAsked(id)} label={`${partWords.change}: ${name}`}>
