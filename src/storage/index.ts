@@ -183,6 +183,12 @@ export {
   sumByKind,
 } from './trace-store.ts';
 export {
+  type BatchUnderWay,
+  listBatchesUnderWay,
+  listOpenOrders,
+  listStillToWeigh,
+} from './under-way-store.ts';
+export {
   insertWorkshop,
   readWorkshop,
   updateWorkshop,

@@ -1,0 +1,142 @@
+import type { formulas, orders, stock } from '../../contract/index.ts';
+import { type FormulaPercents, percentFromGrams } from '../../core/formula/index.ts';
+import type { Exact } from '../../core/quantity/index.ts';
+import {
+  type BatchUnderWay,
+  type LotAtHand,
+  listBatchesUnderWay,
+  listFormulas,
+  listLatestRevisions,
+  listMaterials,
+  listOpenOrders,
+  listProducts,
+  listReservedByLot,
+  listRevisionLines,
+  listScales,
+  listStandingLots,
+  listStillToWeigh,
+  type NamedRevisionLine,
+  type ProductRow,
+  type Reader,
+  type ScaleRow,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { localDate, workshopZone } from '../local-date.ts';
+import { findTinAim } from '../making/read-tins.ts';
+import { type OrderView, viewOrders } from './order-view.ts';
+
+export interface BookProduct {
+  readonly id: string;
+  readonly name: string;
+  readonly formulaId: string;
+  readonly details: orders.ProductDetails;
+  readonly aimGrams: Exact;
+}
+
+/** The newest revision of a formula; without percents where nothing was written down that can be made. */
+export interface BookFormula {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly details: Pick<formulas.RevisionDetails, 'settingHours'> | null;
+  readonly lines: readonly NamedRevisionLine[];
+  readonly percents: FormulaPercents | null;
+}
+
+export interface BookMaterial {
+  readonly id: string;
+  readonly name: string;
+  readonly details: stock.MaterialDetails;
+}
+
+/** Everything that decides what can go out when, read once however many orders are open. */
+export interface OrderBook {
+  readonly now: string;
+  readonly today: string;
+  readonly timeZone: string;
+  /** Of which something is still to be sent, the next promised first. */
+  readonly orders: readonly OrderView[];
+  readonly products: ReadonlyMap<string, BookProduct>;
+  readonly formulas: ReadonlyMap<string, BookFormula>;
+  readonly materials: ReadonlyMap<string, BookMaterial>;
+  /** Of which something stands, the first to end first. */
+  readonly lots: readonly LotAtHand[];
+  /** Pieces of each lot that are kept for orders. */
+  readonly kept: ReadonlyMap<string, number>;
+  readonly batches: readonly BatchUnderWay[];
+  /** What those batches have still to take of each lot. */
+  readonly stillToWeigh: ReadonlyMap<string, number>;
+}
+
+export async function readOrderBook(context: Context): Promise<OrderBook> {
+  const { db } = context.storage;
+  const now = context.machine.now();
+  const timeZone = await workshopZone(context);
+  const materials = await readMaterials(db);
+  return {
+    now,
+    timeZone,
+    today: localDate(now, timeZone),
+    orders: await viewOrders(db, await listOpenOrders(db)),
+    materials,
+    products: readProducts(await listProducts(db), materials, await listScales(db)),
+    formulas: await readFormulas(db),
+    lots: await listStandingLots(db),
+    kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
+    batches: await listBatchesUnderWay(db),
+    stillToWeigh: await listStillToWeigh(db),
+  };
+}
+
+async function readMaterials(db: Reader): Promise<Map<string, BookMaterial>> {
+  const rows = await listMaterials(db);
+  return new Map(
+    rows.map((row) => [
+      row.id,
+      { id: row.id, name: row.name, details: JSON.parse(row.details) as stock.MaterialDetails },
+    ]),
+  );
+}
+
+function readProducts(
+  rows: readonly ProductRow[],
+  materials: ReadonlyMap<string, BookMaterial>,
+  scales: readonly ScaleRow[],
+): Map<string, BookProduct> {
+  return new Map(
+    rows.map((row) => {
+      const details = JSON.parse(row.details) as orders.ProductDetails;
+      const tare = materials.get(details.tinId)?.details.tareGrams ?? '0';
+      const aimGrams = findTinAim(details, tare, scales);
+      return [row.id, { id: row.id, name: row.name, formulaId: row.formula_id, details, aimGrams }];
+    }),
+  );
+}
+
+async function readFormulas(db: Reader): Promise<Map<string, BookFormula>> {
+  const revisions = await listLatestRevisions(db);
+  const lines = await listRevisionLines(
+    db,
+    revisions.map((revision) => revision.id),
+  );
+  const formulaRows = await listFormulas(db);
+  return new Map(
+    formulaRows.map(({ id, name, kind }) => {
+      const revision = revisions.find((row) => row.formula_id === id);
+      const own = lines.filter((line) => line.revision_id === revision?.id);
+      const percents = percentFromGrams(own.map(readLine));
+      const details = revision ? (JSON.parse(revision.details) as BookFormula['details']) : null;
+      return [id, { id, name, kind, details, lines: own, percents: percents.ok ? percents.value : null }];
+    }),
+  );
+}
+
+const readLine = (line: NamedRevisionLine) => ({
+  key: String(line.position),
+  stage: line.stage,
+  item:
+    line.item_kind === 'formula'
+      ? ({ kind: 'base', formulaId: line.item_id } as const)
+      : ({ kind: 'material', id: line.item_id } as const),
+  grams: line.grams,
+});

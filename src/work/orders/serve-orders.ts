@@ -1,0 +1,126 @@
+import { type Exact, ZERO } from '../../core/quantity/index.ts';
+import { type NetNeed, netNeeds, type PromiseQuestion, sortByMaking } from '../../core/stock/index.ts';
+import { isUsable } from '../lot-use.ts';
+import { gatherItems } from './gather-items.ts';
+import type { OrderView } from './order-view.ts';
+import type { BookProduct, OrderBook } from './read-order-book.ts';
+import { ShelfLeft, type TinsDrawn } from './shelf-left.ts';
+import { Makings } from './size-makings.ts';
+
+/** An order as far as it has to be met from the shelf. */
+export interface OrderToServe {
+  readonly id: string;
+  readonly wantedBy: string;
+  readonly lines: readonly LineToServe[];
+}
+
+export interface LineToServe {
+  readonly productId: string;
+  /** Not sent yet. */
+  readonly open: number;
+  /** Of those, kept tins that may go. */
+  readonly kept: number;
+  /** Kept tins that may not go any more: their lot was blocked, or ended. */
+  readonly keptInVain: number;
+}
+
+export interface ServedLine extends LineToServe, TinsDrawn {
+  readonly product: BookProduct;
+  readonly toMake: number;
+}
+
+export interface ServedOrder {
+  readonly order: OrderToServe;
+  readonly lines: readonly ServedLine[];
+  /** What is asked of the shelf beyond finished tins; null: nothing has to be filled or made. */
+  readonly question: PromiseQuestion | null;
+  readonly nets: readonly NetNeed[];
+  /** Of these nobody has written down how they are made, so nothing can be said. */
+  readonly unknown: readonly string[];
+}
+
+const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, row) => total + row.units, 0);
+
+/** Open orders as the shelf is asked for them; kept tins of a lot that may not go any more are missing again. */
+export function listOrdersToServe({ orders, lots, today }: OrderBook): OrderToServe[] {
+  const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
+  return orders.map((view) => ({
+    id: view.id,
+    wantedBy: view.wantedBy,
+    lines: view.lines.map((line) => lineToServe(line, mayGo)),
+  }));
+}
+
+function lineToServe(line: OrderView['lines'][number], mayGo: ReadonlySet<string>): LineToServe {
+  const kept = sum(line.reserved.filter((row) => mayGo.has(row.lotId)));
+  return {
+    productId: line.productId,
+    open: Math.max(0, line.units - sum(line.sent)),
+    kept,
+    keptInVain: sum(line.reserved) - kept,
+  };
+}
+
+/** Serves the orders in the order given, each from what the ones before it left. */
+export function serveOrders(book: OrderBook, orders: readonly OrderToServe[]): ServedOrder[] {
+  const shelf = new ShelfLeft(book);
+  const makings = new Makings();
+  return orders.map((order) => serveOrder(book, order, shelf, makings));
+}
+
+function serveOrder(book: OrderBook, order: OrderToServe, shelf: ShelfLeft, makings: Makings): ServedOrder {
+  const lines = order.lines.flatMap((line) => {
+    const product = book.products.get(line.productId);
+    return product ? [serveLine(line, product, shelf)] : [];
+  });
+  const { needs, unknown } = needsOf(book, lines, makings);
+  if (needs.size === 0 || unknown.length > 0) return { order, lines, question: null, nets: [], unknown };
+  const question: PromiseQuestion = {
+    now: book.now,
+    timeZone: book.timeZone,
+    wantedBy: order.wantedBy,
+    workday: null,
+    needs: [...needs].map(([itemId, quantity]) => ({ itemId, quantity })),
+    items: gatherItems(book, shelf, [...needs.keys()]),
+  };
+  const nets = netAll(question, book.today);
+  if (nets === undefined) {
+    const loop = lines.filter((line) => line.toMake > 0).map((line) => line.product.name);
+    return { order, lines, question: null, nets: [], unknown: loop };
+  }
+  shelf.take(nets);
+  const undone = nets.filter(({ item, short }) => book.formulas.has(item.itemId) && !short.isZero());
+  return { order, lines, question, nets, unknown: undone.map(({ item }) => item.name) };
+}
+
+function serveLine(line: LineToServe, product: BookProduct, shelf: ShelfLeft): ServedLine {
+  const missing = Math.max(0, line.open - line.kept);
+  const drawn = shelf.drawTins(product, missing);
+  return { ...line, ...drawn, product, toMake: missing - drawn.free - drawn.waiting - drawn.inBowl };
+}
+
+/** Grams of mixtures to make, and a tin, a lid and a label for each piece that is still to be filled. */
+function needsOf(book: OrderBook, lines: readonly ServedLine[], makings: Makings) {
+  const needs = new Map<string, Exact>();
+  const unknown: string[] = [];
+  const ask = (itemId: string | null, more: Exact | number) => {
+    if (itemId !== null) needs.set(itemId, (needs.get(itemId) ?? ZERO).plus(more));
+  };
+  for (const { product, toMake, inBowl } of lines) {
+    const { tinId, lidId, labelId } = product.details;
+    if (toMake + inBowl > 0) for (const part of [tinId, lidId, labelId]) ask(part, toMake + inBowl);
+    if (toMake === 0) continue;
+    const formula = book.formulas.get(product.formulaId);
+    const grams = formula?.percents ? makings.add(product, toMake) : undefined;
+    if (grams === undefined) unknown.push(formula?.name ?? product.name);
+    else ask(product.formulaId, grams);
+  }
+  return { needs, unknown };
+}
+
+/** Nothing where a formula contains itself: how such a thing is made, nobody knows. */
+function netAll(question: PromiseQuestion, today: string): NetNeed[] | undefined {
+  const sorted = sortByMaking(question);
+  const nets = sorted.ok ? netNeeds(question, sorted.value, () => today) : sorted;
+  return nets.ok ? nets.value : undefined;
+}
