@@ -1,9 +1,10 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
 import { sql } from 'kysely';
 import { afterAll, describe, expect, it } from 'vitest';
-import { must } from '../core/problem.ts';
+import { done, must, problem, refused } from '../core/problem.ts';
 import { RECORDS } from './migrations/0001-foundation.ts';
 import { openStorage, type Storage } from './storage.ts';
 import { writeOnce } from './write.ts';
@@ -26,6 +27,67 @@ describe('an open workshop file', () => {
     expect(read('application_id')).toBe(0x4772616d);
     expect(read('user_version')).toBe(1);
     await storage.close();
+  });
+
+  it('lets its file go when it is closed, though nothing was asked of it', async () => {
+    await (await openNew('let-go.gramwright')).close();
+    const again = await openNew('let-go.gramwright');
+    await again.close();
+    expect(again.handle.open).toBe(false);
+  });
+
+  it('of no bytes, left by a start that was cut off, is begun anew', async () => {
+    writeFileSync(join(folder, 'cut-off.gramwright'), '');
+    const storage = await openNew('cut-off.gramwright');
+    expect(storage.handle.pragma('user_version', { simple: true })).toBe(storage.schemaVersion);
+    await storage.close();
+  });
+
+  it.each([
+    ['another program', 'pragma application_id = 7; create table a (b)', 'file-not-ours'],
+    ['a newer Gramwright', `pragma application_id = ${0x4772616d}; pragma user_version = 999`, 'file-newer'],
+  ])('of %s is refused and left as it was, byte for byte', async (_whose, statement, code) => {
+    const file = join(folder, `${code}.gramwright`);
+    const made = new Sqlite(file);
+    made.exec(statement);
+    made.close();
+    const before = readFileSync(file);
+    expect(await openStorage(file)).toMatchObject({ problems: [{ code, where: file }] });
+    expect(readFileSync(file).equals(before)).toBe(true);
+    expect(existsSync(`${file}-wal`)).toBe(false);
+  });
+
+  it('of an older form is copied first, and left as it was where that cannot be done', async () => {
+    const file = join(folder, 'older.gramwright');
+    const made = new Sqlite(file);
+    made.pragma(`application_id = ${0x4772616d}`);
+    made.close();
+    const refusal = refused(problem('backup-folder-missing', 'there'));
+    expect(await openStorage(file, { beforeMigration: () => refusal })).toEqual(refusal);
+    const still = new Sqlite(file);
+    expect(still.pragma('user_version', { simple: true })).toBe(0);
+    still.close();
+    const seen: number[] = [];
+    const opened = must(
+      await openStorage(file, {
+        beforeMigration(_handle, version) {
+          seen.push(version);
+          return done(null);
+        },
+      }),
+    );
+    expect(seen).toEqual([0]);
+    expect(opened.handle.pragma('user_version', { simple: true })).toBe(opened.schemaVersion);
+    await opened.close();
+  });
+
+  it('that is no database is said to be damaged', async () => {
+    const file = join(folder, 'letter.gramwright');
+    writeFileSync(
+      file,
+      'a letter to the bank, long enough to be taken for a header of a database file'.repeat(9),
+    );
+    expect(await openStorage(file)).toMatchObject({ problems: [{ code: 'file-torn' }] });
   });
 
   it('keeps every table strict', async () => {

@@ -77,7 +77,11 @@ const storageOf = (file: string, db: Reader, handle: SqliteHandle): Storage => (
   db,
   handle,
   schemaVersion: migrations.length,
-  close: () => db.destroy(),
+  async close() {
+    await db.destroy();
+    // Kysely closes only what it has used: a file that was opened and nothing more would stay held.
+    if (handle.open) handle.close();
+  },
 });
 
 /** Why a file is not to be touched by this program, or nothing. */
