@@ -1,4 +1,6 @@
+import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
+import { makingUseCases } from './making/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { workshopUseCases } from './workshop/index.ts';
 
@@ -17,6 +19,8 @@ export { type Beginning, openDoors } from './workshop/index.ts';
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = {
   ...keepingUseCases,
+  ...formulaUseCases,
+  ...makingUseCases,
   ...stockUseCases,
   ...workshopUseCases,
 };

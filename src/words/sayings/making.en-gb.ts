@@ -12,7 +12,6 @@ export const makingSayings = {
   'limited-by-base': 'No more can be made of what is firm of {name}.',
   'limited-by-packaging': 'No more can be filled: {name} runs out first.',
   'limited-by-bowl': 'No more goes into the bowl.',
-  'hindrance-trial-revision': 'The formula is marked as a trial.',
   'hindrance-too-many-tins':
     'Of {wanted, plural, one {# tin} other {# tins}} that are wanted, {possible, plural, =0 {none} other {#}} can be made.',
   'hindrance-too-large': '{grams} g is more than what is there suffices for.',

@@ -1,0 +1,35 @@
+import type { UseCases } from '../use-case.ts';
+import { abandonBatch } from './abandon-batch.ts';
+import { finishBatch } from './finish-batch.ts';
+import { getBatch } from './get-batch.ts';
+import { listBatches } from './list-batches.ts';
+import { planBatch } from './plan-batch.ts';
+import { recordAddition } from './record-addition.ts';
+import { recordDeviation } from './record-deviation.ts';
+import { recordStep } from './record-step.ts';
+import { startBatch } from './start-batch.ts';
+import { strikeAddition } from './strike-addition.ts';
+
+export const makingUseCases = {
+  planBatch,
+  listBatches,
+  startBatch,
+  getBatch,
+  recordAddition,
+  strikeAddition,
+  recordStep,
+  recordDeviation,
+  finishBatch,
+  abandonBatch,
+} satisfies UseCases<
+  | 'planBatch'
+  | 'listBatches'
+  | 'startBatch'
+  | 'getBatch'
+  | 'recordAddition'
+  | 'strikeAddition'
+  | 'recordStep'
+  | 'recordDeviation'
+  | 'finishBatch'
+  | 'abandonBatch'
+>;

@@ -1,0 +1,222 @@
+import type { z } from 'zod';
+import type { orders, Saying, workshop } from '../../contract/index.ts';
+import { type FormulaItem, itemKey } from '../../core/formula/index.ts';
+import { planBatch } from '../../core/making/index.ts';
+import { done, problem, type Result, refused } from '../../core/problem.ts';
+import { type Exact, exact, gramsFromMicrograms, toText } from '../../core/quantity/index.ts';
+import {
+  type LotAtHand,
+  listLotsAtHand,
+  listScales,
+  type Reader,
+  readWorkshop,
+  type ScaleRow,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { checkForSale, type SaleCheck } from '../formulas/index.ts';
+import { localDate } from '../local-date.ts';
+import { isUsable } from '../lot-use.ts';
+import { saying } from '../saying.ts';
+import { findLimits } from './find-limits.ts';
+import { listShort } from './list-short.ts';
+import { type Recipe, readRecipe } from './read-recipe.ts';
+import { readTins, type WantedTin } from './read-tins.ts';
+import { type BatchWish, sizeWish, type WishSize } from './size-wish.ts';
+import { type LaidWeighing, layWeighings } from './weigh-plan.ts';
+
+type ShortItem = z.output<typeof orders.shortItem>;
+type Workshop = z.output<typeof workshop.workshopDetails>;
+
+/** One row of the weighing sheet before it is shown or written down. */
+export interface LaidRow extends LaidWeighing {
+  readonly stage: string;
+  readonly itemKind: 'material' | 'formula';
+  readonly itemId: string;
+  readonly itemName: string;
+  readonly percent: string;
+  readonly exactGrams: string;
+  readonly lot: LotAtHand | null;
+  readonly lotNote: Saying | null;
+  readonly caution: string;
+}
+
+export interface LaidBatch {
+  readonly recipe: Recipe;
+  readonly tins: readonly WantedTin[];
+  readonly size: WishSize;
+  readonly rows: readonly LaidRow[];
+  readonly short: readonly ShortItem[];
+  readonly sale: SaleCheck;
+  readonly hindrances: readonly Saying[];
+}
+
+/** Sizes a batch within what is there on this day and lays out its weighing sheet; reads only. */
+export async function layOutBatch(context: Context, wish: BatchWish, at: string): Promise<Result<LaidBatch>> {
+  const { db } = context.storage;
+  const workshopRow = await readWorkshop(db);
+  if (!workshopRow) return refused(problem('workshop-not-begun', 'workshop'));
+  const house = JSON.parse(workshopRow.details) as Workshop;
+  const day = localDate(at, house.timeZone);
+  const recipe = await readRecipe(db, wish.revisionId);
+  if (!recipe.ok) return recipe;
+  const scales = await listScales(db);
+  const tins = await tinsOf(db, recipe.value, wish, scales);
+  if (!tins.ok) return tins;
+  const lots = await usableLots(db, recipe.value, tins.value, { day, purpose: wish.purpose });
+  const limits = findLimits(recipe.value, lots, tins.value, house.bowlGrams);
+  const size = sizeWish(wish.size, tins.value, limits);
+  if (!size.ok) return size;
+  const sale = await checkForSale(context, wish.revisionId, wish.markets);
+  if (!sale.ok) return sale;
+  const rows = layRows(recipe.value, { lots, scales, day, sale: sale.value, size: size.value });
+  if (!rows.ok) return rows;
+  const short = listShort(recipe.value, tins.value, lots, size.value);
+  return done({
+    recipe: recipe.value,
+    tins: tins.value,
+    size: size.value,
+    rows: rows.value,
+    short,
+    sale: sale.value,
+    hindrances: hindrancesOf(wish, size.value, sale.value),
+  });
+}
+
+async function tinsOf(
+  db: Reader,
+  recipe: Recipe,
+  wish: BatchWish,
+  scales: readonly ScaleRow[],
+): Promise<Result<WantedTin[]>> {
+  if (wish.size.by === 'grams') return done([]);
+  if (recipe.formula.kind === 'base')
+    return refused(problem('base-not-filled', 'size.tins', { found: recipe.formula.name }));
+  return readTins(db, recipe.formula.id, wish.size.tins, scales);
+}
+
+async function usableLots(
+  db: Reader,
+  recipe: Recipe,
+  tins: readonly WantedTin[],
+  use: { readonly day: string; readonly purpose: string },
+): Promise<LotAtHand[]> {
+  const packaging = tins.flatMap(({ tin, lid, label }) =>
+    [tin, lid, label].flatMap((part) => (part ? [part.id] : [])),
+  );
+  const itemIds = [...new Set([...recipe.lines.map((line) => line.item_id), ...packaging])];
+  const lots = await listLotsAtHand(db, { itemIds });
+  return lots.filter((lot) => lot.on_hand > 0 && isUsable(lot, use.day, use.purpose));
+}
+
+interface RowParts {
+  readonly lots: readonly LotAtHand[];
+  readonly scales: readonly ScaleRow[];
+  readonly day: string;
+  readonly sale: SaleCheck;
+  readonly size: WishSize;
+}
+
+/** A line goes over as many rows as it takes lots; what no lot can give stands in a row without one. */
+function layRows(recipe: Recipe, { lots, scales, day, sale, size }: RowParts): Result<LaidRow[]> {
+  const planned = planBatch({
+    formula: recipe.percents,
+    batchGrams: size.batchGrams,
+    lotsOf: lotsByItem(recipe, lots),
+    useDate: day,
+  });
+  if (!planned.ok) return planned;
+  const bare = planned.value.lines.flatMap((line, index) => [
+    ...line.takes.map((take) => ({
+      index,
+      grams: take.quantity,
+      lot: lots.find((lot) => lot.id === take.lot) ?? null,
+    })),
+    ...(line.shortGrams.gt(0) ? [{ index, grams: line.shortGrams, lot: null }] : []),
+  ]);
+  const weighings = layWeighings(
+    bare.map(({ index, grams, lot }) => ({ grams, lot, ...delicacyOf(recipe, index, sale) })),
+    scales,
+  );
+  if (!weighings.ok) return weighings;
+  return done(
+    bare.flatMap((row, place) => {
+      const weighing = weighings.value[place];
+      return weighing ? [rowOf(recipe, row, weighing)] : [];
+    }),
+  );
+}
+
+function lotsByItem(recipe: Recipe, lots: readonly LotAtHand[]) {
+  const item = (line: Recipe['lines'][number]): FormulaItem =>
+    line.item_kind === 'formula'
+      ? { kind: 'base', formulaId: line.item_id }
+      : { kind: 'material', id: line.item_id };
+  return new Map(
+    recipe.lines.map((line) => [
+      itemKey(item(line)),
+      lots
+        .filter((lot) => lot.item_id === line.item_id)
+        .map((lot) => ({
+          lot: lot.id,
+          quantity: gramsFromMicrograms(lot.on_hand),
+          bestBefore: lot.best_before ?? lot.keep_until,
+          received: lot.since,
+          status: 'released' as const,
+        })),
+    ]),
+  );
+}
+
+/** Scents and colours, and small additions that a limit holds for. */
+function delicacyOf(recipe: Recipe, index: number, sale: SaleCheck) {
+  const line = recipe.lines[index];
+  const role = line && recipe.materials.get(line.item_id)?.role;
+  const headroom = line ? (sale.headroom.get(line.item_id) ?? null) : null;
+  const isSmall = recipe.percents.lines[index]?.percent.lte(SMALL_PERCENT) ?? false;
+  return { isDelicate: role != null || (headroom !== null && isSmall), headroom };
+}
+
+/** Up to this share of the formula an addition counts as small (common practice, no source). */
+const SMALL_PERCENT = 5;
+
+function rowOf(
+  recipe: Recipe,
+  { index, grams, lot }: { index: number; grams: Exact; lot: LotAtHand | null },
+  weighing: LaidWeighing,
+): LaidRow {
+  const line = recipe.lines[index];
+  if (!line) throw new Error('a row without its line');
+  return {
+    ...weighing,
+    stage: line.stage,
+    itemKind: line.item_kind as LaidRow['itemKind'],
+    itemId: line.item_id,
+    itemName: line.item_name,
+    percent: recipe.percents.lines[index]?.shownPercent ?? '',
+    exactGrams: toText(grams),
+    lot,
+    lotNote: lot && noteOn(lot, grams),
+    caution: recipe.materials.get(line.item_id)?.caution ?? '',
+  };
+}
+
+/** What one should know of a lot before it is opened. */
+function noteOn(lot: LotAtHand, grams: Exact): Saying | null {
+  if (exact(gramsFromMicrograms(lot.on_hand)).eq(grams)) return saying('lot-is-used-up');
+  const isBought = lot.item_kind === 'material';
+  if (isBought && lot.supplier_lot === null) return saying('lot-number-not-known');
+  if (isBought && lot.best_before === null) return saying('lot-date-not-known');
+  return null;
+}
+
+function hindrancesOf(wish: BatchWish, size: WishSize, sale: SaleCheck): Saying[] {
+  return [...(wish.purpose === 'sale' ? sale.hindrances : []), ...(size.isWhole ? [] : [sayTooLarge(size)])];
+}
+
+function sayTooLarge(size: WishSize): Saying {
+  const wanted = size.units.reduce((sum, line) => sum + line.wanted, 0);
+  const possible = size.units.reduce((sum, line) => sum + line.possible, 0);
+  return size.units.length > 0
+    ? saying('hindrance-too-many-tins', { wanted, possible })
+    : saying('hindrance-too-large', { grams: toText(size.wantedGrams) });
+}

@@ -1,0 +1,126 @@
+import { scaleTables } from '../../catalogue/index.ts';
+import type { Saying } from '../../contract/index.ts';
+import { done, type Problem, type Result } from '../../core/problem.ts';
+import { type Exact, exact, largest, MICROGRAMS_PER_GRAM, roundToStep } from '../../core/quantity/index.ts';
+import { findBandAround, type PlannedWeighing, planWeighings } from '../../core/weighing/index.ts';
+import type { LotAtHand, ScaleRow } from '../../storage/index.ts';
+import { saying } from '../saying.ts';
+import { scaleOf } from '../scale-error.ts';
+
+/** One weighing that is wanted: a line of the formula, or its part from one lot. */
+export interface WantedWeighing {
+  readonly grams: Exact;
+  readonly lot: LotAtHand | null;
+  /** Scents, colours, small additions with a limit: a wider band, since it is counted in drops. */
+  readonly isDelicate: boolean;
+  /** How many times what the formula asks its limits and the report allow; null: nothing binds it. */
+  readonly headroom: Exact | null;
+}
+
+export interface LaidWeighing {
+  readonly targetUg: number;
+  readonly lowUg: number;
+  readonly highUg: number;
+  readonly scale: ScaleRow | null;
+  readonly relativeError: number | null;
+  readonly smallestWeightGrams: number | null;
+  readonly warning: Saying | null;
+}
+
+/** Share of the target by which a weighing may miss it: common practice, no source. */
+const TOLERANCE = { plain: '0.02', delicate: '0.05' } as const;
+
+const toleranceOf = ({ isDelicate }: WantedWeighing) => TOLERANCE[isDelicate ? 'delicate' : 'plain'];
+
+/** Scale, target and band of each weighing; the band is as wide as the tolerance, and at least one step of the scale. */
+export function layWeighings(
+  wanted: readonly WantedWeighing[],
+  scales: readonly ScaleRow[],
+): Result<LaidWeighing[]> {
+  const planned = planWeighings(
+    {
+      additions: wanted.map((weighing, index) => ({
+        key: String(index),
+        grams: weighing.grams,
+        relativeTolerance: toleranceOf(weighing),
+        isLimited: isBound(weighing) || takesWholeLot(weighing),
+        mostGrams: mostOf(weighing),
+      })),
+      scales: scales.map(scaleOf),
+    },
+    scaleTables,
+  );
+  if (!planned.ok) return planned;
+  return done(
+    planned.value.rows.map((row, index) => {
+      const weighing = wanted[index];
+      if (!weighing) throw new Error('a weighing was planned that nobody wanted');
+      return layOne(row, weighing, scales);
+    }),
+  );
+}
+
+const takesWholeLot = ({ grams, lot }: WantedWeighing): boolean =>
+  lot !== null && grams.times(MICROGRAMS_PER_GRAM).gte(lot.on_hand);
+
+/** Its limits lie so near, or it is so small, that it is never rounded up. */
+const isBound = (weighing: WantedWeighing): boolean =>
+  weighing.headroom !== null &&
+  (weighing.isDelicate || weighing.headroom.lt(exact(1).plus(toleranceOf(weighing))));
+
+/** Never more than its limits allow, nor than its lot has. Over a limit already (a trial may be): what the formula asks. */
+function mostOf(weighing: WantedWeighing): Exact | null {
+  const { grams, headroom } = weighing;
+  if (takesWholeLot(weighing)) return grams;
+  return headroom === null ? null : grams.times(largest(headroom, exact(1)));
+}
+
+function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly ScaleRow[]): LaidWeighing {
+  const step = exact(row.scale?.readabilityGrams ?? 0);
+  const share = weighing.grams.times(toleranceOf(weighing));
+  const target = withinLot(row.targetGrams, weighing.lot, step);
+  const band = findBandAround({
+    targetGrams: target,
+    toleranceGrams: share.gt(step) ? share : step,
+    mostGrams: atLeast(mostOf(weighing), target),
+  });
+  return {
+    targetUg: wholeUg(target, 'nearest'),
+    lowUg: Math.max(1, wholeUg(band.lowGrams, 'up')),
+    highUg: wholeUg(band.highGrams, 'down'),
+    scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
+    relativeError: row.worstCaseRelative?.toNumber() ?? null,
+    smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,
+    warning: row.warnings[0] ? sayWarning(row.warnings[0]) : null,
+  };
+}
+
+/** Rounding to the scale's step may ask a lot for more than it has: then a step less. */
+function withinLot(target: Exact, lot: LotAtHand | null, step: Exact): Exact {
+  if (lot === null || target.times(MICROGRAMS_PER_GRAM).lte(lot.on_hand) || step.isZero()) return target;
+  const less = roundToStep(exact(lot.on_hand).div(MICROGRAMS_PER_GRAM), step, 'down');
+  return less.gt(0) ? less : target;
+}
+
+const atLeast = (most: Exact | null, target: Exact): Exact | null =>
+  most === null || most.gte(target) ? most : target;
+
+const wholeUg = (grams: Exact, direction: 'nearest' | 'up' | 'down'): number =>
+  roundToStep(grams.times(MICROGRAMS_PER_GRAM), 1, direction).toNumber();
+
+/** What weighing warns of, said on the sheet in its own words. */
+function sayWarning({ code, found, allowed, parameters }: Problem): Saying {
+  const facts = { grams: String(found ?? ''), least: String(allowed ?? ''), ...parameters };
+  switch (code) {
+    case 'no-scale-holds':
+      return saying('weighing-no-scale', facts);
+    case 'addition-not-shown':
+      return saying('weighing-not-shown', facts);
+    case 'addition-too-small':
+      return saying('weighing-too-small', facts);
+    case 'below-minimum-load':
+      return saying('weighing-below-minimum-load', facts);
+    default:
+      throw new Error(`a warning of weighing without words: ${code}`);
+  }
+}
