@@ -3,4 +3,5 @@ export { describeFields, type FieldDescription } from './describe-fields.ts';
 export { netContentsTables } from './net-contents-tables.ts';
 export { calculations, findCalculation } from './registry.ts';
 export { runCalculation } from './run-calculation.ts';
+export { boundSafetyTables } from './safety-tables.ts';
 export { scaleTables } from './scale-tables.ts';

@@ -90,7 +90,13 @@ export const openQuestion = z.object({
   markets: z.array(f.market),
   why: f.saying,
   decided: z
-    .object({ verdict: z.enum(['accepted', 'refused']), by: z.string(), reason: z.string(), at: f.instant })
+    .object({
+      entryId: f.id,
+      verdict: z.enum(['accepted', 'refused']),
+      by: z.string(),
+      reason: z.string(),
+      at: f.instant,
+    })
     .nullable(),
 });
 
@@ -204,9 +210,11 @@ export const formulaRoutes = {
     summary: 'A named person decides an unknown, once for this revision, with a reason',
     input: z.strictObject({
       stamp: f.stamp,
-      key: z.string().min(1).max(300),
+      key: z.string().min(1).max(2000),
       verdict: z.enum(['accepted', 'refused']),
       reason: f.name,
+      /** The entry of the standing decision that this one corrects; both stay readable, the latest counts. */
+      corrects: f.id.optional(),
     }),
     output: f.createdThing,
   }),

@@ -11,10 +11,12 @@ import { stockProblems } from './problems/stock.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
 import { workFillingProblems } from './problems/work-filling.en-gb.ts';
+import { workFormulasProblems } from './problems/work-formulas.en-gb.ts';
 import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
 import { fillingSayings } from './sayings/filling.en-gb.ts';
+import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
@@ -33,6 +35,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   server: serverProblems,
   web: webProblems,
   weighing: weighingProblems,
+  workFormulas: workFormulasProblems,
   workStock: workStockProblems,
   workWorkshop: workWorkshopProblems,
   workFilling: workFillingProblems,
@@ -40,6 +43,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 };
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  formulas: formulaSayings,
   keeping: keepingSayings,
   trace: traceSayings,
   stock: stockSayings,

@@ -1,0 +1,64 @@
+import type { Market, Saying } from '../../contract/index.ts';
+import { done, type Result } from '../../core/problem.ts';
+import { type Exact, exact, smallest } from '../../core/quantity/index.ts';
+import type { Context } from '../context.ts';
+import { saying } from '../saying.ts';
+import { answerOf, type SaleAnswer } from './answer-check.ts';
+import { listReasons, type ToldReason } from './list-reasons.ts';
+import { type Checked, runCheck } from './run-check.ts';
+
+export interface SaleCheck {
+  readonly answer: SaleAnswer;
+  /** Everything that stops it, or that somebody still has to decide; empty where it may be made for sale. */
+  readonly hindrances: readonly Saying[];
+  /** Material id: so many times its share every limit and the report would still allow; absent: nothing binds it. */
+  readonly headroom: ReadonlyMap<string, Exact>;
+}
+
+/** May a batch of this revision be made for sale in these markets today? */
+export async function checkForSale(
+  context: Context,
+  revisionId: string,
+  markets: readonly Market[],
+): Promise<Result<SaleCheck>> {
+  const checked = await runCheck(context, revisionId, markets);
+  if (!checked.ok) return checked;
+  const { opened } = checked.value;
+  const trial: ToldReason[] =
+    opened.details.standing === 'trial'
+      ? [
+          {
+            blocks: 'yes',
+            says: saying('sale-trial', { formula: opened.formula.name, number: opened.revision.number }),
+          },
+        ]
+      : [];
+  const reasons = [...trial, ...listReasons(checked.value)];
+  return done({
+    answer: answerOf(reasons),
+    hindrances: reasons.filter((reason) => reason.blocks !== 'no').map((reason) => reason.says),
+    headroom: findHeadroom(checked.value),
+  });
+}
+
+/** Taken as if everything that brings a substance in grew together: never more than the limit allows. */
+function findHeadroom({ opened, groups }: Checked): Map<string, Exact> {
+  const room = new Map<string, Exact>();
+  const bind = (materialId: string, factor: Exact): void => {
+    const known = room.get(materialId);
+    room.set(materialId, known ? smallest(known, factor) : factor);
+  };
+  const idsOf = (names: readonly string[]) =>
+    [...opened.materials].filter(([, details]) => names.includes(details.name)).map(([id]) => id);
+  for (const { answer } of groups) {
+    for (const row of answer.markets.flatMap((market) => market.verdicts)) {
+      if (row.limitPercent === undefined || row.percent <= 0) continue;
+      const factor = exact(row.limitPercent).div(row.percent);
+      for (const id of idsOf(row.fromMaterials ?? [])) bind(id, factor);
+    }
+    for (const row of answer.report?.materials ?? [])
+      if (row.mostPercent !== undefined && row.percent > 0)
+        bind(row.materialId, exact(row.mostPercent).div(row.percent));
+  }
+  return room;
+}

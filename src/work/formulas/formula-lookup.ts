@@ -1,0 +1,61 @@
+import type { FormulaLookup, FormulaRecipe } from '../../core/formula/index.ts';
+import {
+  findRevision,
+  listFormulas,
+  listLatestRevisions,
+  listRevisionLines,
+  type NamedRevisionLine,
+  type Reader,
+} from '../../storage/index.ts';
+import { formulaLinesOf } from './formula-lines.ts';
+
+/** A revision that is not written yet, judged as if it were the newest of its formula. */
+export interface DraftRecipe extends FormulaRecipe {
+  readonly revisionId: string;
+}
+
+/**
+ * Everything that opening a formula may need: of each formula the newest revision, which is the one in force, and the
+ * revision asked for. A workshop has dozens of formulas, so all are read at once.
+ */
+export async function readFormulaLookup(
+  db: Reader,
+  asked: { readonly revisionId: string } | { readonly draft: DraftRecipe },
+): Promise<FormulaLookup> {
+  const names = new Map((await listFormulas(db)).map((row) => [row.id, row.name]));
+  const latest = await listLatestRevisions(db);
+  const own = 'revisionId' in asked ? await findRevision(db, asked.revisionId) : undefined;
+  const heads = own ? [...latest, own] : latest;
+  const lines = groupByRevision(
+    await listRevisionLines(
+      db,
+      heads.map((head) => head.id),
+    ),
+  );
+  const recipeOf = (head: (typeof heads)[number]): FormulaRecipe => ({
+    formulaId: head.formula_id,
+    name: names.get(head.formula_id) ?? '',
+    lines: formulaLinesOf(lines.get(head.id) ?? []),
+  });
+  const inForce = new Map(latest.map((head) => [head.formula_id, recipeOf(head)]));
+  const draft = 'draft' in asked ? asked.draft : undefined;
+  if (draft) inForce.set(draft.formulaId, draft);
+  return {
+    revision: (id) => {
+      if (draft?.revisionId === id) return draft;
+      const head = heads.find((row) => row.id === id);
+      return head && recipeOf(head);
+    },
+    base: (formulaId) => inForce.get(formulaId),
+  };
+}
+
+function groupByRevision(lines: readonly NamedRevisionLine[]): Map<string, NamedRevisionLine[]> {
+  const groups = new Map<string, NamedRevisionLine[]>();
+  for (const line of lines) {
+    const group = groups.get(line.revision_id);
+    if (group) group.push(line);
+    else groups.set(line.revision_id, [line]);
+  }
+  return groups;
+}

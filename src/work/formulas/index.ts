@@ -1,0 +1,42 @@
+import type { UseCases } from '../use-case.ts';
+import { checkRevision } from './check-revision.ts';
+import { decideUnknown } from './decide-unknown.ts';
+import { getFormula, getRevision, listFormulas } from './formula-view.ts';
+import { attachReportFile, getReportFile } from './report-file.ts';
+import { listReports } from './report-view.ts';
+import { saveFormula } from './save-formula.ts';
+import { saveReport } from './save-report.ts';
+import { saveRevision } from './save-revision.ts';
+
+export { checkForSale, type SaleCheck } from './check-for-sale.ts';
+export { formulaLinesOf } from './formula-lines.ts';
+export { readFormulaLookup } from './formula-lookup.ts';
+export { type OpenedRevision, openRevision } from './read-composition.ts';
+export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';
+export { type Checked, runCheck } from './run-check.ts';
+
+export const formulaUseCases = {
+  listFormulas,
+  getFormula,
+  saveFormula,
+  getRevision,
+  saveRevision,
+  checkRevision,
+  decideUnknown,
+  listReports,
+  saveReport,
+  attachReportFile,
+  getReportFile,
+} satisfies UseCases<
+  | 'listFormulas'
+  | 'getFormula'
+  | 'saveFormula'
+  | 'getRevision'
+  | 'saveRevision'
+  | 'checkRevision'
+  | 'decideUnknown'
+  | 'listReports'
+  | 'saveReport'
+  | 'attachReportFile'
+  | 'getReportFile'
+>;

@@ -1,0 +1,54 @@
+import type { z } from 'zod';
+import type { formulas, Market } from '../../contract/index.ts';
+import type { SignedDecision } from '../../storage/index.ts';
+import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+import type { Checked } from './run-check.ts';
+import { questionKey } from './unknown-key.ts';
+
+export type OpenQuestion = z.output<typeof formulas.openQuestion>;
+
+interface Gathered {
+  readonly unknowns: MarketUnknown[];
+  readonly decision: SignedDecision | undefined;
+}
+
+/** What no source tells, each once however many markets ask it; decided or not. */
+export const listQuestions = (checked: Checked): OpenQuestion[] =>
+  [...gather(checked).values()].map(viewQuestion);
+
+function gather(checked: Checked): Map<string, Gathered> {
+  const questions = new Map<string, Gathered>();
+  const seen = new Map<string, number>();
+  for (const unknown of listUnknowns(checked)) {
+    // The same signature twice in one market is two rules about one substance, and two questions.
+    const within = `${unknown.market} ${unknown.signature}`;
+    const nth = seen.get(within) ?? 0;
+    seen.set(within, nth + 1);
+    const decision = checked.decisions.get(unknown.key);
+    const key = `${unknown.signature}#${nth}#${decision?.entry_id ?? ''}`;
+    const known = questions.get(key);
+    if (known) known.unknowns.push(unknown);
+    else questions.set(key, { unknowns: [unknown], decision });
+  }
+  return questions;
+}
+
+function viewQuestion({ unknowns, decision }: Gathered): OpenQuestion {
+  const [first] = unknowns;
+  if (!first) throw new Error('a question is about something');
+  return {
+    key: questionKey(unknowns.map((unknown) => unknown.key)),
+    substance: first.substance,
+    markets: unknowns.map((unknown): Market => unknown.market),
+    why: first.why,
+    decided: decision
+      ? {
+          entryId: decision.entry_id,
+          verdict: decision.verdict as 'accepted' | 'refused',
+          by: decision.person_name,
+          reason: decision.reason,
+          at: decision.happened_at,
+        }
+      : null,
+  };
+}

@@ -1,0 +1,107 @@
+import type { Saying } from '../../contract/index.ts';
+import { exact, toText } from '../../core/quantity/index.ts';
+import type { CheckedVerdict, ReasonKind, SaleReason } from '../../core/safety/index.ts';
+import { saying } from '../saying.ts';
+import { listQuestions } from './list-questions.ts';
+import type { Checked, CheckedGroup } from './run-check.ts';
+
+export interface ToldReason {
+  readonly blocks: SaleReason['blocks'];
+  readonly says: Saying;
+}
+
+const CODES: Readonly<Record<ReasonKind, string>> = {
+  prohibited: 'sale-prohibited',
+  over: 'sale-over',
+  unknown: 'sale-unknown',
+  'unknown-refused': 'sale-unknown-refused',
+  'name-unknown': 'sale-unknown',
+  'name-unknown-refused': 'sale-unknown-refused',
+  'supplier-over': 'sale-supplier-over',
+  'report-missing': 'sale-report-missing',
+  'report-over': 'sale-report-over',
+  'report-below': 'sale-report-below',
+  'report-not-covered': 'sale-report-not-covered',
+  'report-base-not-covered': 'sale-report-base-not-covered',
+  'report-scent-not-covered': 'sale-report-scent-not-covered',
+  'report-review-passed': 'sale-report-review-passed',
+  'report-review-close': 'sale-report-review-close',
+};
+
+const ABOUT_UNKNOWNS: ReadonlySet<ReasonKind> = new Set([
+  'unknown',
+  'unknown-refused',
+  'name-unknown',
+  'name-unknown-refused',
+]);
+
+const RANK = { yes: 0, 'until-decided': 1, no: 2 } as const;
+
+/** What stands between the revision and its sale, what stops it first; unknowns as questions, once for all markets. */
+export function listReasons(checked: Checked): ToldReason[] {
+  const told = [...checked.groups.flatMap(ofGroup), ...ofQuestions(checked)];
+  const merged = new Map<string, { readonly reason: ToldReason; readonly markets: string[] }>();
+  for (const { reason, market } of told) {
+    const key = JSON.stringify([reason.blocks, reason.says]);
+    const known = merged.get(key);
+    if (!known) merged.set(key, { reason, markets: [market] });
+    else if (!known.markets.includes(market)) known.markets.push(market);
+  }
+  return [...merged.values()]
+    .map(({ reason, markets }) => ({
+      ...reason,
+      says: { ...reason.says, parameters: { ...reason.says.parameters, markets: markets.join(', ') } },
+    }))
+    .sort((one, other) => RANK[one.blocks] - RANK[other.blocks]);
+}
+
+interface InMarket {
+  readonly reason: ToldReason;
+  readonly market: string;
+}
+
+const ofGroup = (group: CheckedGroup): InMarket[] =>
+  group.answer.reasons
+    .filter((reason) => !ABOUT_UNKNOWNS.has(reason.kind))
+    .map((reason) => ({
+      reason: { blocks: reason.blocks, says: saying(CODES[reason.kind], wordsOf(reason, group)) },
+      market: reason.market ?? group.markets.join(', '),
+    }));
+
+const ofQuestions = (checked: Checked): InMarket[] =>
+  listQuestions(checked).map(({ substance, markets, decided }) => {
+    const isRefused = decided?.verdict === 'refused';
+    const blocks = decided === null ? 'until-decided' : isRefused ? 'yes' : 'no';
+    const code =
+      decided === null ? 'sale-unknown' : isRefused ? 'sale-unknown-refused' : 'sale-unknown-accepted';
+    return {
+      reason: { blocks, says: saying(code, { substance, by: decided?.by ?? '' }) },
+      market: markets.join(', '),
+    };
+  });
+
+function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] {
+  const { substance = '', market } = reason;
+  const verdicts = group.answer.markets.find((row) => row.market === market)?.verdicts ?? [];
+  const verdict = verdicts.find((row) => row.name === substance && row.ruleId === reason.rule);
+  if (verdict) return wordsOfVerdict(substance, verdict);
+  const row = group.answer.report?.materials.find((material) => material.name === substance);
+  return {
+    substance,
+    percent: text(row?.percent),
+    leastPercent: text(row?.leastPercent),
+    mostPercent: text(row?.mostPercent),
+    report: group.report?.details.reference ?? '',
+    reviewBy: group.report?.details.reviewBy ?? null,
+    rule: reason.rule ?? '',
+  };
+}
+
+const wordsOfVerdict = (substance: string, verdict: CheckedVerdict): Saying['parameters'] => ({
+  substance,
+  percent: text(verdict.percent),
+  limitPercent: text(verdict.limitPercent),
+  rule: verdict.source ?? '',
+});
+
+const text = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));

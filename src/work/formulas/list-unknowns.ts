@@ -1,0 +1,93 @@
+import type { Market, Saying } from '../../contract/index.ts';
+import {
+  type CheckedNamingUnknown,
+  type CheckedVerdict,
+  normaliseName,
+  type UnknownReason,
+} from '../../core/safety/index.ts';
+import { saying } from '../saying.ts';
+import type { Checked } from './run-check.ts';
+import { compositionKey } from './unknown-key.ts';
+
+/** One thing that no source tells, in one market. */
+export interface MarketUnknown {
+  readonly market: Market;
+  readonly key: string;
+  readonly substance: string;
+  readonly why: Saying;
+  /** Unknowns of several markets with one signature are one question. */
+  readonly signature: string;
+}
+
+const WHY: Readonly<Record<UnknownReason, string>> = {
+  'shared-cas': 'unknown-shared-cas',
+  'ambiguous-name': 'unknown-ambiguous-name',
+  'name-contradicts-fields': 'unknown-name-contradicts-fields',
+  'may-be-prohibited': 'unknown-may-be-prohibited',
+  'amount-not-known': 'unknown-amount',
+  'value-not-known': 'unknown-value',
+  'use-not-covered': 'unknown-use',
+  'counted-as-other': 'unknown-counted-as-other',
+  'needs-certificate': 'unknown-needs-certificate',
+};
+
+const whyCode = ({ reason }: CheckedVerdict): string => WHY[reason ?? 'value-not-known'];
+
+export function listUnknowns(checked: Checked): MarketUnknown[] {
+  const markets = checked.groups.flatMap((group) => group.answer.markets);
+  return [
+    ...markets.flatMap(({ market, verdicts }) => verdicts.flatMap((verdict) => ofVerdict(market, verdict))),
+    ...markets.flatMap(({ market, naming }) =>
+      naming.unknown.flatMap((unknown) => ofNaming(market, unknown)),
+    ),
+    ...markets.flatMap(({ market }) => ofCompositions(market, checked)),
+  ];
+}
+
+export const whyUnknown = (verdict: CheckedVerdict): Saying =>
+  saying(whyCode(verdict), {
+    substance: verdict.name,
+    rule: verdict.source ?? '',
+    asWhat: verdict.asWhat ?? '',
+    mayBe: (verdict.mayBe ?? []).join(', '),
+    tellApartBy: (verdict.tellApartBy ?? []).join(', '),
+  });
+
+function ofVerdict(market: Market, verdict: CheckedVerdict): MarketUnknown[] {
+  if (verdict.verdict !== 'unknown' || verdict.unknownKey === undefined) return [];
+  const { kind = '', reason = '', name, asWhat = '', limitValue = '' } = verdict;
+  return [
+    {
+      market,
+      key: verdict.unknownKey,
+      substance: name,
+      why: whyUnknown(verdict),
+      signature: ['limit', kind, reason, normaliseName(name), asWhat, limitValue].join(':'),
+    },
+  ];
+}
+
+const ofNaming = (market: Market, unknown: CheckedNamingUnknown): MarketUnknown[] => [
+  {
+    market,
+    key: unknown.unknownKey,
+    substance: unknown.name,
+    why: saying(unknown.reason === 'amount-not-known' ? 'unknown-label-amount' : 'unknown-label-name', {
+      substance: unknown.name,
+      mayBe: unknown.mayBe.join(', '),
+    }),
+    signature: ['naming', unknown.reason, normaliseName(unknown.name), unknown.cas ?? ''].join(':'),
+  },
+];
+
+/** A scent without its constituents would pass every limit: that it passes is not known. */
+const ofCompositions = (market: Market, { opened }: Checked): MarketUnknown[] =>
+  [...opened.materials]
+    .filter(([, details]) => details.role === 'fragrance' && details.constituents.length === 0)
+    .map(([materialId, details]) => ({
+      market,
+      key: compositionKey(market, materialId),
+      substance: details.name,
+      why: saying('unknown-composition', { substance: details.name }),
+      signature: `composition:${materialId}`,
+    }));

@@ -1,0 +1,110 @@
+import { boundSafetyTables } from '../../catalogue/index.ts';
+import {
+  type Contribution,
+  type ExpandedFormula,
+  expandFormula,
+  type RollUpMaterial,
+  rollUpContributions,
+} from '../../core/formula/index.ts';
+import { done, type Result, refused } from '../../core/problem.ts';
+import { matchRows } from '../../core/safety/index.ts';
+import {
+  type FormulaRow,
+  findFormula,
+  findMaterials,
+  findRevision,
+  listRevisionLines,
+  type Reader,
+  type RevisionHead,
+} from '../../storage/index.ts';
+import { thingNotFound } from '../record.ts';
+import { type MaterialDetails, viewMaterials } from '../stock/index.ts';
+import { readFormulaLookup } from './formula-lookup.ts';
+import type { RevisionDetails } from './revision-view.ts';
+
+/** What a revision comes to once its bases are opened: materials, and what each brings in. */
+export interface OpenedRevision {
+  readonly revision: RevisionHead;
+  readonly details: Omit<RevisionDetails, 'lines' | 'steps'>;
+  readonly formula: FormulaRow;
+  /** Bases that its own lines name. */
+  readonly baseIds: readonly string[];
+  readonly expanded: ExpandedFormula;
+  readonly materials: ReadonlyMap<string, MaterialDetails>;
+  /** Each told by the names that the workshop calls its materials. */
+  readonly contributions: readonly Contribution[];
+}
+
+export async function openRevision(db: Reader, revisionId: string): Promise<Result<OpenedRevision>> {
+  const revision = await findRevision(db, revisionId);
+  const formula = revision && (await findFormula(db, revision.formula_id));
+  if (!revision || !formula) return refused(thingNotFound('id', revisionId));
+  const expanded = expandFormula(revisionId, await readFormulaLookup(db, { revisionId }));
+  if (!expanded.ok) return expanded;
+  const materialIds = expanded.value.materials.map((share) => share.materialId);
+  const materials = await readMaterials(db, materialIds);
+  const contributions = rollUpContributions(
+    expanded.value,
+    new Map([...materials].map(([id, details]) => [id, rollUpMaterial(id, details)])),
+  );
+  if (!contributions.ok) return contributions;
+  const lines = await listRevisionLines(db, [revisionId]);
+  return done({
+    revision,
+    details: JSON.parse(revision.details) as OpenedRevision['details'],
+    formula,
+    baseIds: lines.filter((line) => line.item_kind === 'formula').map((line) => line.item_id),
+    expanded: expanded.value,
+    materials,
+    contributions: tellByOwnNames(contributions.value, [...materials.values()]),
+  });
+}
+
+async function readMaterials(db: Reader, ids: readonly string[]): Promise<Map<string, MaterialDetails>> {
+  const views = await viewMaterials(db, await findMaterials(db, ids));
+  return new Map(views.map((view) => [view.id, view.details]));
+}
+
+/** The label name is the law's own and finds its rules; without one, the name on the tub has to do. */
+const nameLookedUp = (details: MaterialDetails): string =>
+  details.inciEu === '' ? details.name : details.inciEu;
+
+const rollUpMaterial = (id: string, details: MaterialDetails): RollUpMaterial => ({
+  id,
+  name: nameLookedUp(details),
+  cas: casLookedUp(details),
+  plantPart: details.plantPart,
+  process: details.process,
+  constituentOrigin: isBlend(details) ? 'added' : 'natural',
+  constituents: details.constituents,
+});
+
+/** Of several CAS numbers the first that a rule knows: a paper often lists one of the plant and one of its oil. */
+function casLookedUp(details: MaterialDetails): string | null {
+  const name = nameLookedUp(details);
+  const known = details.cas.find((cas) =>
+    Object.values(matchRows(boundSafetyTables(), { name, cas })).some(
+      (match) => match.kind === 'unknown' || match.rows.length > 0,
+    ),
+  );
+  return known ?? details.cas[0] ?? null;
+}
+
+/** A scent of which nobody says what plant it is of was mixed by somebody: its substances were added as such. */
+const isBlend = ({ role, botanical, plantPart, process }: MaterialDetails): boolean =>
+  role === 'fragrance' && botanical === '' && plantPart === null && process === null;
+
+function tellByOwnNames(
+  contributions: readonly Contribution[],
+  materials: readonly MaterialDetails[],
+): Contribution[] {
+  const called = new Map<string, string[]>();
+  for (const details of materials) {
+    const name = nameLookedUp(details);
+    called.set(name, [...(called.get(name) ?? []), details.name]);
+  }
+  return contributions.map((one) => ({
+    ...one,
+    fromMaterials: one.fromMaterials.flatMap((name) => called.get(name) ?? [name]),
+  }));
+}

@@ -1,0 +1,99 @@
+import { boundSafetyTables } from '../../catalogue/index.ts';
+import type { Market } from '../../contract/index.ts';
+import { done, type Result } from '../../core/problem.ts';
+import { type CompositionAnswer, checkComposition } from '../../core/safety/index.ts';
+import { listDecisions, type SignedDecision } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { workshopToday } from '../local-date.ts';
+import { baseAsked, findReport, reportAsked } from './find-report.ts';
+import { type OpenedRevision, openRevision } from './read-composition.ts';
+import { type KnownReport, readAllReports } from './report-view.ts';
+import { standingDecisions } from './unknown-key.ts';
+
+/** One report, or none, with the markets that it is asked for and what came of it. */
+export interface CheckedGroup {
+  readonly report: KnownReport | undefined;
+  readonly markets: readonly Market[];
+  readonly answer: CompositionAnswer;
+}
+
+export interface Checked {
+  readonly opened: OpenedRevision;
+  readonly today: string;
+  readonly groups: readonly CheckedGroup[];
+  /** By the calculation's key of one market. */
+  readonly decisions: ReadonlyMap<string, SignedDecision>;
+}
+
+/**
+ * A revision against law, IFRA and the assessor's report, for these markets, as if its first unit were supplied today.
+ * Markets that different reports cover are asked apart.
+ */
+export async function runCheck(
+  context: Context,
+  revisionId: string,
+  markets: readonly Market[],
+): Promise<Result<Checked>> {
+  const { db } = context.storage;
+  const opened = await openRevision(db, revisionId);
+  if (!opened.ok) return opened;
+  const today = await workshopToday(context);
+  const decisions = standingDecisions(await listDecisions(db, revisionId));
+  const groups = groupByReport(await readAllReports(db), opened.value, markets).map((group) => ({
+    ...group,
+    answer: askGroup(group, opened.value, today, decisions),
+  }));
+  return done({ opened: opened.value, today, groups, decisions });
+}
+
+type Group = Omit<CheckedGroup, 'answer'>;
+
+function groupByReport(
+  reports: readonly KnownReport[],
+  opened: OpenedRevision,
+  markets: readonly Market[],
+): Group[] {
+  const groups = new Map<string, { report: KnownReport | undefined; markets: Market[] }>();
+  for (const market of markets) {
+    const report = findReport(reports, opened, market);
+    const group = groups.get(report?.row.id ?? '');
+    if (group) group.markets.push(market);
+    else groups.set(report?.row.id ?? '', { report, markets: [market] });
+  }
+  return [...groups.values()];
+}
+
+function askGroup(
+  { report, markets }: Group,
+  opened: OpenedRevision,
+  today: string,
+  decisions: Checked['decisions'],
+): CompositionAnswer {
+  const { use, category, bodyPart, productType, minAgeMonths } = opened.details;
+  const baseId = report && baseAsked(report, opened);
+  return checkComposition(boundSafetyTables(), {
+    markets,
+    use,
+    category,
+    firstSupplied: today,
+    ...(bodyPart !== '' && { bodyPart }),
+    ...(productType !== '' && { productType }),
+    ...(minAgeMonths !== null && { minAgeMonths }),
+    contributions: opened.contributions,
+    materials: opened.expanded.materials.map(({ materialId, percent }) => ({
+      materialId,
+      name: opened.materials.get(materialId)?.name ?? '',
+      percent,
+    })),
+    report: report ? reportAsked(report, opened) : null,
+    ...(baseId !== undefined && { baseId }),
+    ...(opened.formula.kind === 'mixture' && { scentId: opened.formula.id }),
+    decisions: [...decisions].map(([unknownKey, decision]) => ({
+      unknownKey,
+      isAccepted: decision.verdict === 'accepted',
+      decidedBy: decision.person_name,
+      decidedOn: decision.happened_at,
+      reason: decision.reason,
+    })),
+  });
+}

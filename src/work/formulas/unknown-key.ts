@@ -1,0 +1,26 @@
+import type { Market } from '../../contract/index.ts';
+import type { SignedDecision } from '../../storage/index.ts';
+
+/**
+ * A question is about one unknown in each of the markets that it was seen for, and its key lists them all:
+ * `GB:law:... | NI:law:...`. A decision holds for what was seen and for nothing else, since the law of a market that
+ * nobody looked at may differ.
+ */
+const BETWEEN = ' | ';
+
+export const questionKey = (marketKeys: readonly string[]): string => marketKeys.join(BETWEEN);
+
+export const marketKeysOf = (key: string): string[] => key.split(BETWEEN);
+
+/** The decision that counts on each unknown of each market: the latest. */
+export function standingDecisions(decisions: readonly SignedDecision[]): ReadonlyMap<string, SignedDecision> {
+  const standing = new Map<string, SignedDecision>();
+  for (const decision of decisions) {
+    for (const key of marketKeysOf(decision.unknown_key)) standing.set(key, decision);
+  }
+  return standing;
+}
+
+/** Nobody says what a scent is made of: in each market, for that material. */
+export const compositionKey = (market: Market, materialId: string): string =>
+  `${market}:composition:${materialId}`;
