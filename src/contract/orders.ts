@@ -158,6 +158,8 @@ export const orderRoutes = {
     path: '/api/promise',
     summary: 'Can it go out by then, when at the earliest, what is short',
     input: z.strictObject({
+      /** The order that is being changed: it does not compete with itself. */
+      orderId: f.id.optional(),
       wantedBy: f.date,
       lines: z
         .array(z.strictObject({ productId: f.id, units: f.piecesAboveZero }))

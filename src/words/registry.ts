@@ -1,9 +1,11 @@
 import type { ProblemWords } from './problem-words.ts';
 import { cliProblems } from './problems/cli.en-gb.ts';
+import { costProblems } from './problems/cost.en-gb.ts';
 import { fillingProblems } from './problems/filling.en-gb.ts';
 import { formulaProblems } from './problems/formula.en-gb.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
 import { keepingProblems } from './problems/keeping.en-gb.ts';
+import { labelProblems } from './problems/label.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
@@ -13,12 +15,16 @@ import { weighingProblems } from './problems/weighing.en-gb.ts';
 import { workFillingProblems } from './problems/work-filling.en-gb.ts';
 import { workFormulasProblems } from './problems/work-formulas.en-gb.ts';
 import { workMakingProblems } from './problems/work-making.en-gb.ts';
+import { workOrdersProblems } from './problems/work-orders.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
 import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
+import { labelSayings } from './sayings/label.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
+import { ordersSayings } from './sayings/orders.en-gb.ts';
+import { promiseSayings } from './sayings/promise.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
 import { traceSayings } from './sayings/trace.en-gb.ts';
 
@@ -28,6 +34,8 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   formula: formulaProblems,
   stock: stockProblems,
   cli: cliProblems,
+  cost: costProblems,
+  label: labelProblems,
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,
@@ -36,6 +44,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   web: webProblems,
   weighing: weighingProblems,
   workFormulas: workFormulasProblems,
+  workOrders: workOrdersProblems,
   workStock: workStockProblems,
   workWorkshop: workWorkshopProblems,
   workFilling: workFillingProblems,
@@ -49,6 +58,9 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   stock: stockSayings,
   filling: fillingSayings,
   making: makingSayings,
+  label: labelSayings,
+  orders: ordersSayings,
+  promise: promiseSayings,
 };
 
 const gather = <Words>(

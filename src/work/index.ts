@@ -1,6 +1,7 @@
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
 import { makingUseCases } from './making/index.ts';
+import { orderUseCases } from './orders/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { workshopUseCases } from './workshop/index.ts';
 
@@ -21,6 +22,7 @@ export const useCases = {
   ...keepingUseCases,
   ...formulaUseCases,
   ...makingUseCases,
+  ...orderUseCases,
   ...stockUseCases,
   ...workshopUseCases,
 };

@@ -1,7 +1,15 @@
 import { problem } from '../../core/problem.ts';
-import { findOrder, giveUp, insertReservations, type OrderRow, type Writer } from '../../storage/index.ts';
+import {
+  findOrder,
+  giveUp,
+  insertReservations,
+  listLotsAtHand,
+  type OrderRow,
+  type Writer,
+} from '../../storage/index.ts';
 import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
+import { isUsable } from '../lot-use.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { type FreeTins, listFreeTins } from './free-tins.ts';
@@ -10,7 +18,10 @@ import { type OrderView, viewOrders } from './order-view.ts';
 
 const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, row) => total + row.units, 0);
 
-/** Keeps released tins for an order's lines, first-expired-first-out; as many as there are. */
+/**
+ * Keeps released tins for an order's lines, first-expired-first-out; as many as there are. Tins that were kept and may
+ * not go any more, since their lot was blocked or ended, are let go first, so that others can take their place.
+ */
 export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params }) =>
   record(
     context,
@@ -18,12 +29,20 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
       const today = await workshopToday(inside(context, tx));
-      const kept = await chooseTins(tx, order, today);
-      if (kept.length === 0) giveUp(problem('nothing-to-keep', 'order', { found: order.number }));
-      await tell({ kind: 'order-reserved', subjectKind: 'order', subjectId: order.id, payload: { kept } });
+      const letGo = await keptInVain(tx, order, today);
+      const kept = await chooseTins(tx, order, today, letGo);
+      if (kept.length + letGo.length === 0)
+        giveUp(problem('nothing-to-keep', 'order', { found: order.number }));
+      await tell({
+        kind: 'order-reserved',
+        subjectKind: 'order',
+        subjectId: order.id,
+        payload: { kept, letGo },
+      });
+      const booked = [...kept, ...letGo.map((row) => ({ ...row, units: -row.units }))];
       await insertReservations(
         tx,
-        kept.map((row) => ({ ...row, entry_id: body.stamp.id })),
+        booked.map((row) => ({ ...row, entry_id: body.stamp.id })),
       );
       return order.id;
     },
@@ -43,8 +62,24 @@ export interface Keeping {
   readonly units: number;
 }
 
+/** What is kept for the order in lots that may not go any more. */
+async function keptInVain(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
+  const [view] = await viewOrders(tx, [order]);
+  const kept = (view?.lines ?? []).flatMap((line) =>
+    line.reserved.map((row) => ({ order_line_id: line.id, lot_id: row.lotId, units: row.units })),
+  );
+  const lots = await listLotsAtHand(tx, { lotIds: [...new Set(kept.map((row) => row.lot_id))] });
+  const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
+  return kept.filter((row) => !mayGo.has(row.lot_id));
+}
+
 /** Which free tins an order's lines can have: the first to end first. */
-export async function chooseTins(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
+export async function chooseTins(
+  tx: Writer,
+  order: OrderRow,
+  today: string,
+  letGo: readonly Keeping[] = [],
+): Promise<Keeping[]> {
   const [view] = await viewOrders(tx, [order]);
   const lines = view?.lines ?? [];
   const free = await listFreeTins(
@@ -56,12 +91,13 @@ export async function chooseTins(tx: Writer, order: OrderRow, today: string): Pr
     takeFrom(
       free.filter((row) => row.lot.item_id === line.productId),
       line,
+      sum(letGo.filter((row) => row.order_line_id === line.id)),
     ),
   );
 }
 
-function takeFrom(free: readonly FreeTins[], line: OrderView['lines'][number]): Keeping[] {
-  let missing = line.units - sum(line.reserved) - sum(line.sent);
+function takeFrom(free: readonly FreeTins[], line: OrderView['lines'][number], letGo: number): Keeping[] {
+  let missing = line.units - sum(line.reserved) - sum(line.sent) + letGo;
   const taken: Keeping[] = [];
   for (const row of free) {
     const units = Math.min(missing, row.free);

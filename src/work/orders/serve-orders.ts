@@ -10,12 +10,14 @@ import { Makings } from './size-makings.ts';
 /** An order as far as it has to be met from the shelf. */
 export interface OrderToServe {
   readonly id: string;
+  readonly number: number;
   readonly wantedBy: string;
   readonly lines: readonly LineToServe[];
 }
 
 export interface LineToServe {
   readonly productId: string;
+  readonly sent: number;
   /** Not sent yet. */
   readonly open: number;
   /** Of those, kept tins that may go. */
@@ -46,6 +48,7 @@ export function listOrdersToServe({ orders, lots, today }: OrderBook): OrderToSe
   const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
   return orders.map((view) => ({
     id: view.id,
+    number: view.number,
     wantedBy: view.wantedBy,
     lines: view.lines.map((line) => lineToServe(line, mayGo)),
   }));
@@ -53,9 +56,11 @@ export function listOrdersToServe({ orders, lots, today }: OrderBook): OrderToSe
 
 function lineToServe(line: OrderView['lines'][number], mayGo: ReadonlySet<string>): LineToServe {
   const kept = sum(line.reserved.filter((row) => mayGo.has(row.lotId)));
+  const sent = sum(line.sent);
   return {
     productId: line.productId,
-    open: Math.max(0, line.units - sum(line.sent)),
+    sent,
+    open: Math.max(0, line.units - sent),
     kept,
     keptInVain: sum(line.reserved) - kept,
   };

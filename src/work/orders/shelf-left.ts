@@ -7,6 +7,8 @@ import type { BookProduct, OrderBook } from './read-order-book.ts';
 
 /** Tins that an order can have: finished, waiting for their release, or still in a bowl. */
 export interface TinsDrawn {
+  /** Finished and free, before any were drawn. */
+  readonly onShelf: number;
   readonly free: number;
   readonly waiting: number;
   readonly inBowl: number;
@@ -33,15 +35,14 @@ export class ShelfLeft {
   drawTins(product: BookProduct, units: number): TinsDrawn {
     const { lots, today } = this.#book;
     const own = lots.filter((lot) => lot.item_kind === 'product' && lot.item_id === product.id);
-    const free = this.#drawPieces(
-      own.filter((lot) => isUsable(lot, today)),
-      units,
-    );
+    const finished = own.filter((lot) => isUsable(lot, today));
+    const onShelf = finished.reduce((sum, lot) => sum + this.#of(lot.number), 0);
+    const free = this.#drawPieces(finished, units);
     const waiting = this.#drawPieces(
       own.filter((lot) => isWaiting(lot, today)),
       units - free,
     );
-    return { free, waiting, inBowl: this.#drawBowls(product, units - free - waiting) };
+    return { onShelf, free, waiting, inBowl: this.#drawBowls(product, units - free - waiting) };
   }
 
   #drawPieces(lots: readonly LotAtHand[], units: number): number {

@@ -1,0 +1,47 @@
+/** What can be wrong with products, customers, orders and parcels. */
+export const workOrdersProblems = {
+  'product-of-a-base': {
+    says: '{found} is a base: it is kept for mixtures and not filled into tins.',
+    mend: 'Choose a mixture, or write one down that is made of this base.',
+  },
+  'not-packaging': {
+    says: '{where} is {found}, which is an ingredient.',
+    mend: 'Choose packaging, or enter it as packaging.',
+  },
+  'product-twice': {
+    says: '{found} stands there twice.',
+    mend: 'Put both into one line.',
+  },
+  'product-withdrawn': {
+    says: '{found} is not sold any more.',
+    mend: 'Choose another product, or take the withdrawal back.',
+  },
+  'customer-erased': {
+    says: 'Name and address of this customer were erased for good.',
+    mend: 'Add the customer anew.',
+  },
+  'wanted-before-placed': {
+    says: 'It would be wanted by {found}, before it was placed on {allowed}.',
+    mend: 'Change one of the two days.',
+  },
+  'order-cancelled': {
+    says: 'Order {found} was cancelled.',
+    mend: 'Enter it as a new order.',
+  },
+  'line-below-kept': {
+    says: '{found} of {product} would be ordered, and {allowed} are kept for this order or sent already.',
+    mend: 'Order at least {allowed}, or cancel the order and enter it anew.',
+  },
+  'nothing-to-keep': {
+    says: 'There is no released tin to keep for order {found}.',
+    mend: 'Fill what is missing and release it; a tin that is kept for another order stays there.',
+  },
+  'nothing-to-send': {
+    says: 'Nothing of order {found} can be sent: no released tin is kept for it or free.',
+    mend: 'Fill what is missing and release it first.',
+  },
+  'nothing-kept-to-pick': {
+    says: 'No tin is kept for order {found}, and none was sent.',
+    mend: 'Keep tins for it first.',
+  },
+} as const;

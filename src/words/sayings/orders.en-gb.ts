@@ -1,0 +1,42 @@
+/** A day as somebody says it who stands in today; the `Near` beside it tells which way. */
+const day = (name: string): string =>
+  `{${name}Near, select, today {today} tomorrow {tomorrow} week {{${name}, date, ::EEEE}} other {{${name}, date, ::EEEE} {${name}, date, ::dMMMM}}}`;
+
+/** A part of a day, `Thursday morning`: what sets goes by no clock. */
+const part = (name: string): string =>
+  `{${name}Near, select, today {{${name}Part, select, night {tonight} noon {noon today} other {this {${name}Part}}}} tomorrow {tomorrow {${name}Part}} week {{${name}, date, ::EEEE} {${name}Part}} other {{${name}, date, ::EEEE} {${name}Part}, {${name}, date, ::dMMMM}}}`;
+
+const tins = '{need, plural, one {# tin} other {# tins}} needed, {have} on the shelf';
+const firm = `{item} should be firm between ${part('from')} and ${part('to')}`;
+const short =
+  '{amount} {unit, select, g {g of {item}} other {of {item}}} {amount, select, 1 {is} other {are}} short';
+const others =
+  '{others, plural, =0 {} one { # other thing is short too.} other { # other things are short too.}}';
+const late = `{isLate, select, yes {Late, it was wanted by ${day('wantedBy')}: it can go today} other {Can go out today}}`;
+
+/** Whether an order can go by the day it is wanted, in the maker's words. */
+export const ordersSayings = {
+  'order-is-sent': 'Everything in it is sent.',
+  'order-is-cancelled': 'Cancelled: nothing is kept for it.',
+  'order-not-known':
+    'Not known: nobody has written down how {item} is made.{others, plural, =0 {} one { The same goes for # other.} other { The same goes for # others.}}',
+  'order-goes-from-shelf': `${late}: ${tins}.`,
+  'order-goes-when-released': `${late} once {waiting, plural, one {# filled tin is} other {# filled tins are}} released: {need, plural, one {# tin} other {# tins}} needed.`,
+  'order-goes-when-made': `Can go out ${day('day')}, made and filled the same day: ${tins}.`,
+  'order-goes-when-firm': `Can go out ${day('day')}: ${firm}; ${tins}.`,
+  'order-goes-when-said-firm': `Can go out ${day('day')} once somebody says that {item} is firm: it should be by now; ${tins}.`,
+  'order-goes-when-melted': `Can go out ${day('day')} if {item} is melted today: it should be firm between ${part('from')} and ${part('to')}; ${tins}.`,
+  'order-goes-late': `Late, it was wanted by ${day('wantedBy')}: it can go ${day('day')}, made and filled the same day.`,
+  'order-goes-late-when-firm': `Late, it was wanted by ${day('wantedBy')}: it can go ${day('day')}, as ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
+  'order-goes-if-firm-soon': `Not surely by ${day('wantedBy')}: {item}{mustMelt, select, yes {, melted today,} other {}} may be firm ${part('from')}, but at the longest only ${part('to')}.`,
+  'order-sets-too-long': `Not by ${day('wantedBy')}: ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
+  'order-short': `Not by ${day('wantedBy')}: ${short}.${others}`,
+  'order-short-until-bought': `Not before {item} is bought: ${short}; delivery takes {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
+  'order-step-keep-others':
+    'Keep other tins of {product}: {units, plural, one {# that was} other {# that were}} kept may not go any more',
+  'order-step-release': 'Release {units, plural, one {# filled tin} other {# filled tins}} of {product}',
+  'order-step-fill': 'Fill {units, plural, one {# tin} other {# tins}} of {product} from the bowl',
+  'order-step-fill-same-day':
+    'Fill {units, plural, one {# tin} other {# tins}} of {product}, the same day as it is made',
+  'order-step-finish': 'Finish batch {number} of {item}, and let it set',
+} as const;

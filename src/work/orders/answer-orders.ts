@@ -1,0 +1,99 @@
+import type { z } from 'zod';
+import type { orders } from '../../contract/index.ts';
+import { done, type Problem, problem, type Result, refused } from '../../core/problem.ts';
+import { findOrder, listOrders as readOrders } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { thingNotFound } from '../record.ts';
+import { saying } from '../saying.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { type OrderView, viewOrders } from './order-view.ts';
+import { type PromiseView, promiseOrders } from './promise-orders.ts';
+import { type OrderBook, readOrderBook } from './read-order-book.ts';
+import { listOrdersToServe, type OrderToServe } from './serve-orders.ts';
+
+type Wish = RequestOf<'previewPromise'>['body'];
+type AnsweredOrder = z.output<typeof orders.orderView> & { promise: PromiseView };
+
+/** One order and the answer to it, with all the others that are open competing for the same tins. */
+export const getOrder: UseCase<'getOrder'> = async (context, { params: { id = '' } }) => {
+  const { db } = context.storage;
+  const row = await findOrder(db, id);
+  const [view] = row ? await viewOrders(db, [row]) : [];
+  if (!view) return refused(thingNotFound('id', id));
+  const [answered] = await answer(context, [view]);
+  return answered ? done(answered) : refused(thingNotFound('id', id));
+};
+
+/** Every order, the next promised first. The shelf is read once, however many there are. */
+export const listOrders: UseCase<'listOrders'> = async (context) => {
+  const { db } = context.storage;
+  return done(await answer(context, await viewOrders(db, await readOrders(db))));
+};
+
+async function answer(context: Context, views: readonly OrderView[]): Promise<AnsweredOrder[]> {
+  const isOver = (view: OrderView) => view.state === 'sent' || view.state === 'cancelled';
+  const promises = views.every(isOver)
+    ? new Map<string, PromiseView>()
+    : promiseOpen(await readOrderBook(context));
+  return views.map((view) => ({ ...view, promise: promises.get(view.id) ?? overPromise(view) }));
+}
+
+const promiseOpen = (book: OrderBook) => promiseOrders(book, listOrdersToServe(book));
+
+/** An order without anything to send was sent, or cancelled. */
+const overPromise = ({ state }: OrderView): PromiseView => ({
+  answer: state === 'cancelled' ? 'cancelled' : 'sent',
+  sentence: saying(state === 'cancelled' ? 'order-is-cancelled' : 'order-is-sent'),
+  earliest: null,
+  short: [],
+  steps: [],
+});
+
+export const previewPromise: UseCase<'previewPromise'> = (context, { body }) => promiseFor(context, body);
+
+/**
+ * The answer before an order is entered or changed: it stands after the orders that were promised for the same day or
+ * an earlier one. A changed order (orderId) takes its own place.
+ */
+export async function promiseFor(context: Context, wish: Wish): Promise<Result<PromiseView>> {
+  const book = await readOrderBook(context);
+  const problems = whyNotAsked(book, wish);
+  if (problems.length > 0) return refused(...problems);
+  const open = listOrdersToServe(book);
+  const asked = orderAsked(
+    open.find((order) => order.id === wish.orderId),
+    wish,
+  );
+  const promise = promiseOrders(book, [...open.filter((order) => order.id !== asked.id), asked]).get(
+    asked.id,
+  );
+  if (promise === undefined) throw new Error('an order was asked about and not answered');
+  return done(promise);
+}
+
+function whyNotAsked(book: OrderBook, { lines, orderId }: Wish): Problem[] {
+  const isOpen = orderId === undefined || book.orders.some((order) => order.id === orderId);
+  const problems = isOpen ? [] : [thingNotFound('orderId', orderId)];
+  for (const [index, { productId }] of lines.entries()) {
+    const product = book.products.get(productId);
+    const where = `lines[${index}].productId`;
+    if (!product) problems.push(thingNotFound(where, productId));
+    else if (lines.findIndex((line) => line.productId === productId) < index)
+      problems.push(problem('product-twice', where, { found: product.name }));
+  }
+  return problems;
+}
+
+/** What was sent of the order, or is kept for it, stays with its lines. */
+function orderAsked(before: OrderToServe | undefined, wish: Wish): OrderToServe {
+  return {
+    id: before?.id ?? 'asked',
+    number: before?.number ?? Number.MAX_SAFE_INTEGER,
+    wantedBy: wish.wantedBy,
+    lines: wish.lines.map(({ productId, units }) => {
+      const line = before?.lines.find((row) => row.productId === productId);
+      const { sent = 0, kept = 0, keptInVain = 0 } = line ?? {};
+      return { productId, open: Math.max(0, units - sent), sent, kept, keptInVain };
+    }),
+  };
+}

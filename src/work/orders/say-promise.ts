@@ -1,0 +1,123 @@
+import type { Saying } from '../../contract/index.ts';
+import { exact, roundToStep, toText } from '../../core/quantity/index.ts';
+import type { PromiseAnswer, PromiseShort, PromiseStep } from '../../core/stock/index.ts';
+import { localDate } from '../local-date.ts';
+import { saying } from '../saying.ts';
+import { dayPart, nearDay } from './near-day.ts';
+import type { OrderBook } from './read-order-book.ts';
+import type { ServedLine, ServedOrder } from './serve-orders.ts';
+
+type Parameters = Saying['parameters'];
+
+const total = (lines: readonly ServedLine[], pick: (line: ServedLine) => number): number =>
+  lines.reduce((sum, line) => sum + pick(line), 0);
+
+/** The answer in the maker's words: what decides first, then the figures. */
+export function sayPromise(book: OrderBook, served: ServedOrder, answer: PromiseAnswer | null): Saying {
+  const day = (name: string, date: string) => ({ [name]: date, [`${name}Near`]: nearDay(date, book.today) });
+  const wanted = day('wantedBy', served.order.wantedBy);
+  const [unknown] = served.unknown;
+  if (unknown !== undefined)
+    return saying('order-not-known', { item: unknown, others: served.unknown.length - 1 });
+  if (answer === null) return sayFinished(book, served, wanted);
+  if (answer.shortOf.length > 0) return sayShort(book, answer, wanted);
+  const { from, to } = answer.earliest ?? { from: book.today, to: book.today };
+  const firm = findFirm(book, answer.steps);
+  const facts = { ...wanted, ...day('day', to), ...countTins(served), ...firm?.parameters };
+  if (answer.answer !== 'yes') return sayTooLate(book, served, { from, facts, isSetting: firm !== null });
+  return saying(firm?.code ?? 'order-goes-when-made', facts);
+}
+
+/** All of it stands in tins: it can go, though some may wait for a release. */
+function sayFinished({ today }: OrderBook, { lines, order }: ServedOrder, wanted: Parameters): Saying {
+  const need = total(lines, (line) => line.open);
+  const waiting = total(lines, (line) => line.waiting);
+  const have = total(lines, (line) => line.kept + line.onShelf);
+  const isLate = order.wantedBy < today ? 'yes' : 'no';
+  return waiting > 0
+    ? saying('order-goes-when-released', { ...wanted, isLate, need, waiting })
+    : saying('order-goes-from-shelf', { ...wanted, isLate, need, have });
+}
+
+/** Empty tins: as many as are needed, and as many as stand there. */
+function countTins({ lines, question }: ServedOrder): { readonly need: number; readonly have: number } {
+  const tinIds = new Set(lines.map((line) => line.product.details.tinId));
+  const asked = question?.needs.filter(({ itemId }) => tinIds.has(itemId)) ?? [];
+  const need = asked.reduce((sum, { quantity }) => sum + Number(quantity), 0);
+  const there = question?.items.filter(({ itemId }) => asked.some((row) => row.itemId === itemId)) ?? [];
+  const have = there.flatMap(({ lots }) => lots).reduce((sum, lot) => sum + Number(lot.quantity), 0);
+  return { need, have };
+}
+
+interface Late {
+  readonly from: string;
+  readonly facts: Parameters;
+  readonly isSetting: boolean;
+}
+
+function sayTooLate({ today }: OrderBook, { order }: ServedOrder, { from, facts, isSetting }: Late): Saying {
+  if (!isSetting) return saying('order-goes-late', facts);
+  if (from <= order.wantedBy) return saying('order-goes-if-firm-soon', facts);
+  return saying(order.wantedBy < today ? 'order-goes-late-when-firm' : 'order-sets-too-long', facts);
+}
+
+const FIRM_SAYINGS: Readonly<Record<string, string>> = {
+  'promise-step-say-firm': 'order-goes-when-said-firm',
+  'promise-step-firm': 'order-goes-when-firm',
+  'promise-step-set': 'order-goes-when-melted',
+};
+
+/** What sets longest decides; both ends of its range are said. */
+function findFirm(book: OrderBook, steps: readonly PromiseStep[]) {
+  const isBeingMade = (lot: unknown) => book.batches.some((batch) => batch.number === lot);
+  const last = steps
+    .filter(({ what }) => what.code in FIRM_SAYINGS)
+    .filter(({ what }) => what.code !== 'promise-step-say-firm' || !isBeingMade(what.parameters.lot))
+    .sort((one, other) => Date.parse(other.to ?? '') - Date.parse(one.to ?? ''))[0];
+  if (!last?.from || !last.to) return null;
+  const isMade = last.what.code === 'promise-step-set';
+  return {
+    code: FIRM_SAYINGS[last.what.code] ?? '',
+    parameters: {
+      item: last.what.parameters.item ?? '',
+      mustMelt: isMade ? 'yes' : 'no',
+      ...moment(book, 'from', last.from),
+      ...moment(book, 'to', last.to),
+    },
+  };
+}
+
+const moment = ({ today, timeZone }: OrderBook, name: string, instant: string): Parameters => ({
+  [name]: instant,
+  [`${name}Near`]: nearDay(localDate(instant, timeZone), today),
+  [`${name}Part`]: dayPart(instant, timeZone),
+});
+
+/** What nobody says a delivery time for comes first: it keeps the day open. */
+function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): Saying {
+  const waits = (short: PromiseShort) => short.leadDays ?? Number.POSITIVE_INFINITY;
+  const [first] = [...answer.shortOf].sort((one, other) => waits(other) - waits(one));
+  const facts = {
+    ...wanted,
+    item: first?.name ?? '',
+    unit: first?.unit ?? 'g',
+    amount: first ? buyable(first) : '',
+    others: answer.shortOf.length - 1,
+  };
+  if (answer.earliest === null || first?.leadDays === undefined || first.leadDays === null)
+    return saying('order-short', facts);
+  const { from, to } = answer.earliest;
+  return saying('order-short-until-bought', {
+    ...facts,
+    days: first.leadDays,
+    day: from,
+    dayNear: nearDay(from, book.today),
+    isRange: from === to ? 'no' : 'yes',
+    last: to,
+    lastNear: nearDay(to, book.today),
+  });
+}
+
+/** Nobody buys finer than a tenth of a gram (common practice, no source). */
+const buyable = ({ short, unit }: PromiseShort): string =>
+  unit === 'g' ? toText(roundToStep(exact(short), '0.1', 'up')) : short;
