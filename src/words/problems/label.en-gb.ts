@@ -1,0 +1,56 @@
+/** What is missing on a label, element by element, and what cannot be worked out for it. */
+export const labelProblems = {
+  'name-missing': { says: '{where} is empty.', mend: 'Write the name.' },
+  'months-not-whole': {
+    says: '{where} is {found}; whole months from {allowed} on can be counted.',
+    mend: 'Give whole months, such as 12.',
+  },
+  'lot-past-when-made': {
+    says: '{where} was best before {found}, before anything was made of it on {allowed}.',
+    mend: 'Check both dates; a lot past its date does not go into a batch.',
+  },
+  'label-function-missing': {
+    says: 'The label does not say what the product is for.',
+    mend: 'Write its function, such as body butter, or say that its look leaves no doubt.',
+  },
+  'label-ingredients-missing': {
+    says: 'The label has no ingredients.',
+    mend: 'Write the formula of the product down.',
+  },
+  'label-name-unknown': {
+    says: 'Nobody has said under which name these stand on a label: {materials}.',
+    mend: 'Enter their label names; the supplier\u2019s paper has them.',
+  },
+  'label-allergens-undecided': {
+    says: 'It is not decided whether these have to be named on the label: {substances}.',
+    mend: 'Decide each in the check of the formula, by name and with a reason.',
+  },
+  'label-keeping-unknown': {
+    says: 'The label has no best-before date.',
+    mend: 'Say how many months the product keeps.',
+  },
+  'label-period-missing': {
+    says: 'The product keeps more than 30 months, and the label does not say how long after opening.',
+    mend: 'Enter the months after opening.',
+  },
+  'label-precautions-missing': {
+    says: 'The label lacks precautions that a rule asks for: {lacking}.',
+    mend: 'Add them to the precautions of the product, in these words.',
+  },
+  'label-batch-missing': {
+    says: 'The label has no batch number.',
+    mend: 'Start the filling run; it gives the number.',
+  },
+  'label-responsible-missing': {
+    says: 'The label lacks name or address of the responsible person for {market, select, GB {Great Britain} NI {Northern Ireland} other {the European Union}}.',
+    mend: 'Enter both with the workshop\u2019s details.',
+  },
+  'label-responsible-outside': {
+    says: '{market, select, GB {In Great Britain the responsible person must be in the United Kingdom} NI {In Northern Ireland the responsible person must be there or in the European Union} other {In the European Union the responsible person must be there or in Northern Ireland}}; the address on the label is not.',
+    mend: 'Enter the person established there, with the workshop\u2019s details.',
+  },
+  'label-origin-missing': {
+    says: 'The label of an imported product names its country, and nobody has said where it is made.',
+    mend: 'Enter the country with the workshop\u2019s details.',
+  },
+} as const;
