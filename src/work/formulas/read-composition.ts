@@ -18,7 +18,7 @@ import {
   type RevisionHead,
 } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
-import { type MaterialDetails, viewMaterials } from '../stock/index.ts';
+import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { readFormulaLookup } from './formula-lookup.ts';
 import type { RevisionDetails } from './revision-view.ts';
 

@@ -3,6 +3,7 @@ import { correctLot } from './correct-lot.ts';
 import { countAtOpening } from './count-at-opening.ts';
 import { countLot } from './count-lot.ts';
 import { getLot } from './get-lot.ts';
+import { getShelf } from './get-shelf.ts';
 import { getMaterial, listMaterials } from './list-materials.ts';
 import { moveLot } from './move-lot.ts';
 import { receiveGoods } from './receive-goods.ts';
@@ -19,6 +20,7 @@ export const stockUseCases = {
   getMaterial,
   saveMaterial,
   suggestMaterials,
+  getShelf,
   getLot,
   countAtOpening,
   receiveGoods,
@@ -32,6 +34,7 @@ export const stockUseCases = {
   | 'getMaterial'
   | 'saveMaterial'
   | 'suggestMaterials'
+  | 'getShelf'
   | 'getLot'
   | 'countAtOpening'
   | 'receiveGoods'
