@@ -194,3 +194,21 @@ export const listLabelPrints = (db: Reader, runId: string): Promise<LabelPrintRo
 export async function insertLabelPrint(db: Reader, row: LabelPrintRow): Promise<void> {
   await db.insertInto('label_print').values(row).execute();
 }
+
+export interface RunMovement {
+  readonly lot_id: string;
+  readonly kind: string;
+  readonly quantity: number;
+}
+
+/** What a run moved, by lot and kind: its bowl, its packaging, its tins. */
+export async function sumRunMovements(db: Reader, runId: string): Promise<RunMovement[]> {
+  const rows = await db
+    .selectFrom('movement')
+    .select(['lot_id', 'kind'])
+    .select((query) => query.fn.sum<number>('quantity').as('quantity'))
+    .where('filling_run_id', '=', runId)
+    .groupBy(['lot_id', 'kind'])
+    .execute();
+  return rows.map((row) => ({ ...row, quantity: Number(row.quantity) }));
+}

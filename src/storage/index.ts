@@ -68,10 +68,12 @@ export {
   type ReleaseRow,
   type RunCloseRow,
   type RunHead,
+  type RunMovement,
   type RunState,
   type SignedClose,
   type SignedRelease,
   type SignedWeight,
+  sumRunMovements,
 } from './filling-store.ts';
 export { type FormulaRow, findFormula, insertFormula, listFormulas, updateFormula } from './formula-store.ts';
 export {

@@ -1,3 +1,4 @@
+import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
 import { makingUseCases } from './making/index.ts';
@@ -20,6 +21,7 @@ export { type Beginning, openDoors } from './workshop/index.ts';
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = {
   ...keepingUseCases,
+  ...fillingUseCases,
   ...formulaUseCases,
   ...makingUseCases,
   ...orderUseCases,

@@ -60,6 +60,10 @@ export const workFillingProblems = {
     says: '{where} is still being filled.',
     mend: 'Close it first: count the tins, weigh what is left.',
   },
+  'label-not-complete': {
+    says: 'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is not complete: {reason}',
+    mend: 'Mend that in the product, the materials or the workshop\u2019s addresses, then print.',
+  },
   'release-check-failed': {
     says: 'It cannot be released: {reason}',
     mend: 'Mend that and release it then; or reject it with a reason.',

@@ -16,12 +16,17 @@ export const fillingSayings = {
   'check-weights-rejected': 'The weights of {units, plural, one {# tin} other {# tins}} do not stand.',
   'check-no-tins': 'No tin was filled.',
   'check-limits-kept': 'Limits and report allow it as of today.',
+  'check-report-valid': 'The report is valid today.',
+  'check-report-past': 'Report {report} was to be reviewed by {reviewBy}.',
   'check-limits-not-known': 'The formula cannot be checked.',
   'check-lots-good': 'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.',
   'check-lot-stopped':
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
   'check-label-complete':
     'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
+  'label-not-to-be-said': 'The label cannot be worded: {reason}',
+  'label-does-not-fit': '{reason}',
+  'label-trial-line': 'Trial. Not for sale.',
   'check-sample-kept': 'A sample is kept.',
   'check-no-sample': 'No sample is kept: {reason}',
   'check-steps':

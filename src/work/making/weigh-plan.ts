@@ -32,7 +32,10 @@ const TOLERANCE = { plain: '0.02', delicate: '0.05' } as const;
 
 const toleranceOf = ({ isDelicate }: WantedWeighing) => TOLERANCE[isDelicate ? 'delicate' : 'plain'];
 
-/** Scale, target and band of each weighing; the band is as wide as the tolerance, and at least one step of the scale. */
+/**
+ * Scale, target and band of each weighing. The band is as wide as the tolerance, and at least one step of the scale; its
+ * ends are what the scale can show inside of it.
+ */
 export function layWeighings(
   wanted: readonly WantedWeighing[],
   scales: readonly ScaleRow[],
@@ -84,10 +87,11 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
     toleranceGrams: share.gt(step) ? share : step,
     mostGrams: atLeast(mostOf(weighing), target),
   });
+  const shown = step.isZero() || !target.mod(step).isZero() ? LEDGER_STEP : step;
   return {
-    targetUg: wholeUg(target, 'nearest'),
-    lowUg: Math.max(1, wholeUg(band.lowGrams, 'up')),
-    highUg: wholeUg(band.highGrams, 'down'),
+    targetUg: wholeUg(target),
+    lowUg: Math.max(1, wholeUg(roundToStep(band.lowGrams, shown, 'up'))),
+    highUg: wholeUg(roundToStep(band.highGrams, shown, 'down')),
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
     relativeError: row.worstCaseRelative?.toNumber() ?? null,
     smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,
@@ -105,8 +109,8 @@ function withinLot(target: Exact, lot: LotAtHand | null, step: Exact): Exact {
 const atLeast = (most: Exact | null, target: Exact): Exact | null =>
   most === null || most.gte(target) ? most : target;
 
-const wholeUg = (grams: Exact, direction: 'nearest' | 'up' | 'down'): number =>
-  roundToStep(grams.times(MICROGRAMS_PER_GRAM), 1, direction).toNumber();
+const LEDGER_STEP = exact('0.000001');
+const wholeUg = (grams: Exact): number => roundToStep(grams.times(MICROGRAMS_PER_GRAM), 1).toNumber();
 
 /** What weighing warns of, said on the sheet in its own words. */
 function sayWarning({ code, found, allowed, parameters }: Problem): Saying {

@@ -1,0 +1,137 @@
+import { problem } from '../../core/problem.ts';
+import { gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
+import {
+  giveUp,
+  insertRunClose,
+  type LotAtHand,
+  listScales,
+  orGiveUp,
+  type Writer,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { inside } from '../inside.ts';
+import { localDate, workshopZone } from '../local-date.ts';
+import { gramsText } from '../quantity-text.ts';
+import { record } from '../record.ts';
+import { findWorstErrorUg } from '../scale-error.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { findRunBestBefore } from './best-before.ts';
+import { bookClosing, type Closing } from './book-closing.ts';
+import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
+import { judgeRecords, judgeWeight, netGramsOf, standing } from './judge-records.ts';
+import { openRun } from './open-run.ts';
+import { gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
+import { viewRun } from './run-view.ts';
+import { shareBowl } from './share-bowl.ts';
+
+type Body = RequestOf<'closeRun'>['body'];
+
+/** Filling is over: tins, lids, labels and what was in the bowl are booked, and the tins become a lot in quarantine. */
+export const closeRun: UseCase<'closeRun'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const head = await openRun(tx, params.id ?? '');
+      const [records] = await gatherRuns(tx, [head]);
+      if (!records) throw new Error(`filling run ${head.number} has no records`);
+      const closing = await planClosing(context, tx, records, body);
+      await tell({
+        kind: 'run-closed',
+        subjectKind: 'filling-run',
+        subjectId: head.id,
+        payload: storyOf(closing, body),
+      });
+      await bookClosing(context, tx, closing, body.stamp.id);
+      await insertRunClose(tx, {
+        entry_id: body.stamp.id,
+        filling_run_id: head.id,
+        units: closing.units,
+        retained_ug: body.retained.keep ? closing.retainedUg : null,
+        declined_because: body.retained.keep ? null : body.retained.reason,
+        left_ug: closing.leftUg,
+        lost_ug: closing.lostUg,
+        lot_id: closing.lotId,
+      });
+      return head.id;
+    },
+    (id) => viewRun(context, id),
+  );
+
+async function planClosing(context: Context, tx: Writer, records: RunRecords, body: Body): Promise<Closing> {
+  const { bowl } = records;
+  if (!bowl) throw new Error(`filling run ${records.head.number} has no bowl`);
+  refuseLightTins(records);
+  const within = inside(context, tx);
+  const day = localDate(body.stamp.at, await workshopZone(within));
+  const units = standing(records).length;
+  const filledUg = netUgOf(records.weights);
+  const retainedUg = body.retained.keep ? gramsGiven(body.retained.grams, 'retained.grams') : 0;
+  const leftUg = gramsGiven(body.leftGrams, 'leftGrams');
+  const shared = orGiveUp(
+    shareBowl({
+      onHandUg: bowl.on_hand,
+      filledUg,
+      retainedUg,
+      leftUg,
+      elsewhereUg: records.elsewhereUg,
+      slackUg: await findSlackUg(tx, records, bowl),
+    }),
+  );
+  const issues = await issuePackaging(tx, listPackagingNeeds(records.details, units, body), day);
+  const bestBefore = await findRunBestBefore(within, records);
+  const lotId = units > 0 ? context.machine.newId() : null;
+  return { ...shared, records, bowl, units, filledUg, retainedUg, leftUg, issues, lotId, day, bestBefore };
+}
+
+const gramsGiven = (grams: string, where: string): number => orGiveUp(microgramsFromGrams(grams, where));
+
+/**
+ * A tin that is too light is refilled or put aside first, and its weight struck. By the average way single tins may lie
+ * below limit 1; none below limit 2.
+ */
+function refuseLightTins(records: RunRecords): void {
+  const { limits, judgedBy } = judgeRecords(records);
+  const light = standing(records).filter((row) =>
+    judgedBy === 'average' && limits
+      ? netGramsOf(row).lt(limits.limit2)
+      : judgeWeight(records, row, limits).verdict === 'too-light',
+  );
+  if (light.length > 0) {
+    giveUp(
+      problem('light-tins-left', `filling run ${records.head.number}`, {
+        found: light.length,
+        parameters: { numbers: light.map((row) => row.number).join(', ') },
+      }),
+    );
+  }
+}
+
+/** The worst errors of all weighings that meet here: each tin, the sample, the rest, and the yield on its own scale. */
+async function findSlackUg(tx: Writer, records: RunRecords, bowl: LotAtHand): Promise<number> {
+  const weighings = standing(records).length + 2;
+  const yieldErrors = (await listScales(tx)).flatMap((scale) => {
+    const error = findWorstErrorUg(scale, gramsFromMicrograms(Math.max(bowl.received, 1)));
+    return error.ok ? [error.value] : [];
+  });
+  return weighings * records.head.scale_error_ug + Math.max(0, ...yieldErrors);
+}
+
+const storyOf = (closing: Closing, body: Body) => ({
+  units: closing.units,
+  filledGrams: gramsText(closing.filledUg),
+  retained: body.retained,
+  leftGrams: gramsText(closing.leftUg),
+  lostGrams: gramsText(closing.lostUg),
+  foundGrams: gramsText(closing.foundUg),
+  packaging: closing.issues.map((issue) => ({
+    lotId: issue.lot.id,
+    kind: issue.kind,
+    placeId: issue.place_id,
+    pieces: issue.quantity,
+  })),
+  lot:
+    closing.lotId === null
+      ? null
+      : { id: closing.lotId, number: closing.records.head.number, bestBefore: closing.bestBefore },
+});

@@ -1,0 +1,102 @@
+import type { Market, orders, Saying } from '../../contract/index.ts';
+import {
+  composeLabelText,
+  type Durability,
+  type LabelElement,
+  type LabelQuestion,
+  type LabelText,
+  placeOfAddress,
+} from '../../core/label/index.ts';
+import { done, type Result } from '../../core/problem.ts';
+import type { Context } from '../context.ts';
+import { type Checked, runCheck } from '../formulas/index.ts';
+import { localDate } from '../local-date.ts';
+import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
+import { labelLaw } from './label-law.ts';
+
+/** What a label is asked for: a product, by which revision it is made, and what is known of its run. */
+export interface LabelFor {
+  readonly details: orders.ProductDetails;
+  readonly revisionId: string;
+  readonly market: Market;
+  /** null: not filled yet. */
+  readonly batchNumber: string | null;
+  readonly durability: Durability | null;
+}
+
+export interface ComposedLabel {
+  readonly text: LabelText;
+  readonly house: WorkshopDetails;
+}
+
+/**
+ * The words of a product's label for one market: ingredients of the formula with its bases opened, the allergens that
+ * this market has named as of today, the workshop's responsible person for it.
+ */
+export async function labelForProduct(context: Context, asked: LabelFor): Promise<Result<ComposedLabel>> {
+  const house = await workshopDetails(context);
+  const checked = await runCheck(context, asked.revisionId, [asked.market]);
+  if (!checked.ok) return checked;
+  const placedOn = localDate(context.machine.now(), house.timeZone);
+  const text = composeLabelText(questionOf(asked, house, checked.value, placedOn), labelLaw);
+  return text.ok ? done({ text: text.value, house }) : text;
+}
+
+function questionOf(
+  { details, market, batchNumber, durability }: LabelFor,
+  house: WorkshopDetails,
+  checked: Checked,
+  placedOn: string,
+): LabelQuestion {
+  const verdicts = checked.groups.flatMap(({ answer }) => answer.markets);
+  return {
+    market,
+    placedOn,
+    productName: details.name,
+    functionText: details.functionText,
+    declaredGrams: details.declaredGrams,
+    ingredients: ingredientsOf(checked),
+    allergens: {
+      named: verdicts.flatMap(({ naming }) => naming.named.map((row) => row.labelName)),
+      undecided: verdicts.flatMap(({ naming }) =>
+        naming.unknown.filter((row) => !row.decision?.isAccepted).map((row) => row.name),
+      ),
+    },
+    batchNumber,
+    durability: durability && { ...durability, openedMonths: details.openedMonths },
+    precautions: {
+      text: details.precautions,
+      required: [...new Set(verdicts.flatMap((each) => each.verdicts.flatMap((row) => row.warning ?? [])))],
+    },
+    responsible: market === 'GB' ? house.responsibleGb : house.responsibleEu,
+    madeIn: {
+      country: house.country,
+      isNorthernIreland: placeOfAddress(house.responsibleGb.address) === 'NI',
+    },
+  };
+}
+
+const ingredientsOf = ({ opened }: Checked): LabelQuestion['ingredients'] =>
+  opened.expanded.materials.map(({ materialId, percent }) => {
+    const material = opened.materials.get(materialId);
+    return {
+      name: material?.inciEu ?? '',
+      percent,
+      materialName: material?.name ?? '',
+      ...(material?.role && { role: material.role }),
+    };
+  });
+
+/** An element as a page shows it. */
+export const viewElement = ({ element, text, state, reason, source }: LabelElement) => ({
+  element,
+  text,
+  state,
+  reason: reason && sayReason(reason),
+  source,
+});
+
+export const sayReason = (reason: NonNullable<LabelElement['reason']>): Saying => ({
+  code: reason.code,
+  parameters: { ...reason.parameters },
+});

@@ -1,0 +1,36 @@
+import type { UseCases } from '../use-case.ts';
+import { closeRun } from './close-run.ts';
+import { getRun, listRuns } from './get-run.ts';
+import { getRunCost } from './get-run-cost.ts';
+import { getRunLabel, getRunLabelPdf } from './get-run-label.ts';
+import { recordFill } from './record-fill.ts';
+import { releaseRun } from './release-run.ts';
+import { startRun } from './start-run.ts';
+import { strikeFill } from './strike-fill.ts';
+
+export { type ComposedLabel, type LabelFor, labelForProduct } from './compose-label.ts';
+export { getRunCost } from './get-run-cost.ts';
+
+export const fillingUseCases = {
+  listRuns,
+  startRun,
+  getRun,
+  recordFill,
+  strikeFill,
+  closeRun,
+  releaseRun,
+  getRunLabel,
+  getRunLabelPdf,
+  getRunCost,
+} satisfies UseCases<
+  | 'listRuns'
+  | 'startRun'
+  | 'getRun'
+  | 'recordFill'
+  | 'strikeFill'
+  | 'closeRun'
+  | 'releaseRun'
+  | 'getRunLabel'
+  | 'getRunLabelPdf'
+  | 'getRunCost'
+>;

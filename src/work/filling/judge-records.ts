@@ -1,0 +1,49 @@
+import { netContentsTables } from '../../catalogue/index.ts';
+import {
+  type FillVerdict,
+  judgeFill,
+  judgeRun,
+  type RunVerdict,
+  type TolerableError,
+} from '../../core/filling/index.ts';
+import { must } from '../../core/problem.ts';
+import { gramsFromMicrograms } from '../../core/quantity/index.ts';
+import type { SignedWeight } from '../../storage/index.ts';
+import type { RunRecords } from './run-records.ts';
+
+/** The run's verdict as it stands: struck weights left out, the scale's error as it was when the run began. */
+export const judgeRecords = (records: RunRecords): RunVerdict =>
+  must(
+    judgeRun(
+      {
+        declaredGrams: records.details.declaredGrams,
+        basis: records.details.fillBasis,
+        wanted: records.head.wanted,
+        netGrams: standing(records).map(netGramsOf),
+        scaleErrorGrams: gramsFromMicrograms(records.head.scale_error_ug),
+        isOver: records.close !== undefined,
+      },
+      netContentsTables,
+    ),
+  );
+
+export const standing = ({ weights }: RunRecords): SignedWeight[] => weights.filter((row) => !row.is_struck);
+
+export const netGramsOf = (row: { readonly gross_ug: number; readonly tare_ug: number }) =>
+  gramsFromMicrograms(row.gross_ug - row.tare_ug);
+
+export const judgeWeight = (
+  { head, details }: RunRecords,
+  row: SignedWeight,
+  limits: TolerableError | null,
+): FillVerdict =>
+  must(
+    judgeFill({
+      declaredGrams: details.declaredGrams,
+      basis: details.fillBasis,
+      netGrams: netGramsOf(row),
+      scaleErrorGrams: gramsFromMicrograms(head.scale_error_ug),
+      tolerableErrorGrams: limits?.tolerableError ?? null,
+      aimGrams: gramsFromMicrograms(head.aim_ug),
+    }),
+  );

@@ -1,0 +1,109 @@
+import type { orders, stock } from '../../contract/index.ts';
+import { problem } from '../../core/problem.ts';
+import { exact, microgramsFromGrams } from '../../core/quantity/index.ts';
+import {
+  findMaterial,
+  giveUp,
+  insertFillWeight,
+  nextWeightNumber,
+  orGiveUp,
+  type RunHead,
+  type Writer,
+} from '../../storage/index.ts';
+import { gramsText } from '../quantity-text.ts';
+import { record } from '../record.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { openRun } from './open-run.ts';
+import { viewRun } from './run-view.ts';
+
+type Body = RequestOf<'recordFill'>['body'];
+
+/** One tin weighed. A figure that cannot be meant is asked about; a tin too light is taken down and called so. */
+export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      const run = await openRun(tx, params.id ?? '');
+      const { grossUg, tareUg } = readWeight(run, body);
+      await refuseAbsurd(tx, run, grossUg, tareUg);
+      const number = await nextWeightNumber(tx, run.id);
+      await tell({
+        kind: 'tin-weighed',
+        subjectKind: 'filling-run',
+        subjectId: run.id,
+        payload: { number, grossGrams: gramsText(grossUg), tareGrams: gramsText(tareUg) },
+      });
+      await insertFillWeight(tx, {
+        entry_id: body.stamp.id,
+        filling_run_id: run.id,
+        number,
+        gross_ug: grossUg,
+        tare_ug: tareUg,
+      });
+      return run.id;
+    },
+    (id) => viewRun(context, id),
+  );
+
+function readWeight(run: RunHead, body: Body) {
+  const grossUg = orGiveUp(microgramsFromGrams(body.grossGrams, 'grossGrams'));
+  const tareUg =
+    body.tareGrams === null ? run.tare_ug : orGiveUp(microgramsFromGrams(body.tareGrams, 'tareGrams'));
+  if (tareUg === null) giveUp(problem('tare-missing', 'tareGrams'));
+  return { grossUg, tareUg };
+}
+
+/** Nothing in it, ten times off the label, or the tin weighed along: asked, not written. */
+async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: number): Promise<void> {
+  const netUg = grossUg - tareUg;
+  const details = JSON.parse(run.product_details) as orders.ProductDetails;
+  const declaredUg = orGiveUp(microgramsFromGrams(details.declaredGrams, 'declaredGrams'));
+  const found = gramsText(netUg);
+  if (netUg <= 0) {
+    giveUp(
+      problem('net-not-above-nought', 'grossGrams', {
+        found: gramsText(grossUg),
+        allowed: gramsText(tareUg),
+      }),
+    );
+  }
+  if (netUg >= declaredUg * 10 || netUg * 10 <= declaredUg) {
+    giveUp(problem('net-ten-times-off', 'grossGrams', { found, allowed: details.declaredGrams }));
+  }
+  const tinUg = netUg > run.aim_ug ? await knownTareUg(tx, run, details) : 0;
+  if (isTareForgotten({ netUg, tareUg, aimUg: run.aim_ug, tinUg })) {
+    giveUp(
+      problem('tare-forgotten', 'tareGrams', {
+        found,
+        allowed: gramsText(tinUg),
+        parameters: { withTare: gramsText(grossUg - tinUg), aim: gramsText(run.aim_ug) },
+      }),
+    );
+  }
+}
+
+async function knownTareUg(tx: Writer, run: RunHead, details: orders.ProductDetails): Promise<number> {
+  if (run.tare_ug) return run.tare_ug;
+  const tin = await findMaterial(tx, details.tinId);
+  const tare = tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams;
+  return tare ? exact(tare).times(1_000_000).toNumber() : 0;
+}
+
+export interface TareQuestion {
+  readonly netUg: number;
+  /** What was taken off. */
+  readonly tareUg: number;
+  readonly aimUg: number;
+  /** What the tin is known to weigh. */
+  readonly tinUg: number;
+}
+
+/**
+ * Whether the tin was weighed along: less than half of what it is known to weigh was taken off, and the net mass lies
+ * nearer to the aim with the whole tin taken off than without (common practice, no source).
+ */
+export function isTareForgotten({ netUg, tareUg, aimUg, tinUg }: TareQuestion): boolean {
+  const missing = tinUg - tareUg;
+  return tareUg * 2 < tinUg && Math.abs(netUg - missing - aimUg) < Math.abs(netUg - aimUg);
+}

@@ -1,0 +1,145 @@
+import type { Saying } from '../../contract/index.ts';
+import {
+  listBatchSteps,
+  listDeviations,
+  listLotsAtHand,
+  listStepRecords,
+  type Reader,
+  type SignedRelease,
+} from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { checkForSale, runCheck } from '../formulas/index.ts';
+import { saying } from '../saying.ts';
+import { walkLots } from '../trace/walk-lots.ts';
+import { judgeRecords } from './judge-records.ts';
+import { composeRunLabel } from './run-label.ts';
+import type { RunRecords } from './run-records.ts';
+import type { Check } from './run-view.ts';
+
+const check = (name: string, isPassed: boolean, detail: Saying): Check => ({
+  check: name,
+  isPassed,
+  detail,
+});
+
+/** As they stood when the run was released or rejected. */
+export const readChecks = (release: SignedRelease): Check[] => JSON.parse(release.checks) as Check[];
+
+/**
+ * What a release looks at: that it was made for sale, that each weight stands, the limits and the report as of today,
+ * every lot behind the tins, the label of each market, and what was done differently.
+ * Source: ISO 22716:2007, clauses 7 and 8 (release by the person in charge after review of the record).
+ */
+export async function checkRelease(context: Context, records: RunRecords): Promise<Check[]> {
+  const { db } = context.storage;
+  return [
+    checkPurpose(records),
+    checkWeights(records),
+    ...(await checkSale(context, records)),
+    await checkLots(db, records),
+    ...(await checkLabels(context, records)),
+    checkSample(records),
+    await checkSteps(db, records),
+    await checkDeviations(db, records),
+  ];
+}
+
+const checkPurpose = ({ head }: RunRecords): Check =>
+  head.purpose === 'sale'
+    ? check('purpose', true, saying('check-made-for-sale'))
+    : check('purpose', false, saying('check-made-as-trial', { batch: head.batch_number }));
+
+function checkWeights(records: RunRecords): Check {
+  const verdict = judgeRecords(records);
+  const units = records.close?.units ?? 0;
+  if (units === 0) return check('weights', false, saying('check-no-tins'));
+  return verdict.verdict === 'accept'
+    ? check('weights', true, saying('check-weights-accepted', { units }))
+    : check('weights', false, saying('check-weights-rejected', { units }));
+}
+
+/** The revision is checked anew: a limit may have come, or the report may have run out, since the batch was begun. */
+async function checkSale(context: Context, { head, details }: RunRecords): Promise<Check[]> {
+  const sale = await checkForSale(context, head.revision_id, details.markets);
+  const checked = await runCheck(context, head.revision_id, details.markets);
+  if (!sale.ok || !checked.ok) return [check('limits', false, saying('check-limits-not-known'))];
+  const [first] = sale.value.hindrances;
+  const past = checked.value.groups.find(
+    ({ report }) => report !== undefined && report.details.reviewBy < checked.value.today,
+  )?.report;
+  return [
+    first ? check('limits', false, first) : check('limits', true, saying('check-limits-kept')),
+    past
+      ? check(
+          'report',
+          false,
+          saying('check-report-past', {
+            report: past.details.reference,
+            reviewBy: past.details.reviewBy,
+          }),
+        )
+      : check('report', true, saying('check-report-valid')),
+  ];
+}
+
+/** A lot blocked or rejected since it was used stops every tin that it went into, through bases too. */
+async function checkLots(db: Reader, { head, bowl, tins }: RunRecords): Promise<Check> {
+  const start = tins?.id ?? head.bulk_lot_id;
+  const reached = start === null ? [] : await walkLots(db, start, 'back');
+  const own = [tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
+  const ids = new Set([...own, ...reached.map((lot) => lot.lotId)]);
+  const lots = await listLotsAtHand(db, { lotIds: [...ids] });
+  const bad = lots.filter((lot) => lot.status === 'blocked' || lot.status === 'rejected');
+  const [first] = bad;
+  return first
+    ? check(
+        'lots',
+        false,
+        saying('check-lot-stopped', {
+          lot: first.number,
+          item: first.item_name,
+          reason: first.status_reason,
+          count: bad.length,
+        }),
+      )
+    : check('lots', true, saying('check-lots-good', { count: lots.length }));
+}
+
+async function checkLabels(context: Context, records: RunRecords): Promise<Check[]> {
+  const checks: Check[] = [];
+  for (const market of records.details.markets) {
+    const label = await composeRunLabel(context, records, market);
+    const [first] = label.missing;
+    checks.push(
+      first
+        ? check(`label-${market}`, false, first)
+        : check(`label-${market}`, true, saying('check-label-complete', { market })),
+    );
+  }
+  return checks;
+}
+
+const checkSample = ({ close }: RunRecords): Check =>
+  close?.declined_because
+    ? check('sample', true, saying('check-no-sample', { reason: close.declined_because }))
+    : check('sample', true, saying('check-sample-kept'));
+
+/** Told, not judged: a step without a record is for the person who releases to weigh. */
+async function checkSteps(db: Reader, { head }: RunRecords): Promise<Check> {
+  const steps = await listBatchSteps(db, head.batch_id);
+  const records = (await listStepRecords(db, head.batch_id)).filter((row) => !row.is_struck);
+  const open = steps.filter((step) => !records.some((row) => row.position === step.position));
+  return check('steps', true, saying('check-steps', { steps: steps.length, open: open.length }));
+}
+
+async function checkDeviations(db: Reader, { head }: RunRecords): Promise<Check> {
+  const deviations = await listDeviations(db, head.batch_id);
+  return check(
+    'deviations',
+    true,
+    saying('check-deviations', {
+      count: deviations.length,
+      which: deviations.map((row) => row.what).join('; '),
+    }),
+  );
+}

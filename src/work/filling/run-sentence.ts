@@ -1,0 +1,26 @@
+import type { Saying } from '../../contract/index.ts';
+import { gramsText } from '../quantity-text.ts';
+import { saying } from '../saying.ts';
+import type { RunRecords } from './run-records.ts';
+import type { RunView } from './run-view.ts';
+
+/** How the run stands, in one sentence. */
+export function sayRun(
+  state: RunView['state'],
+  { head, close, release }: RunRecords,
+  summary: RunView['summary'],
+): Saying {
+  if (release) {
+    const facts = { units: close?.units ?? 0, by: release.person_name };
+    return saying(state === 'released' ? 'run-released' : 'run-rejected', facts);
+  }
+  if (state === 'closed') return saying('run-waits-for-release', { units: close?.units ?? 0 });
+  const aimGrams = gramsText(head.aim_ug);
+  const { filled, stillToFill, bowlHolds, belowNominal, belowLimit2 } = summary;
+  if (filled === 0) return saying('run-begins', { wanted: head.wanted, aimGrams });
+  if (summary.verdict === 'reject')
+    return saying('run-has-light-tins', { count: Math.max(belowNominal, belowLimit2, 1) });
+  if (stillToFill === 0) return saying('run-is-full', { filled });
+  if (bowlHolds === 0) return saying('run-bowl-is-empty', { filled, stillToFill });
+  return saying('run-goes-on', { filled, stillToFill, aimGrams });
+}
