@@ -44,7 +44,7 @@ const Substance = ({ row }: { readonly row: Verdict }) => (
   <>
     <strong>{row.name}</strong>
     <br />
-    <span className="soft small">
+    <span className={`soft small ${styles.detail}`}>
       {checkWords.percentFrom(
         short(row.typicalPercent),
         short(row.mostPercent),

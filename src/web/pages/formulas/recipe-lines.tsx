@@ -22,36 +22,44 @@ export function RecipeLines({ draft, onChange, choices }: Props) {
     <FieldGroup title={formulaWords.linesTitle}>
       {lines.map((line, index) => (
         <fieldset key={line.key} className={styles.line} aria-label={formulaWords.lineOf(index + 1)}>
-          <Field
-            label={formulaWords.stage}
-            where={`details.lines[${index}].stage`}
-            value={line.stage}
-            onChange={(stage) => change(line.key, { stage })}
-          />
-          <ComboBox
-            label={formulaWords.item}
-            where={`details.lines[${index}].itemId`}
-            value={line.item === '' ? null : line.item}
-            onChange={(item) => change(line.key, { item: item ?? '' })}
-            choices={choices}
-          />
-          <Field
-            label={formulaWords.grams}
-            where={`details.lines[${index}].grams`}
-            kind="decimal"
-            unit="g"
-            value={line.grams}
-            onChange={(grams) => change(line.key, { grams })}
-          />
+          <div className={styles.stage}>
+            <Field
+              label={formulaWords.stage}
+              where={`details.lines[${index}].stage`}
+              value={line.stage}
+              onChange={(stage) => change(line.key, { stage })}
+            />
+          </div>
+          <div className={styles.item}>
+            <ComboBox
+              label={formulaWords.item}
+              where={`details.lines[${index}].itemId`}
+              value={line.item === '' ? null : line.item}
+              onChange={(item) => change(line.key, { item: item ?? '' })}
+              choices={choices}
+            />
+          </div>
+          <div className={styles.grams}>
+            <Field
+              label={formulaWords.grams}
+              where={`details.lines[${index}].grams`}
+              kind="decimal"
+              unit="g"
+              value={line.grams}
+              onChange={(grams) => change(line.key, { grams })}
+            />
+          </div>
           <p className={styles.percent}>
             {percentOf(line, draft) === '' ? '' : `${percentOf(line, draft)} %`}
           </p>
-          <Button
-            label={formulaWords.takeOutLine(index + 1)}
-            onPress={() => onChange(lines.filter((one) => one.key !== line.key))}
-          >
-            −
-          </Button>
+          <div className={styles.out}>
+            <Button
+              label={formulaWords.takeOutLine(index + 1)}
+              onPress={() => onChange(lines.filter((one) => one.key !== line.key))}
+            >
+              −
+            </Button>
+          </div>
         </fieldset>
       ))}
       <div className={styles.foot}>

@@ -38,12 +38,14 @@ export function RecipeSteps({ draft, onChange }: Props) {
               onChange={(kind) => change(step.key, { kind: kind as StepKind })}
               choices={KINDS}
             />
-            <Field
-              label={formulaWords.stepWhat}
-              where={where('what')}
-              value={step.what}
-              onChange={set('what')}
-            />
+            <div className={styles.wide}>
+              <Field
+                label={formulaWords.stepWhat}
+                where={where('what')}
+                value={step.what}
+                onChange={set('what')}
+              />
+            </div>
             <Field
               label={formulaWords.from}
               where={where('leastCelsius')}
@@ -71,13 +73,15 @@ export function RecipeSteps({ draft, onChange }: Props) {
               onChange={set('minutes')}
               isOptional
             />
-            <Field
-              label={formulaWords.caution}
-              where={where('caution')}
-              value={step.caution}
-              onChange={set('caution')}
-              isOptional
-            />
+            <div className={styles.wide}>
+              <Field
+                label={formulaWords.caution}
+                where={where('caution')}
+                value={step.caution}
+                onChange={set('caution')}
+                isOptional
+              />
+            </div>
             <Button
               label={formulaWords.takeOutStep(index + 1)}
               onPress={() => onChange(steps.filter((one) => one.key !== step.key))}
