@@ -4,6 +4,7 @@ import { keepingUseCases } from './keeping/index.ts';
 import { makingUseCases } from './making/index.ts';
 import { orderUseCases } from './orders/index.ts';
 import { stockUseCases } from './stock/index.ts';
+import { traceUseCases } from './trace/index.ts';
 import { workshopUseCases } from './workshop/index.ts';
 
 export type { Context } from './context.ts';
@@ -26,5 +27,6 @@ export const useCases = {
   ...makingUseCases,
   ...orderUseCases,
   ...stockUseCases,
+  ...traceUseCases,
   ...workshopUseCases,
 };
