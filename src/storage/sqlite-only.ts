@@ -6,7 +6,6 @@ import {
   type Kysely,
   type RawBuilder,
   SqliteDialect,
-  type SqliteDialectConfig,
   SqliteDriver,
   sql,
 } from 'kysely';
@@ -53,23 +52,37 @@ export function isBlank(handle: Sqlite.Database): boolean {
   return tables === 0 && readApplicationId(handle) === 0 && readSchemaVersion(handle) === 0;
 }
 
-/** Takes the write lock at once: a transaction that read first and wrote later could be refused half-way. */
+/**
+ * Takes the write lock at once: a transaction that read first and wrote later could be refused half-way.
+ * A full disk makes SQLite roll back by itself; a second rollback would then hide the cause behind its own failure.
+ */
 class ImmediateDriver extends SqliteDriver {
+  readonly #handle: Sqlite.Database;
+
+  constructor(handle: Sqlite.Database) {
+    super({ database: handle });
+    this.#handle = handle;
+  }
+
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+  }
+
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#handle.inTransaction) await super.rollbackTransaction(connection);
   }
 }
 
 export class ImmediateDialect extends SqliteDialect {
-  readonly #config: SqliteDialectConfig;
+  readonly #handle: Sqlite.Database;
 
-  constructor(config: SqliteDialectConfig) {
-    super(config);
-    this.#config = config;
+  constructor(handle: Sqlite.Database) {
+    super({ database: handle });
+    this.#handle = handle;
   }
 
   override createDriver(): Driver {
-    return new ImmediateDriver(this.#config);
+    return new ImmediateDriver(this.#handle);
   }
 }
 

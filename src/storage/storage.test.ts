@@ -149,4 +149,23 @@ describe('an open workshop file', () => {
     expect(seen[0]).toBe('begin immediate');
     await storage.close();
   });
+
+  it('tells a full disk as such, keeps nothing of the entry and everything before it', async () => {
+    const storage = await openNew('full.gramwright');
+    const write = (id: string, size: number) =>
+      writeOnce(storage, { id, at: AT, by: null, device: 'test' }, AT, async (_tx, tell) => {
+        await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: 'x'.repeat(size) });
+      });
+    expect((await write('before', 10)).ok).toBe(true);
+    storage.handle.pragma(`max_page_count = ${storage.handle.pragma('page_count', { simple: true })}`);
+    expect(await write('too-large', 1_000_000)).toEqual({
+      ok: false,
+      problems: [{ code: 'disk-full', where: storage.file }],
+    });
+    storage.handle.pragma('max_page_count = 1000000');
+    expect((await write('after', 1_000_000)).ok).toBe(true);
+    const ids = storage.handle.prepare('select id from entry order by seq').all();
+    expect(ids).toEqual([{ id: 'before' }, { id: 'after' }]);
+    await storage.close();
+  });
 });

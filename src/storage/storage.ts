@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { accessSync, constants, existsSync } from 'node:fs';
 import { Kysely } from 'kysely';
 import { done, type Problem, problem, type Result, refused } from '../core/problem.ts';
 import { readAddressHint } from '../machine/index.ts';
@@ -39,6 +39,7 @@ export interface OpenOptions {
 /** Opens or makes a workshop file. What is wrong with it comes back as a problem, and the file stays as it was. */
 export async function openStorage(file: string, options: OpenOptions = {}): Promise<Result<Storage>> {
   if (options.mustExist && !existsSync(file)) return refused(problem('file-missing', file));
+  if (existsSync(file) && !mayWrite(file)) return refused(problem('file-not-writable', file));
   let handle: SqliteHandle | undefined;
   try {
     handle = openSqlite(file, options.waitMs);
@@ -47,7 +48,7 @@ export async function openStorage(file: string, options: OpenOptions = {}): Prom
       handle.close();
       return refused(...refusals);
     }
-    const db = new Kysely<Database>({ dialect: new ImmediateDialect({ database: handle }) });
+    const db = new Kysely<Database>({ dialect: new ImmediateDialect(handle) });
     await migrate(db, readSchemaVersion(handle));
     return done(storageOf(file, db, handle));
   } catch (error) {
@@ -55,6 +56,16 @@ export async function openStorage(file: string, options: OpenOptions = {}): Prom
     const known = openProblem(error, file);
     if (known) return refused(known);
     throw error;
+  }
+}
+
+/** Asked beforehand, since SQLite only says of such a file that it could not lock it. */
+function mayWrite(file: string): boolean {
+  try {
+    accessSync(file, constants.R_OK | constants.W_OK);
+    return true;
+  } catch {
+    return false;
   }
 }
 
