@@ -5,23 +5,30 @@ import { RoomLink } from './room-link.tsx';
 import { ROOMS, WORKSHOP_ROOM } from './rooms.ts';
 import styles from './shell.module.css';
 
-export const AppHeader = () => (
-  <header className={styles.top}>
-    <Link to="/" className={styles.mark}>
-      {shellWords.product}
-    </Link>
-    <nav className={styles.rooms} aria-label={shellWords.rooms}>
-      <ul>
-        {ROOMS.map((room) => (
-          <li key={room.to}>
-            <RoomLink room={room} />
+interface Props {
+  readonly isExample: boolean;
+}
+
+export const AppHeader = ({ isExample }: Props) => (
+  <header>
+    <div className={styles.top}>
+      <Link to="/" className={styles.mark}>
+        {shellWords.product}
+      </Link>
+      <nav className={styles.rooms} aria-label={shellWords.rooms}>
+        <ul>
+          {ROOMS.map((room) => (
+            <li key={room.to}>
+              <RoomLink room={room} />
+            </li>
+          ))}
+          <li className={styles.apart}>
+            <RoomLink room={WORKSHOP_ROOM} isQuiet />
           </li>
-        ))}
-      </ul>
-    </nav>
-    <div className={styles.end}>
-      <RoomLink room={WORKSHOP_ROOM} isQuiet />
+        </ul>
+      </nav>
       <PersonChooser />
     </div>
+    {isExample && <p className={styles.example}>{shellWords.example}</p>}
   </header>
 );

@@ -5,7 +5,6 @@ import { StartPage } from '../pages/start/start-page.tsx';
 import { Loaded } from '../parts/loaded.tsx';
 import { AppHeader } from './app-header.tsx';
 import { NoticeLine } from './notice-line.tsx';
-import styles from './shell.module.css';
 import { MAIN_ID, SkipLink } from './skip-link.tsx';
 import { TroubleBanner } from './trouble-banner.tsx';
 
@@ -16,9 +15,8 @@ export function AppShell() {
   return (
     <>
       <SkipLink />
-      {hasBegun && <AppHeader />}
+      {hasBegun && <AppHeader isExample={read.data?.isExample ?? false} />}
       <TroubleBanner />
-      {read.data?.isExample && <p className={styles.example}>{shellWords.example}</p>}
       <main id={MAIN_ID} tabIndex={-1}>
         <Loaded read={read} title={shellWords.product}>
           {() => (hasBegun ? <Outlet /> : <StartPage />)}

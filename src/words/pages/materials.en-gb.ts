@@ -1,11 +1,11 @@
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { countedWord } from './number-words.en-gb.ts';
 
 export const materialWords = {
   title: 'Materials',
   says: (ingredients: number, packaging: number) =>
     ingredients + packaging === 0
       ? 'No material is written down yet.'
-      : `${counted(ingredients, 'ingredient', 'ingredients')} and ${counted(packaging, 'kind', 'kinds')} of packaging.`,
+      : `${countedWord(ingredients, 'ingredient', 'ingredients')} and ${countedWord(packaging, 'kind', 'kinds').toLowerCase()} of packaging.`,
   soft: 'What is bought, and what its papers say. Gaps are named here, since the label and the check need them.',
   add: 'Add a material',
   find: 'Part of its name',
@@ -18,7 +18,8 @@ export const materialWords = {
     origins: 'nobody has said what it comes from',
     constituents: 'no constituents',
     price: 'no price',
-    tare: 'tub weight not known',
+    tare: 'weight when empty not known',
+    memory: 'figures from memory, check',
   },
   complete: 'complete',
   look: 'Look',
@@ -54,6 +55,7 @@ export const materialWords = {
     originTitle: 'What it comes from',
     originUnknown: 'Nobody has said yet',
     originKnown: 'Said by the supplier; tick what applies, or nothing',
+    originWhich: 'Which of these?',
     constituentsTitle: 'What is in it',
     constituentsHint: 'Percent by mass, as the supplier’s paper says: least, typical, most.',
     constituent: (number: number) => `Substance ${number}`,

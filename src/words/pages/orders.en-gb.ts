@@ -1,11 +1,11 @@
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { countedWord, numberWord } from './number-words.en-gb.ts';
 
 export const orderWords = {
   title: 'Orders',
   titleOf: (number: number) => `Order ${number}`,
   says: (open: number) =>
-    open === 0 ? 'No order is open.' : `${counted(open, 'order is', 'orders are')} waiting to go out.`,
-  saysStuck: (stuck: number) => ` ${counted(stuck, 'one', 'ones')} cannot go as promised.`,
+    open === 0 ? 'No order is open.' : `${countedWord(open, 'order is', 'orders are')} waiting to go out.`,
+  saysStuck: (stuck: number) => ` ${numberWord(stuck)} of them cannot go as promised.`,
   soft: 'The next promised stands first.',
   enter: 'Enter an order',
   customers: 'Customers',
@@ -33,7 +33,6 @@ export const orderWords = {
     tins: 'Pieces ordered',
     kept: 'Kept for it',
     sent: 'Sent',
-    earliest: 'Can go at the earliest',
     linesTitle: 'What is in it',
     product: 'Product',
     units: 'Pieces',
@@ -58,8 +57,6 @@ export const orderWords = {
     note: 'Note',
   },
   promise: {
-    earliest: (from: string, to: string) => (from === to ? from : `${from} to ${to}`),
-    notBeforeBuying: 'not before something is bought',
     shortTitle: 'What is short',
     item: 'What',
     need: 'Needed',
@@ -96,7 +93,7 @@ export const orderWords = {
   customer: {
     title: 'Customers',
     says: (count: number) =>
-      count === 0 ? 'No customer is entered yet.' : `${counted(count, 'customer', 'customers')}.`,
+      count === 0 ? 'No customer is entered yet.' : `${countedWord(count, 'customer', 'customers')}.`,
     soft: 'Names and addresses stand here only. Orders and the trace keep a number, so a name can be erased for good.',
     add: 'Add a customer',
     changeTitle: 'Change the customer',

@@ -1,9 +1,9 @@
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { countedWord } from './number-words.en-gb.ts';
 
 export const productWords = {
   title: 'Products',
   says: (count: number) =>
-    count === 0 ? 'Nothing is sold yet.' : `${counted(count, 'product is', 'products are')} sold.`,
+    count === 0 ? 'Nothing is sold yet.' : `${countedWord(count, 'product is', 'products are')} sold.`,
   soft: 'A product is a formula in a tin, with its declared content and what its label says.',
   add: 'Add a product',
   none: 'No product yet. It takes a formula and a tin first.',

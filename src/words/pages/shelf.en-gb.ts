@@ -14,6 +14,8 @@ export const shelfWords = {
   noEnd: 'no date known',
   withUnknowns: (count: number) => counted(count, 'lot has no number or date', 'lots have no number or date'),
   item: {
+    says: (amount: string, item: string) => `${amount} of ${item} on the shelf.`,
+    saysNone: (item: string) => `Nothing is left of ${item}.`,
     usable: 'May be used',
     onHand: 'On the shelf',
     reserved: 'Kept for orders',
@@ -42,6 +44,8 @@ export const shelfWords = {
         `${amount} of ${item} is on hold until somebody accepts it.`,
       rejected: (amount: string, item: string) => `${amount} of ${item} is rejected and must not be used.`,
       blocked: (amount: string, item: string) => `${amount} of ${item} is blocked and must not be used.`,
+      setting: (amount: string, item: string) =>
+        `${amount} of ${item} is setting. It may be used once somebody has said that it is firm.`,
       empty: (item: string) => `Nothing is left of this lot of ${item}.`,
     },
     firm: (from: string, to: string) => `Should be firm between ${from} and ${to}.`,

@@ -15,6 +15,7 @@ export function findGaps(details: MaterialDetails): string[] {
         [details.inciEu === '', words.inci],
         [details.origins === null, words.origins],
         [details.role === 'fragrance' && details.constituents.length === 0, words.constituents],
+        [details.constituents.some(({ confidence }) => confidence === 'memory'), words.memory],
         [details.packPrice === null, words.price],
       ];
   return gaps.filter(([isMissing]) => isMissing).map(([, word]) => word);

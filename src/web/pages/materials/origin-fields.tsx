@@ -28,7 +28,7 @@ export const OriginFields = ({ value, onChange }: Props) => (
     />
     {value !== null && (
       <CheckBoxes
-        title={words.originKnown}
+        title={words.originWhich}
         choices={FLAGS}
         chosen={value}
         onChange={(chosen) => onChange(chosen as Flag[])}

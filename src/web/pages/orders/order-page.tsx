@@ -1,4 +1,4 @@
-import { orderWords, partWords, sayDate, sayDateWithYear } from '../../../words/index.ts';
+import { orderWords, sayDate, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { Figure } from '../../parts/figure.tsx';
@@ -45,9 +45,6 @@ function OrderView({ order }: { readonly order: Order }) {
         <Figure label={words.tins} value={units.ordered} />
         <Figure label={words.kept} value={units.kept} />
         <Figure label={words.sent} value={units.sent} />
-        {promise.answer !== 'sent' && promise.answer !== 'cancelled' && (
-          <Figure label={words.earliest} value={<Earliest of={promise.earliest} />} />
-        )}
       </Figures>
       <Card title={words.linesTitle} isFlush>
         <OrderLinesTable lines={order.lines} />
@@ -61,8 +58,3 @@ function OrderView({ order }: { readonly order: Order }) {
     </Page>
   );
 }
-
-const Earliest = ({ of: earliest }: { readonly of: Order['promise']['earliest'] }) =>
-  earliest === null
-    ? partWords.notKnown
-    : orderWords.promise.earliest(sayDate(earliest.from), sayDate(earliest.to));

@@ -42,7 +42,11 @@ const ItemView = ({ item }: { readonly item: ShelfItem }) => (
         </State>
       </>
     }
-    says={item.name}
+    says={
+      item.onHand === '0'
+        ? words.saysNone(item.name)
+        : words.says(showAmount(item.onHand, item.unit), item.name)
+    }
     actions={<ItemActions item={item} />}
   >
     <div className={styles.itemTop}>

@@ -8,6 +8,7 @@ const lot = {
   status: 'released',
   isExpired: false,
   bestBefore: '2027-01-31',
+  firmFrom: null,
 } as const;
 
 describe('lotInWords', () => {
@@ -18,6 +19,12 @@ describe('lotInWords', () => {
   it('says of a lot past its date that it is not to be used, released or not', () => {
     expect(lotInWords({ ...lot, isExpired: true })).toContain('past its date of 31 January 2027');
     expect(lotInWords({ ...lot, isExpired: true, status: 'blocked' })).toContain('is blocked');
+  });
+
+  it('says of a base that sets what it waits for', () => {
+    const base = { ...lot, status: 'quarantine', firmFrom: '2027-01-31T09:00:00Z' } as const;
+    expect(lotInWords(base)).toContain('is setting');
+    expect(lotInWords({ ...base, firmFrom: null })).toContain('on hold');
   });
 
   it('says nothing else of a lot that is used up', () => {

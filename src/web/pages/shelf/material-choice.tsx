@@ -20,7 +20,9 @@ export const MaterialChoice = ({ value, onChange, materials }: Props) => (
       choices={materials.map(({ id, details }) => ({ id, name: details.name, about: details.supplier }))}
     />
     <div>
-      <LinkButton to="/materials/new">{shelfWords.goods.newMaterial}</LinkButton>
+      <LinkButton to="/materials/new" isPlain>
+        {shelfWords.goods.newMaterial}
+      </LinkButton>
     </div>
   </>
 );
