@@ -1,0 +1,3 @@
+import { batchCostCalculation } from './batch-cost.ts';
+
+export const costCalculations = [batchCostCalculation] as const;
