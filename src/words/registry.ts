@@ -23,6 +23,7 @@ import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 import { labelSayings } from './sayings/label.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
+import { morningSayings } from './sayings/morning.en-gb.ts';
 import { ordersSayings } from './sayings/orders.en-gb.ts';
 import { promiseSayings } from './sayings/promise.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
@@ -59,6 +60,7 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   filling: fillingSayings,
   making: makingSayings,
   label: labelSayings,
+  morning: morningSayings,
   orders: ordersSayings,
   promise: promiseSayings,
 };

@@ -2,6 +2,7 @@ import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
 import { makingUseCases } from './making/index.ts';
+import { morningUseCases } from './morning/index.ts';
 import { orderUseCases } from './orders/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
@@ -25,6 +26,7 @@ export const useCases = {
   ...fillingUseCases,
   ...formulaUseCases,
   ...makingUseCases,
+  ...morningUseCases,
   ...orderUseCases,
   ...stockUseCases,
   ...traceUseCases,

@@ -1,10 +1,4 @@
-/** A day as somebody says it who stands in today; the `Near` beside it tells which way. */
-const day = (name: string): string =>
-  `{${name}Near, select, today {today} tomorrow {tomorrow} week {{${name}, date, ::EEEE}} other {{${name}, date, ::EEEE} {${name}, date, ::dMMMM}}}`;
-
-/** A part of a day, `Thursday morning`: what sets goes by no clock. */
-const part = (name: string): string =>
-  `{${name}Near, select, today {{${name}Part, select, night {tonight} noon {noon today} other {this {${name}Part}}}} tomorrow {tomorrow {${name}Part}} week {{${name}, date, ::EEEE} {${name}Part}} other {{${name}, date, ::EEEE} {${name}Part}, {${name}, date, ::dMMMM}}}`;
+import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const tins = '{need, plural, one {# tin} other {# tins}} needed, {have} on the shelf';
 const firm = `{item} should be firm between ${part('from')} and ${part('to')}`;

@@ -1,10 +1,10 @@
 import type { Saying } from '../../contract/index.ts';
 import { exact, roundToStep, toText } from '../../core/quantity/index.ts';
 import type { PromiseAnswer, PromiseShort, PromiseStep } from '../../core/stock/index.ts';
-import { localDate } from '../local-date.ts';
 import { saying } from '../saying.ts';
-import { dayPart, nearDay } from './near-day.ts';
+import { nearDay } from './near-day.ts';
 import type { OrderBook } from './read-order-book.ts';
+import { sayMomentOf } from './say-moment.ts';
 import type { ServedLine, ServedOrder } from './serve-orders.ts';
 
 type Parameters = Saying['parameters'];
@@ -81,17 +81,11 @@ function findFirm(book: OrderBook, steps: readonly PromiseStep[]) {
     parameters: {
       item: last.what.parameters.item ?? '',
       mustMelt: isMade ? 'yes' : 'no',
-      ...moment(book, 'from', last.from),
-      ...moment(book, 'to', last.to),
+      ...sayMomentOf(book, 'from', last.from),
+      ...sayMomentOf(book, 'to', last.to),
     },
   };
 }
-
-const moment = ({ today, timeZone }: OrderBook, name: string, instant: string): Parameters => ({
-  [name]: instant,
-  [`${name}Near`]: nearDay(localDate(instant, timeZone), today),
-  [`${name}Part`]: dayPart(instant, timeZone),
-});
 
 /** What nobody says a delivery time for comes first: it keeps the day open. */
 function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): Saying {

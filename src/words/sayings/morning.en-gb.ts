@@ -1,0 +1,78 @@
+import { dayText as day, dayPartText as part } from '../near-text.ts';
+
+const parcels =
+  '{ready, plural, =0 {{late, plural, =0 {} one {# order is late. } other {# orders are late. }}} one {One parcel can go today. } other {# parcels can go today. }}';
+
+/** What the first page of the day says. */
+export const morningSayings = {
+  'morning-says': `${parcels}{pressing, select,
+    meltLate {Melt {item} now: order {number}, wanted by ${day('wantedBy')}, is late at the longest setting time.}
+    meltToday {Melt {item} before {latest, time, short}, or order {number}, wanted by ${day('wantedBy')}, is late.}
+    melt {Melt {item} by ${day('begin')}, so that order {number} can go by ${day('wantedBy')}.}
+    firm {See whether {item} is firm.}
+    release {{item}: filled, and waiting for somebody to release it.}
+    fill {Go on filling {item}.}
+    make {Make {units, plural, one {# tin} other {# tins}} of {item} next.}
+    buy {Buy {item} first{others, plural, =0 {} one {, and # other thing} other {, and # other things}}.}
+    other {Nothing else is pressing.}}`,
+  'morning-first-materials': 'Begin with what you buy: enter the first butter, oil or tin.',
+  'morning-first-count': 'Count what stands on the shelf: weigh each tub, count the tins.',
+  'morning-first-formula': 'Write the first formula down, in grams, as you make it.',
+  'morning-first-product': 'Say what is sold: a formula in a tin, with its declared content.',
+  'morning-begin': 'First step',
+  'morning-first-step': 'to begin with',
+  'morning-begin-act': 'Begin',
+
+  'morning-order': 'Order {number}{hasCustomer, select, yes {, {customer}} other {}}',
+  'morning-ready': 'ready',
+  'morning-ready-late': 'ready, and late',
+  'morning-cannot-go': 'cannot go',
+  'morning-kept-in-vain': 'keep others',
+  'morning-keep-others': 'Tins that were kept for it may not go any more: their lot was stopped, or ended.',
+  'morning-wanted': `Wanted by ${day('wantedBy')}.`,
+  'morning-tins-of': '{units} × {product}',
+  'morning-pick': 'Pick and send',
+  'morning-look': 'Look',
+
+  'morning-batch': '{item}, {number}',
+  'morning-bowl': '{item}, {number}',
+  'morning-being-made': 'being made',
+  'morning-planned': '{grams} g planned.',
+  'morning-go-on': 'Go on',
+  'morning-sets': 'sets',
+  'morning-may-be-firm': 'may be firm',
+  'morning-should-be-firm': 'should be firm',
+  'morning-firm-between': `{grams} g, firm between ${part('from')} and ${part('to')}.`,
+  'morning-is-firm': 'It is firm',
+  'morning-being-filled': 'being filled',
+  'morning-waits-for-release': 'waits for release',
+  'morning-run-wanted': '{units, plural, one {# tin} other {# tins}} wanted.',
+  'morning-release': 'Look and release',
+  'morning-to-fill': 'to be filled',
+  'morning-bowl-holds': '{grams} g in the bowl.',
+  'morning-fill': 'Fill it',
+
+  'morning-may-begin': 'to melt',
+  'morning-begin-today': 'melt it today',
+  'morning-begun-too-late': 'too late',
+  'morning-melt-until': `{isLate, select, yes {At the longest setting time it comes too late for order {number}, wanted by ${day('wantedBy')}.} other {Begin by ${day('begin')}, {latest, time, short}, so that order {number} can go by ${day('wantedBy')}.}}`,
+  'morning-melt-grams': '{grams} g for what is ordered; what stays in the pot comes on top.',
+  'morning-melt': 'Melt the base',
+  'morning-base-there': 'everything is here',
+  'morning-lacks': 'something is short',
+  'morning-late': 'late',
+  'morning-make-for': `For order {number}, wanted by ${day('wantedBy')}.`,
+  'morning-make': 'Make {units, plural, one {# tin} other {# tins}}',
+  'morning-buy-first': '{item} has to be bought first.',
+
+  'morning-short': 'short',
+  'morning-low': 'low',
+  'morning-buy-short':
+    '{short}{unit, select, g { g} other {}} short: {needed} needed for what is ordered, {have} here.',
+  'morning-buy-low': '{have}{unit, select, g { g} other {}} left; it is bought again below {reorderBelow}.',
+  'morning-buy-for': `Order {number}, wanted by ${day('wantedBy')}, waits for it.`,
+  'morning-buy-pack': 'Comes in packs of {packSize}{unit, select, g { g} other {}}.',
+  'morning-buy-lead': 'Delivery takes {days, plural, =0 {no time} one {# day} other {# days}}.',
+  'morning-lead-unknown': 'Nobody has said how long delivery takes.',
+  'morning-to-shelf': 'To the shelf',
+} as const;

@@ -1,0 +1,88 @@
+import type { trace } from '../../contract/index.ts';
+import { exact, MICROGRAMS_PER_GRAM } from '../../core/quantity/index.ts';
+import type { LotAtHand, RunHead } from '../../storage/index.ts';
+import { sayMomentOf } from '../orders/say-moment.ts';
+import { gramsText } from '../quantity-text.ts';
+import { saying } from '../saying.ts';
+import type { MorningData } from './read-morning.ts';
+import { titleOf } from './title-of.ts';
+
+/** What was begun and wants the next hand: batches, bases that set, filling runs, bowls. */
+export const listUnderWay = (data: MorningData): trace.MorningLine[] => [
+  ...data.book.batches.map((batch) => ({
+    key: `batch ${batch.id}`,
+    title: titleOf('morning-batch', { item: batch.formula_name, number: batch.number }),
+    state: 'going' as const,
+    stateWord: saying('morning-being-made'),
+    detail: [saying('morning-planned', { grams: gramsText(batch.planned_ug) })],
+    action: { words: saying('morning-go-on'), to: `/making/${batch.id}` },
+    level: null,
+  })),
+  ...data.book.lots.filter(waitsForFirmWord).map((lot) => firmLine(data, lot)),
+  ...data.runs.map(runLine),
+  ...data.book.lots.filter((lot) => isBowlToFill(data, lot)).map(bowlLine),
+];
+
+const waitsForFirmWord = (lot: LotAtHand): boolean =>
+  lot.formula_kind === 'base' &&
+  lot.firm_from !== null &&
+  lot.firm_said_at === null &&
+  (lot.status === 'quarantine' || lot.status === 'released');
+
+/** From the earliest end of its range on somebody may look and say so; that instant itself counts. */
+function firmLine({ book }: MorningData, lot: LotAtHand): trace.MorningLine {
+  const { firm_from: from, firm_to: to } = lot;
+  const hasCome = (instant: string | null) => instant !== null && Date.parse(instant) <= Date.parse(book.now);
+  const mayBeFirm = hasCome(from);
+  const word = hasCome(to) ? 'morning-should-be-firm' : 'morning-may-be-firm';
+  return {
+    key: `firm ${lot.id}`,
+    title: titleOf('morning-batch', { item: lot.item_name, number: lot.number }),
+    state: mayBeFirm ? 'ready' : 'going',
+    stateWord: saying(mayBeFirm ? word : 'morning-sets'),
+    detail: [
+      saying('morning-firm-between', {
+        ...sayMomentOf(book, 'from', from ?? book.now),
+        ...sayMomentOf(book, 'to', to ?? from ?? book.now),
+        grams: gramsText(lot.on_hand),
+      }),
+    ],
+    action: { words: saying(mayBeFirm ? 'morning-is-firm' : 'morning-look'), to: `/shelf/lots/${lot.id}` },
+    level: null,
+  };
+}
+
+function runLine(run: RunHead): trace.MorningLine {
+  const { name } = JSON.parse(run.product_details) as { readonly name: string };
+  return {
+    key: `run ${run.id}`,
+    title: titleOf('morning-batch', { item: name, number: run.number }),
+    state: run.is_closed ? 'ready' : 'going',
+    stateWord: saying(run.is_closed ? 'morning-waits-for-release' : 'morning-being-filled'),
+    detail: [saying('morning-run-wanted', { units: run.wanted })],
+    action: {
+      words: saying(run.is_closed ? 'morning-release' : 'morning-go-on'),
+      to: `/filling/${run.id}`,
+    },
+    level: null,
+  };
+}
+
+/** A bowl that nobody is filling and that holds one tin at the least; what clings to it is no work for a morning. */
+function isBowlToFill({ book, runs }: MorningData, lot: LotAtHand): boolean {
+  if (lot.formula_kind !== 'mixture' || lot.status !== 'released' || lot.on_hand <= 0) return false;
+  if (runs.some((run) => run.batch_id === lot.batch_id && !run.is_closed)) return false;
+  const own = [...book.products.values()].filter((product) => product.formulaId === lot.item_id);
+  const held = exact(lot.on_hand).div(MICROGRAMS_PER_GRAM);
+  return own.length === 0 || own.some((product) => product.aimGrams.lte(held));
+}
+
+const bowlLine = (lot: LotAtHand): trace.MorningLine => ({
+  key: `bowl ${lot.id}`,
+  title: titleOf('morning-bowl', { item: lot.item_name, number: lot.number }),
+  state: 'ready',
+  stateWord: saying('morning-to-fill'),
+  detail: [saying('morning-bowl-holds', { grams: gramsText(lot.on_hand) })],
+  action: { words: saying('morning-fill'), to: `/making/${lot.batch_id ?? ''}/fill` },
+  level: null,
+});
