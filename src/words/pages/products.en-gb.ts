@@ -26,6 +26,7 @@ export const productWords = {
     contentTitle: 'What is in it',
     declared: 'Declared content',
     declaredHint: 'What the label states, and what the law judges by.',
+    tolerated: 'What the law lets a single tin be short by, filled the average way',
     aim: 'Aim to fill',
     aimHint: 'Left empty: the declared content and the scale’s error on top.',
     basis: 'How it is filled',

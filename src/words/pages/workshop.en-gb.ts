@@ -67,6 +67,7 @@ export const workshopWords = {
     noClass: 'not verified',
     interval: 'Verification interval e',
     about: (capacity: string, readability: string) => `up to ${capacity}, in steps of ${readability}`,
+    smallest: 'Smallest weight within 1 %',
     verified: (accuracyClass: string) => `verified, class ${accuracyClass}`,
     saved: 'The scale is kept.',
     none: 'No scale yet. Without one nothing can be weighed in or filled.',

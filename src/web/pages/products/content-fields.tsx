@@ -1,9 +1,11 @@
+import { readDecimal } from '../../../core/quantity/index.ts';
 import { productWords, termWords } from '../../../words/index.ts';
 import type { Editing } from '../../api/use-editing.ts';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { Select } from '../../parts/select.tsx';
+import { ShowWorking } from '../../parts/show-working.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import type { ProductDraft } from './product-draft.ts';
 import type { ProductParts } from './use-parts.ts';
@@ -22,6 +24,14 @@ const AMOUNTS = [
   { key: 'bowlLossPercent', label: words.loss, unit: '%', hint: words.lossHint, isOptional: false },
   { key: 'retainedGrams', label: words.retained, unit: 'g', hint: undefined, isOptional: false },
 ] as const;
+
+/** Shown once the content is a number above nought. */
+function ToleratedError({ declaredGrams }: { readonly declaredGrams: string }) {
+  const nominal = readDecimal(declaredGrams, 'declaredGrams');
+  if (!nominal.ok || nominal.value.lte(0)) return null;
+  const input = { nominal: nominal.value.toNumber(), unit: 'g' };
+  return <ShowWorking calculation="tolerable-error" input={input} title={words.tolerated} />;
+}
 
 export const ContentFields = ({ editing: { draft, set }, parts }: Props) => (
   <FieldGroup title={words.contentTitle}>
@@ -45,6 +55,7 @@ export const ContentFields = ({ editing: { draft, set }, parts }: Props) => (
         />
       ))}
     </SideBySide>
+    <ToleratedError declaredGrams={draft.declaredGrams} />
     <RadioChoice
       title={words.basis}
       choices={BASES}

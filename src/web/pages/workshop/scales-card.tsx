@@ -4,6 +4,7 @@ import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
+import { ShowWorking } from '../../parts/show-working.tsx';
 import { ScaleDialog } from './scale-dialog.tsx';
 import styles from './workshop.module.css';
 import type { Scale } from './workshop.ts';
@@ -16,22 +17,34 @@ const scaleInWords = ({ capacityGrams, readabilityGrams, accuracyClass }: Scale)
     ...(accuracyClass === null ? [] : [words.verified(accuracyClass)]),
   ].join(', ');
 
+/** One in a hundred: what the bench asks of a scent (common practice, no source). */
+const TOLERANCE = 0.01;
+
+const weighingOf = ({ readabilityGrams, repeatabilityGrams }: Scale) => ({
+  readabilityGrams: Number(readabilityGrams),
+  ...(repeatabilityGrams === null ? {} : { repeatabilityGrams: Number(repeatabilityGrams) }),
+  relativeTolerance: TOLERANCE,
+});
+
 export function ScalesCard({ scales }: { readonly scales: readonly Scale[] }) {
   const [asked, setAsked] = useState<string | null>(null);
   return (
     <Card title={words.title} isFlush>
       <List rows={scales} keyOf={({ id }) => id} empty={words.none}>
         {(scale) => (
-          <ListFoot>
-            <span>
-              <strong>{scale.name}</strong>
-              <br />
-              <span className="soft">{scaleInWords(scale)}</span>
-            </span>
-            <Button isPlain onPress={() => setAsked(scale.id)} label={`${partWords.change}: ${scale.name}`}>
-              {partWords.change}
-            </Button>
-          </ListFoot>
+          <>
+            <ListFoot>
+              <span>
+                <strong>{scale.name}</strong>
+                <br />
+                <span className="soft">{scaleInWords(scale)}</span>
+              </span>
+              <Button isPlain onPress={() => setAsked(scale.id)} label={`${partWords.change}: ${scale.name}`}>
+                {partWords.change}
+              </Button>
+            </ListFoot>
+            <ShowWorking title={words.smallest} calculation="smallest-weight" input={weighingOf(scale)} />
+          </>
         )}
       </List>
       <div className={styles.last}>
