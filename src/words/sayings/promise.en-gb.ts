@@ -9,13 +9,13 @@ export const promiseSayings = {
     'Something has to be bought first. If it comes as usual, ready {isRange, select, yes {between {from} and {to}} other {{to}}}; wanted by {wantedBy}.',
   'promise-unknown-until-bought': 'Wanted by {wantedBy}. No day can be named before something is bought.',
   'promise-on-shelf':
-    '{item}: {need} {unit, select, g {g} other {}} needed, {onShelf} {unit, select, g {g} other {}} on the shelf.',
+    '{item}: {need}{unit, select, g { g} other {}} needed, {onShelf}{unit, select, g { g} other {}} on the shelf.',
   'promise-firm-between': '{item} should be firm between {from} and {to}.',
-  'promise-short': '{item}: {short} {unit, select, g {g} other {}} short, {need} needed and {have} here.',
-  'promise-step-buy': 'Buy {amount} {unit, select, g {g} other {}} of {item}',
-  'promise-step-make': 'Make {amount} {unit, select, g {g} other {}} of {item}',
+  'promise-short': '{item}: {short}{unit, select, g { g} other {}} short, {need} needed and {have} here.',
+  'promise-step-buy': 'Buy {amount}{unit, select, g { g} other {}} of {item}',
+  'promise-step-make': 'Make {amount}{unit, select, g { g} other {}} of {item}',
   'promise-step-set': '{item} sets',
   'promise-step-firm': '{item} of lot {lot} sets',
   'promise-step-say-firm': 'Look at {item} of lot {lot}: it should be firm, and a person has to say so',
-  'promise-step-release': 'Release {amount} {unit, select, g {g} other {}} of {item}',
+  'promise-step-release': 'Release {amount}{unit, select, g { g} other {}} of {item}',
 } as const;
