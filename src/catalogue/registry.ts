@@ -2,6 +2,7 @@ import { costCalculations } from './cost-calculations.ts';
 import type { Calculation } from './define-calculation.ts';
 import { fillingCalculations } from './filling-calculations.ts';
 import { labelCalculations } from './label-calculations.ts';
+import { safetyCalculations } from './safety-calculations.ts';
 import { stockCalculations } from './stock-calculations.ts';
 import { weighingCalculations } from './weighing-calculations.ts';
 
@@ -9,6 +10,7 @@ import { weighingCalculations } from './weighing-calculations.ts';
 export const calculations: readonly Calculation[] = [
   ...weighingCalculations,
   ...fillingCalculations,
+  ...safetyCalculations,
   ...labelCalculations,
   ...stockCalculations,
   ...costCalculations,

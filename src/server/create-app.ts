@@ -3,7 +3,7 @@ import { bodyLimit } from 'hono/body-limit';
 import { runCalculation } from '../catalogue/index.ts';
 import { type Route, type RouteName, routes } from '../contract/index.ts';
 import { done, problem, type Result } from '../core/problem.ts';
-import { type Context, type Paper, problemOfFailure, type UseCases } from '../work/index.ts';
+import { type Context, type Paper, problemOfFailure, type UseCases, type WorkRoute } from '../work/index.ts';
 import { answerProblems } from './answer.ts';
 import { listCalculations } from './calculations.ts';
 import { guardOrigin } from './guard-origin.ts';
@@ -12,10 +12,6 @@ import { describeApi } from './open-api.ts';
 import { type ReadRequest, readRequest } from './read-request.ts';
 import { securityHeaders } from './security-headers.ts';
 import { serveWebFiles } from './web-files.ts';
-
-/** The three rows of the table that need no workshop. */
-type OwnRoute = 'listCalculations' | 'calculate' | 'getHealth';
-export type WorkRoute = Exclude<RouteName, OwnRoute>;
 
 export interface AppWish {
   readonly context: Context;

@@ -1,3 +1,3 @@
-export { type AppWish, createApp, type WorkRoute } from './create-app.ts';
+export { type AppWish, createApp } from './create-app.ts';
 export { type Log, makeLog } from './log.ts';
 export { type Listening, serve } from './serve.ts';

@@ -1,3 +1,4 @@
+import type { RouteName } from '../contract/index.ts';
 import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
@@ -6,6 +7,7 @@ import { morningUseCases } from './morning/index.ts';
 import { orderUseCases } from './orders/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
+import type { UseCases } from './use-case.ts';
 import { workshopUseCases } from './workshop/index.ts';
 
 export type { Context } from './context.ts';
@@ -20,6 +22,9 @@ export {
 export type { Paper, RequestOf, UseCase, UseCases } from './use-case.ts';
 export { type Beginning, openDoors } from './workshop/index.ts';
 
+/** All rows of the table but those that need no workshop: the server answers these itself. */
+export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'getHealth'>;
+
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = {
   ...keepingUseCases,
@@ -31,4 +36,4 @@ export const useCases = {
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,
-};
+} satisfies Partial<UseCases<WorkRoute>>;
