@@ -1,0 +1,436 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import {
+  type BuiltFormula,
+  baseLine,
+  buildBase,
+  buildMixture,
+  buildReport,
+  line,
+  revisionOf,
+} from '../../../test/workshop/build-formula.ts';
+import { buildIngredient } from '../../../test/workshop/build-stock.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
+import { must } from '../../core/problem.ts';
+import { say } from '../../words/index.ts';
+import { checkForSale } from './index.ts';
+
+let bench: TestWorkshop;
+let fat: string;
+beforeEach(async () => {
+  bench = await openTestWorkshop();
+  fat = await buildIngredient(bench, { name: 'Shea butter', inciEu: 'Butyrospermum Parkii Butter' });
+});
+afterEach(() => bench.close());
+
+const constituent = (name: string, cas: string, most: string) => ({
+  name,
+  cas,
+  leastPercent: '0',
+  typicalPercent: '0.1',
+  mostPercent: most,
+  source: 'invented for the test',
+  confidence: 'supplier' as const,
+});
+/** An oil of the tables, with constituents of our own, so that one figure decides. */
+const buildOil = (constituents: ReturnType<typeof constituent>[], more: object = {}) =>
+  buildIngredient(bench, {
+    name: 'Orange oil',
+    inciEu: 'Citrus Aurantium Dulcis Peel Oil',
+    cas: ['8008-57-9'],
+    plantPart: 'peel',
+    process: 'expressed',
+    botanical: 'Citrus sinensis',
+    role: 'fragrance',
+    constituents,
+    ...more,
+  });
+const check = (id: string, markets = 'GB,NI') =>
+  bench.get('checkRevision', { params: { id }, query: { markets } });
+const codesOfReasons = async (id: string, markets?: string) =>
+  (await check(id, markets)).reasons.map((reason) => reason.code);
+const ranges = (materialId: string, leastPercent: string, mostPercent: string) => ({
+  materialId,
+  leastPercent,
+  mostPercent,
+});
+
+describe('the check of a revision', () => {
+  it('says yes where report, law and IFRA are kept, and what has to be named', async () => {
+    const oil = await buildOil([constituent('Geraniol', '106-24-1', '1')]);
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '990'), line(oil, '10')]);
+    await buildReport(bench, {
+      formulaIds: [formulaId],
+      ranges: [ranges(fat, '50', '99'), ranges(oil, '0', '1')],
+    });
+    const view = await check(revisionId);
+    expect(view).toMatchObject({ answer: 'yes', sentence: { code: 'check-yes' }, open: [], reasons: [] });
+    const named = Object.fromEntries(
+      view.markets.map((row) => [row.market, row.named.map((one) => one.labelName)]),
+    );
+    // Geraniol, 0.01 %, is over 0.001 %: Regulation (EC) No 1223/2009, Annex III, entry 78. The peel oil has to be named
+    // by Regulation (EU) 2023/1545 in Northern Ireland (new products from 31 July 2026); Great Britain has not taken it over.
+    expect(named.GB).toEqual(['Geraniol']);
+    expect(named.NI?.sort()).toEqual(['Citrus Aurantium Peel Oil', 'Geraniol']);
+    expect(view.report).toMatchObject({
+      reference: 'R-1',
+      isPast: false,
+      rows: [
+        { material: 'Shea butter', percent: '99', leastPercent: '50', mostPercent: '99', verdict: 'within' },
+        { material: 'Orange oil', percent: '1', leastPercent: '0', mostPercent: '1', verdict: 'within' },
+      ],
+    });
+  });
+
+  it('judges on the most that an oil may hold, the limit itself allowed', async () => {
+    // Citral in category 5A: 0.15 % (IFRA Standards, 49th Amendment). 1 % of an oil with 15 % of it is just that.
+    const answerWith = async (most: string) => {
+      const oil = await buildOil([constituent('Citral', '5392-40-5', most)], { name: `Oil ${most}` });
+      const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '990'), line(oil, '10')]);
+      await buildReport(bench, {
+        formulaIds: [formulaId],
+        ranges: [ranges(fat, '0', '100'), ranges(oil, '0', '100')],
+      });
+      return check(revisionId, 'GB');
+    };
+    const at = await answerWith('15');
+    expect(at.answer).toBe('yes');
+    expect(at.markets[0]?.verdicts.find((row) => row.name === 'Citral')).toMatchObject({
+      verdict: 'within',
+      mostPercent: '0.15',
+      typicalPercent: '0.001',
+      limitPercent: '0.15',
+      kind: 'ifra',
+      edition: '49',
+      fromMaterials: ['Oil 15'],
+    });
+    const over = await answerWith('15.0001');
+    expect(over).toMatchObject({ answer: 'no', sentence: { code: 'check-no', parameters: { n: 1 } } });
+    expect(over.reasons[0]).toMatchObject({
+      code: 'sale-over',
+      parameters: { substance: 'Citral', percent: '0.150001', limitPercent: '0.15' },
+    });
+  });
+
+  it('opens bases: what is in a base counts in the finished product', async () => {
+    const oil = await buildOil([constituent('Citral', '5392-40-5', '100')]);
+    const base = await buildBase(bench, [line(fat, '99'), line(oil, '1')]);
+    const { revisionId } = await buildMixture(bench, [baseLine(base.formulaId, '15'), line(fat, '85')]);
+    const verdicts = (await check(revisionId, 'GB')).markets[0]?.verdicts;
+    // 15 % of a base with 1 % of it: 0.15 %.
+    expect(verdicts?.find((row) => row.name === 'Citral')).toMatchObject({
+      mostPercent: '0.15',
+      verdict: 'within',
+    });
+  });
+
+  it('asks for the market it is told, and refuses one it does not know', async () => {
+    const { revisionId } = await buildMixture(bench, [line(fat, '1')]);
+    expect((await check(revisionId, 'EU')).markets.map((row) => row.market)).toEqual(['EU']);
+    const params = { id: revisionId };
+    expect(codesOf(await bench.ask('checkRevision', { params, query: { markets: 'GB,US' } }))).toEqual([
+      'value-not-one-of',
+    ]);
+    expect(codesOf(await bench.ask('checkRevision', { params: { id: 'lost' } }))).toEqual([
+      'thing-not-found',
+    ]);
+  });
+});
+
+describe('the report in the check', () => {
+  let oil: string;
+  let mixture: BuiltFormula;
+  beforeEach(async () => {
+    oil = await buildOil([constituent('Geraniol', '106-24-1', '1')]);
+    mixture = await buildMixture(bench, [line(fat, '99'), line(oil, '1')]);
+  });
+  const report = (more: object = {}) =>
+    buildReport(bench, {
+      formulaIds: [mixture.formulaId],
+      ranges: [ranges(fat, '0', '100'), ranges(oil, '0', '100')],
+      ...more,
+    });
+
+  it('stops the sale where there is none', async () => {
+    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-missing']);
+    expect((await check(mixture.revisionId)).report).toBeNull();
+  });
+
+  it('binds by both ends of its ranges, each end allowed itself', async () => {
+    const id = await report({ ranges: [ranges(fat, '99', '99'), ranges(oil, '1', '1')] });
+    expect(await codesOfReasons(mixture.revisionId)).toEqual([]);
+    const change = (version: number, own: ReturnType<typeof ranges>[]) =>
+      bench.get('saveReport', {
+        body: {
+          id,
+          version,
+          details: {
+            reference: 'R-1',
+            assessor: 'A',
+            signedOn: '2026-10-01',
+            reviewBy: '2027-10-01',
+            baseFormulaId: null,
+            formulaIds: [mixture.formulaId],
+            markets: ['GB', 'NI'],
+            uses: ['leave-on'],
+            ranges: own,
+          },
+        },
+      });
+    await change(1, [ranges(fat, '99.000001', '100'), ranges(oil, '0', '0.999999')]);
+    const view = await check(mixture.revisionId);
+    expect(view.answer).toBe('no');
+    expect(view.report?.rows.map((row) => row.verdict)).toEqual(['under', 'over']);
+    expect(view.reasons.map((reason) => reason.code).sort()).toEqual([
+      'sale-report-below',
+      'sale-report-over',
+    ]);
+    await change(2, [ranges(fat, '0', '100')]);
+    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-not-covered']);
+  });
+
+  it('has to be for the market', async () => {
+    await report({ markets: ['GB'] });
+    expect(await codesOfReasons(mixture.revisionId, 'GB')).toEqual([]);
+    const { reasons } = await check(mixture.revisionId);
+    expect(reasons).toMatchObject([{ code: 'sale-report-missing', parameters: { markets: 'NI' } }]);
+  });
+
+  it('may be one for each market', async () => {
+    await report({ reference: 'UK-1', markets: ['GB'] });
+    await report({ reference: 'EU-1', markets: ['NI', 'EU'] });
+    expect((await check(mixture.revisionId)).answer).toBe('yes');
+  });
+
+  it('has to be for the use and the formula', async () => {
+    await report({ uses: ['rinse-off'] });
+    const other = await buildMixture(bench, [line(fat, '1')]);
+    await report({ formulaIds: [other.formulaId] });
+    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-missing']);
+  });
+
+  it('is the newest by the day it was signed', async () => {
+    await report({ reference: 'Newer', signedOn: '2026-11-01', ranges: [ranges(fat, '0', '100')] });
+    await report({ reference: 'Older', signedOn: '2026-09-01' });
+    expect((await check(mixture.revisionId)).report?.reference).toBe('Newer');
+    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-not-covered']);
+  });
+
+  it('is said to be past, and close to it, without stopping the sale', async () => {
+    await report({ reviewBy: '2026-11-25' });
+    const past = await check(mixture.revisionId);
+    expect(past).toMatchObject({ answer: 'yes', report: { isPast: true } });
+    expect(past.reasons.map((reason) => reason.code)).toEqual(['sale-report-review-passed']);
+    await report({ signedOn: '2026-11-01', reviewBy: '2026-11-26' });
+    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-review-close']);
+  });
+
+  it('has to name the base that the formula is made with', async () => {
+    const base = await buildBase(bench, [line(fat, '1')]);
+    const other = await buildBase(bench, [line(fat, '1')]);
+    const scented = await buildMixture(bench, [baseLine(base.formulaId, '99'), line(oil, '1')]);
+    await report({ formulaIds: [scented.formulaId], baseFormulaId: other.formulaId });
+    expect(await codesOfReasons(scented.revisionId)).toEqual(['sale-report-base-not-covered']);
+    await report({ formulaIds: [scented.formulaId], baseFormulaId: base.formulaId, signedOn: '2026-11-01' });
+    expect(await codesOfReasons(scented.revisionId)).toEqual([]);
+  });
+
+  it('of a base only has to know its materials, since the ranges are of the finished product', async () => {
+    const base = await buildBase(bench, [line(fat, '1')]);
+    expect(await codesOfReasons(base.revisionId)).toEqual(['sale-report-missing']);
+    await report({
+      formulaIds: [],
+      baseFormulaId: base.formulaId,
+      ranges: [ranges(fat, '10', '60'), ranges(oil, '0.1', '1')],
+    });
+    expect(await codesOfReasons(base.revisionId)).toEqual([]);
+  });
+});
+
+describe('what no source tells', () => {
+  let mixture: BuiltFormula;
+  beforeEach(async () => {
+    // The law asks for a peroxide value of this oil (Annex III, entry 122): only its certificate knows it.
+    const cedar = await buildIngredient(bench, {
+      name: 'Atlas cedar',
+      inciEu: 'Cedrus Atlantica Wood Oil',
+      plantPart: 'wood',
+      process: 'distilled',
+      botanical: 'Cedrus atlantica',
+      role: 'fragrance',
+      constituents: [constituent('Geraniol', '106-24-1', '0.1')],
+    });
+    mixture = await buildMixture(bench, [line(fat, '99'), line(cedar, '1')]);
+    await buildReport(bench, {
+      formulaIds: [mixture.formulaId],
+      ranges: [ranges(fat, '0', '100'), ranges(cedar, '0', '100')],
+    });
+  });
+  const open = async (markets?: string) => (await check(mixture.revisionId, markets)).open;
+  const decide = (
+    key: string,
+    verdict: 'accepted' | 'refused',
+    more: { corrects?: string; stamp?: ReturnType<typeof bench.stamp>; reason?: string } = {},
+  ) =>
+    bench.ask('decideUnknown', {
+      params: { id: mixture.revisionId },
+      body: { key, verdict, reason: 'Certificate of lot 7 seen.', ...more },
+    });
+
+  it('is asked once for all markets that ask it', async () => {
+    expect(await open()).toMatchObject([
+      {
+        markets: ['GB', 'NI'],
+        decided: null,
+        substance: 'Cedrus Atlantica Wood Oil',
+        why: { code: 'unknown-needs-certificate' },
+      },
+    ]);
+    expect(await check(mixture.revisionId)).toMatchObject({
+      answer: 'decide',
+      sentence: { code: 'check-decide', parameters: { n: 1 } },
+      reasons: [{ code: 'sale-unknown', parameters: { markets: 'GB, NI' } }],
+    });
+  });
+
+  it('is decided by a named person with a reason, and asked no more', async () => {
+    const [question] = await open();
+    const stamp = bench.stamp({ by: bench.people.second });
+    await decide(question?.key ?? '', 'accepted', { stamp });
+    const view = await check(mixture.revisionId);
+    expect(view.answer).toBe('yes');
+    expect(view.open).toMatchObject([
+      {
+        key: question?.key,
+        decided: {
+          entryId: stamp.id,
+          verdict: 'accepted',
+          by: 'Bo Marsh',
+          reason: 'Certificate of lot 7 seen.',
+        },
+      },
+    ]);
+    expect(view.reasons).toMatchObject([{ code: 'sale-unknown-accepted', parameters: { by: 'Bo Marsh' } }]);
+  });
+
+  it('is decided once: a second decision is refused and told the first', async () => {
+    const [question] = await open();
+    const key = question?.key ?? '';
+    await decide(key, 'accepted');
+    expect(await decide(key, 'refused')).toMatchObject({
+      ok: false,
+      problems: [{ code: 'decided-already', found: 'accepted', parameters: { by: 'Ada Quill' } }],
+    });
+    expect((await check(mixture.revisionId)).answer).toBe('yes');
+  });
+
+  it('is corrected by naming the decision: the latest counts, both stay readable', async () => {
+    const key = (await open())[0]?.key ?? '';
+    const first = bench.stamp();
+    await decide(key, 'accepted', { stamp: first });
+    expect(
+      codesOf(await decide(key, 'refused', { corrects: first.id, reason: 'It was another lot.' })),
+    ).toEqual([]);
+    const view = await check(mixture.revisionId);
+    expect(view.answer).toBe('no');
+    expect(view.reasons).toMatchObject([{ code: 'sale-unknown-refused' }]);
+    expect(view.open[0]?.decided).toMatchObject({ verdict: 'refused', reason: 'It was another lot.' });
+    const kept = await bench.context.storage.db.selectFrom('decision').selectAll().execute();
+    expect(kept.map((row) => row.verdict)).toEqual(['accepted', 'refused']);
+    expect(codesOf(await decide(key, 'accepted', { corrects: first.id }))).toEqual(['decided-already']);
+  });
+
+  it('sent twice is decided once', async () => {
+    const key = (await open())[0]?.key ?? '';
+    const stamp = bench.stamp();
+    await decide(key, 'accepted', { stamp });
+    expect(codesOf(await decide(key, 'accepted', { stamp }))).toEqual([]);
+    expect(await bench.context.storage.db.selectFrom('decision').selectAll().execute()).toHaveLength(1);
+  });
+
+  it('seen for one market is decided for that market alone', async () => {
+    const [british] = await open('GB');
+    await decide(british?.key ?? '', 'accepted');
+    expect((await check(mixture.revisionId, 'GB')).answer).toBe('yes');
+    expect((await check(mixture.revisionId)).answer).toBe('decide');
+    expect((await open()).map((question) => [question.markets, question.decided?.verdict])).toEqual([
+      [['GB'], 'accepted'],
+      [['NI'], undefined],
+    ]);
+  });
+
+  it('is asked anew of another revision', async () => {
+    await decide((await open())[0]?.key ?? '', 'accepted');
+    const other = await buildMixture(bench, [line(fat, '1')]);
+    expect((await check(other.revisionId)).open).toEqual([]);
+    const { itemId } =
+      (await bench.get('getRevision', { params: { id: mixture.revisionId } })).lines[1] ?? {};
+    const again = await buildMixture(bench, [line(fat, '99'), line(itemId ?? '', '1')]);
+    expect((await check(again.revisionId)).open).toMatchObject([{ decided: null }]);
+  });
+
+  it('is refused a decision on what nobody asks, without a reason, and a correction of nothing', async () => {
+    const key = (await open())[0]?.key ?? '';
+    expect(codesOf(await decide('GB:law:something-else', 'accepted'))).toEqual(['unknown-not-here']);
+    expect(codesOf(await decide(`${key} | GB:law:x`, 'accepted'))).toEqual(['unknown-not-here']);
+    expect(codesOf(await decide(key, 'accepted', { reason: ' ' }))).toEqual(['value-too-small']);
+    expect(codesOf(await decide(key, 'accepted', { corrects: 'lost' }))).toEqual(['corrects-nothing']);
+  });
+
+  it('is what a scent is made of where nobody says it', async () => {
+    const blend = await buildIngredient(bench, { name: 'Bought scent', inciEu: 'Parfum', role: 'fragrance' });
+    const { revisionId } = await buildMixture(bench, [line(fat, '99'), line(blend, '1')]);
+    expect((await check(revisionId)).open).toMatchObject([
+      { substance: 'Bought scent', markets: ['GB', 'NI'], why: { code: 'unknown-composition' } },
+    ]);
+  });
+});
+
+describe('whether a batch may be made for sale', () => {
+  const ask = async (id: string) => must(await checkForSale(bench.context, id, ['GB', 'NI']));
+
+  it('lists everything that stops it, each in words', async () => {
+    const oil = await buildOil([constituent('Citral', '5392-40-5', '20')]);
+    const { revisionId } = await buildMixture(bench, [line(fat, '99'), line(oil, '1')]);
+    const { answer, hindrances } = await ask(revisionId);
+    expect(answer).toBe('no');
+    expect(hindrances.map((one) => one.code)).toEqual(['sale-over', 'sale-report-missing']);
+    const said = hindrances.map((one) => say(one));
+    expect(said[0]).toContain('Citral may reach 0.2 %, above its limit of 0.15 %');
+    for (const sentence of said) expect(sentence).not.toContain('no words yet');
+  });
+
+  it('is never yes for a trial', async () => {
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '1')], {
+      details: { standing: 'trial' },
+    });
+    await buildReport(bench, { formulaIds: [formulaId], ranges: [ranges(fat, '0', '100')] });
+    expect((await check(revisionId)).answer).toBe('yes');
+    expect(await ask(revisionId)).toMatchObject({ answer: 'no', hindrances: [{ code: 'sale-trial' }] });
+  });
+
+  it('says how much room the tightest rule leaves to each material', async () => {
+    const oil = await buildOil([constituent('Citral', '5392-40-5', '10')]);
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '99'), line(oil, '1')]);
+    await buildReport(bench, {
+      formulaIds: [formulaId],
+      ranges: [ranges(fat, '0', '99'), ranges(oil, '0', '1.2')],
+    });
+    const { headroom } = await ask(revisionId);
+    // Citral: 0.15 of 0.10 % is 1.5 times; the report: 1.2 of 1 % is 1.2 times, which is tighter.
+    expect(headroom.get(oil)?.toString()).toBe('1.2');
+    expect(headroom.get(fat)?.toString()).toBe('1');
+  });
+
+  it('is asked of the draft as it stands now', async () => {
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '1')]);
+    await buildReport(bench, { formulaIds: [formulaId], ranges: [ranges(fat, '0', '100')] });
+    expect((await ask(revisionId)).answer).toBe('yes');
+    const oil = await buildOil([constituent('Citral', '5392-40-5', '20')]);
+    await bench.get('saveRevision', {
+      params: { id: formulaId },
+      body: { version: 1, details: revisionOf([line(fat, '99'), line(oil, '1')]) },
+    });
+    expect((await ask(revisionId)).answer).toBe('no');
+  });
+});
