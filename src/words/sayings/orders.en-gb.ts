@@ -1,6 +1,8 @@
 import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const tins = '{need, plural, one {# tin} other {# tins}} needed, {have} on the shelf';
+/** Where tins are still to be filled, what is counted are empty ones. */
+const empties = '{need, plural, one {# tin} other {# tins}} needed, {have} empty ones on the shelf';
 const firm = `{item} should be firm between ${part('from')} and ${part('to')}`;
 const short =
   '{amount} {unit, select, g {g of {item}} other {of {item}}} {amount, select, 1 {is} other {are}} short';
@@ -16,13 +18,13 @@ export const ordersSayings = {
     'Not known: nobody has written down how {item} is made.{others, plural, =0 {} one { The same goes for # other.} other { The same goes for # others.}}',
   'order-goes-from-shelf': `${late}: ${tins}.`,
   'order-goes-when-released': `${late} once {waiting, plural, one {# filled tin is} other {# filled tins are}} released: {need, plural, one {# tin} other {# tins}} needed.`,
-  'order-goes-when-made': `Can go out ${day('day')}, made and filled the same day: ${tins}.`,
-  'order-goes-when-firm': `Can go out ${day('day')}: ${firm}; ${tins}.`,
-  'order-goes-when-said-firm': `Can go out ${day('day')} once somebody says that {item} is firm: it should be by now; ${tins}.`,
-  'order-goes-when-melted': `Can go out ${day('day')} if {item} is melted today: it should be firm between ${part('from')} and ${part('to')}; ${tins}.`,
+  'order-goes-when-made': `Can go out ${day('day')}, made and filled the same day: ${empties}.`,
+  'order-goes-when-firm': `Can go out ${day('day')}: ${firm}; ${empties}.`,
+  'order-goes-when-said-firm': `Can go out ${day('day')} once somebody says that {item} is firm: it should be by now; ${empties}.`,
+  'order-goes-when-melted': `Can go out ${day('day')} if {item} is melted today: it should be firm between ${part('from')} and ${part('to')}; ${empties}.`,
   'order-goes-late': `Late, it was wanted by ${day('wantedBy')}: it can go ${day('day')}, made and filled the same day.`,
   'order-goes-late-when-firm': `Late, it was wanted by ${day('wantedBy')}: it can go ${day('day')}, as ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
-  'order-goes-if-firm-soon': `Not surely by ${day('wantedBy')}: {item}{mustMelt, select, yes {, melted today,} other {}} may be firm ${part('from')}, but at the longest only ${part('to')}.`,
+  'order-goes-if-firm-soon': `Not surely by ${day('wantedBy')}: {item}{mustMelt, select, yes {, melted today,} other {}} may be firm as early as ${part('from')}, but at the longest only ${part('to')}.`,
   'order-sets-too-long': `Not by ${day('wantedBy')}: ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
   'order-short': `Not by ${day('wantedBy')}: ${short}.${others}`,
   'order-short-until-bought': `Not before {item} is bought: ${short}; delivery takes {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,

@@ -13,13 +13,15 @@ export function nearDay(day: string, today: string): Near {
   return days > 1 && days <= LONGEST_WEEK ? 'week' : 'date';
 }
 
+export const NIGHT_ENDS = 5;
+
 /** Hours at which each part of the day begins, as people in Britain mostly say it (common practice, no source). */
 const PARTS = [
   [22, 'night'],
   [18, 'evening'],
   [13, 'afternoon'],
   [12, 'noon'],
-  [5, 'morning'],
+  [NIGHT_ENDS, 'morning'],
   [0, 'night'],
 ] as const;
 

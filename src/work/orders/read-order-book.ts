@@ -22,6 +22,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { localDate, workshopZone } from '../local-date.ts';
+import { findOlderBases } from '../making/older-bases.ts';
 import { findTinAim } from '../making/read-tins.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 
@@ -61,6 +62,8 @@ export interface OrderBook {
   readonly materials: ReadonlyMap<string, BookMaterial>;
   /** Of which something stands, the first to end first. */
   readonly lots: readonly LotAtHand[];
+  /** Lots of bases that were made differently from the base in force: they go into nothing for sale. */
+  readonly olderBases: ReadonlySet<string>;
   /** Pieces of each lot that are kept for orders. */
   readonly kept: ReadonlyMap<string, number>;
   readonly batches: readonly BatchUnderWay[];
@@ -73,6 +76,7 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
   const now = context.machine.now();
   const timeZone = await workshopZone(context);
   const materials = await readMaterials(db);
+  const lots = await listStandingLots(db);
   return {
     now,
     timeZone,
@@ -81,7 +85,8 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
     materials,
     products: readProducts(await listProducts(db), materials, await listScales(db)),
     formulas: await readFormulas(db),
-    lots: await listStandingLots(db),
+    lots,
+    olderBases: await findOlderBases(db, lots),
     kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
     batches: await listBatchesUnderWay(db),
     stillToWeigh: await listStillToWeigh(db),

@@ -91,7 +91,8 @@ export class ShelfLeft {
   }
 
   #promiseLot(lot: LotAtHand): PromiseLot[] {
-    const { today } = this.#book;
+    const { today, olderBases } = this.#book;
+    if (olderBases.has(lot.id)) return [];
     const left = this.#of(lot.number);
     const seen = {
       lot: lot.number,

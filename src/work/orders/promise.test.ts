@@ -1,0 +1,324 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import {
+  buildMakingBench,
+  inGrams,
+  inTins,
+  type MakingBench,
+  makeBatch,
+  makeFirmBase,
+} from '../../../test/workshop/build-making.ts';
+import {
+  answerOf,
+  buildOrder,
+  buildTins,
+  fillTins,
+  nameWorkshop,
+} from '../../../test/workshop/build-order.ts';
+import { buildLot } from '../../../test/workshop/build-stock.ts';
+import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
+import { say } from '../../words/index.ts';
+
+let bench: TestWorkshop;
+let shop: MakingBench;
+
+beforeEach(async () => {
+  // Thursday 26 November 2026, 08:05.
+  bench = await openTestWorkshop();
+  shop = await buildMakingBench(bench);
+  await nameWorkshop(bench);
+});
+afterEach(() => bench.close());
+
+const order = (units: number, wantedBy?: string) =>
+  buildOrder(bench, shop.product, units, wantedBy ? { wantedBy } : {});
+/** Whatever stands of a material is gone. */
+const useUp = async (part: 'lid' | 'shea' | 'scent', left = 0) => {
+  const body = {
+    reason: 'Counted anew',
+    ...(part === 'lid' ? { pieces: left } : { grossGrams: String(left), tareGrams: '0' }),
+  };
+  await bench.get('countLot', { params: { id: shop.lots[part] }, body });
+};
+
+describe('the promise of an order', () => {
+  it('goes today from tins that stand there', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 7);
+    const answer = await answerOf(bench, await order(5));
+    expect(answer).toMatchObject({
+      answer: 'yes',
+      earliest: { from: '2026-11-26', to: '2026-11-26' },
+      short: [],
+      steps: [],
+      says: 'Can go out today: 5 tins needed, 7 on the shelf.',
+    });
+  });
+
+  it('goes once filled tins are released', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await fillTins(bench, shop, 5);
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.answer).toBe('yes');
+    expect(answer.says).toBe('Can go out today once 5 filled tins are released: 5 tins needed.');
+    expect(answer.steps.map((step) => say(step.what))).toEqual(['Release 5 filled tins of Lavender butter']);
+  });
+
+  it('goes from a bowl that is still to be filled, and takes a batch under way for one', async () => {
+    await makeFirmBase(bench, shop, '250');
+    const id = await order(5);
+    const wish = inTins(shop.mixtureRevision, [{ productId: shop.product, units: 5 }]);
+    const started = await bench.get('startBatch', { body: { wish } });
+    const begun = await answerOf(bench, id);
+    expect([begun.answer, begun.short]).toEqual(['yes', []]);
+    await bench.get('abandonBatch', { params: { id: started.id }, body: { reason: 'Begun anew' } });
+    await makeBatch(bench, wish);
+    const made = await answerOf(bench, id);
+    expect(made.answer).toBe('yes');
+    expect(made.steps.map((step) => say(step.what))).toContain(
+      'Fill 5 tins of Lavender butter from the bowl',
+    );
+  });
+
+  it('goes on the day on which a firm base is made and filled', async () => {
+    await makeFirmBase(bench, shop, '600');
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.answer).toBe('yes');
+    expect(answer.says).toBe(
+      'Can go out today, made and filled the same day: 5 tins needed, 40 on the shelf.',
+    );
+  });
+
+  it('says between when and when the base that sets should be firm', async () => {
+    await makeBatch(bench, inGrams(shop.baseRevision, '600'));
+    const answer = await answerOf(bench, await order(5));
+    expect(answer).toMatchObject({ answer: 'yes', earliest: { from: '2026-11-26', to: '2026-11-27' } });
+    expect(answer.says).toBe(
+      'Can go out tomorrow: Quiet base should be firm between this evening and tomorrow morning; 5 tins needed, 40 on the shelf.',
+    );
+  });
+
+  it('counts a base that is still to be melted from now on', async () => {
+    const answer = await answerOf(bench, await order(5, '2026-12-04'));
+    expect(answer).toMatchObject({ answer: 'yes', earliest: { from: '2026-11-26', to: '2026-11-27' } });
+    expect(answer.says).toBe(
+      'Can go out tomorrow if Quiet base is melted today: it should be firm between this evening and tomorrow morning; 5 tins needed, 40 on the shelf.',
+    );
+  });
+
+  it('asks for a word once the base should be firm', async () => {
+    await makeBatch(bench, inGrams(shop.baseRevision, '600'));
+    bench.setClock('2026-11-27T08:05:00Z');
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.says).toBe(
+      'Can go out today once somebody says that Quiet base is firm: it should be by now; 5 tins needed, 40 on the shelf.',
+    );
+  });
+
+  it('is judged on the longest setting time: on its last minute of the day yes, a minute later no', async () => {
+    // Made at 23:59 it is firm at 23:59 of the day after at the longest; made at midnight, on the day after that.
+    bench.setClock('2026-11-26T23:59:00Z');
+    await makeBatch(bench, inGrams(shop.baseRevision, '600'));
+    const id = await order(5);
+    expect(await answerOf(bench, id)).toMatchObject({
+      answer: 'yes',
+      earliest: { from: '2026-11-27', to: '2026-11-27' },
+    });
+  });
+
+  it('says so where it could be firm in time and is not sure to be', async () => {
+    bench.setClock('2026-11-27T00:00:00Z');
+    await makeBatch(bench, inGrams(shop.baseRevision, '600'));
+    const answer = await answerOf(bench, await order(5));
+    expect(answer).toMatchObject({ answer: 'no', earliest: { from: '2026-11-27', to: '2026-11-28' } });
+    expect(answer.says).toBe(
+      'Not surely by today: Quiet base may be firm as early as noon today, but at the longest only tonight.',
+    );
+  });
+
+  it('is no where even the shortest setting time is too long', async () => {
+    bench.setClock('2026-11-27T18:00:00Z');
+    const answer = await answerOf(bench, await order(5));
+    expect(answer).toMatchObject({ answer: 'no', earliest: { from: '2026-11-28', to: '2026-11-28' } });
+    expect(answer.says).toContain('Not by today: Quiet base should be firm between');
+  });
+
+  it('names what has to be bought, how long that takes, and the day it comes to', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid', 2);
+    const answer = await answerOf(bench, await order(5));
+    expect(answer).toMatchObject({ answer: 'no', earliest: null });
+    expect(answer.short).toEqual([
+      {
+        itemKind: 'material',
+        itemId: shop.materials.lid,
+        name: 'Lid',
+        need: '5',
+        have: '2',
+        short: '3',
+        unit: 'pieces',
+      },
+    ]);
+    expect(answer.says).toBe(
+      'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday at the earliest if ordered today.',
+    );
+  });
+
+  it('leaves it open where what is short may come in time', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid', 2);
+    expect((await answerOf(bench, await order(5, '2026-11-29'))).answer).toBe('not-known');
+    expect((await answerOf(bench, await order(1, '2026-11-28'))).answer).toBe('yes');
+  });
+
+  it('names no day where nobody has said how long delivery takes', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid', 2);
+    const { version, details } = await bench.get('getMaterial', { params: { id: shop.materials.lid } });
+    const id = shop.materials.lid;
+    await bench.get('saveMaterial', { body: { id, version, details: { ...details, leadDays: null } } });
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.answer).toBe('not-known');
+    expect(answer.says).toBe('Not by tomorrow: 3 of Lid are short.');
+  });
+
+  it('suffices where a material just suffices, and not where a microgram lacks', async () => {
+    await makeFirmBase(bench, shop, '600');
+    // 5 tins of 35.02 g (35 g and the worst error of the small scale) and the sample of 10 g over 97 %: 190.9 g, of
+    // which 1 % is scent. By hand: (175.1 + 10) / 0.97 = 190.82..., taken up to 190.9.
+    const { short } = await answerOf(bench, await order(5));
+    expect(short).toEqual([]);
+    const plan = await bench.get('planBatch', {
+      body: inTins(shop.mixtureRevision, [{ productId: shop.product, units: 5 }]),
+    });
+    const scent = (Number(plan.batchGrams) / 100).toFixed(6);
+    await useUp('scent', Number(scent));
+    const id = await order(1, '2026-12-24');
+    await bench.get('cancelOrder', { params: { id }, body: { version: 1, reason: 'Only asked' } });
+    const orders = await bench.get('listOrders');
+    expect(orders.find((row) => row.state === 'open')?.promise.short).toEqual([]);
+    await useUp('scent', Number((Number(scent) - 0.000001).toFixed(6)));
+    const after = await bench.get('listOrders');
+    expect(after.find((row) => row.state === 'open')?.promise.short.map((row) => row.name)).toEqual([
+      'Lavender oil',
+    ]);
+  });
+
+  it('counts no lot in quarantine, blocked or past its date, and none made as a trial', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid');
+    await buildLot(bench, shop.materials.lid, { quantity: '50', bestBefore: null, accept: false });
+    await buildLot(bench, shop.materials.lid, { quantity: '50', bestBefore: '2026-11-25' }).catch(() => '');
+    expect((await answerOf(bench, await order(1))).short.map((row) => row.name)).toEqual(['Lid']);
+  });
+
+  it('is late once its day is past, though it can go today', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 5);
+    const answer = await answerOf(bench, await order(5, '2026-11-25'));
+    expect(answer.answer).toBe('no');
+    expect(answer.says).toBe(
+      'Late, it was wanted by Wednesday 25 November: it can go today: 5 tins needed, 5 on the shelf.',
+    );
+  });
+
+  it('is not known where nobody has written down how it is made', async () => {
+    const { id } = await bench.get('saveFormula', {
+      body: { name: 'Later butter', code: 'LX', kind: 'mixture' },
+    });
+    const [first] = await bench.get('listProducts');
+    if (!first) throw new Error('the bench sells something');
+    const details = { ...first.details, name: 'Later butter', formulaId: id };
+    const product = await bench.get('saveProduct', { body: { details } });
+    const answer = await answerOf(bench, await buildOrder(bench, product.id, 2));
+    expect(answer).toMatchObject({ answer: 'not-known', earliest: null });
+    expect(answer.says).toBe('Not known: nobody has written down how Later butter is made.');
+  });
+
+  it('is sent once it is sent, and cancelled once it is cancelled', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 5);
+    const id = await order(5);
+    await bench.get('dispatchOrder', { params: { id }, body: {} });
+    expect(await answerOf(bench, id)).toMatchObject({ answer: 'sent', says: 'Everything in it is sent.' });
+    const other = await order(5);
+    await bench.get('cancelOrder', {
+      params: { id: other },
+      body: { version: 1, reason: 'Changed their mind' },
+    });
+    expect((await answerOf(bench, other)).answer).toBe('cancelled');
+  });
+});
+
+describe('orders that compete', () => {
+  it('gives finished tins to the earlier promised, then to the lower number', async () => {
+    await makeFirmBase(bench, shop, '195');
+    await buildTins(bench, shop, 5);
+    await useUp('lid');
+    const later = await order(4, '2026-11-30');
+    const second = await order(4, '2026-11-28');
+    const first = await order(1, '2026-11-28');
+    const answers = await bench.get('listOrders');
+    const answerTo = (id: string) => answers.find((row) => row.id === id)?.promise;
+    expect(answerTo(second)?.answer).toBe('yes');
+    expect(answerTo(first)?.answer).toBe('yes');
+    expect(answerTo(later)?.answer).not.toBe('yes');
+    expect(answerTo(later)?.short.find((row) => row.name === 'Lid')).toMatchObject({ need: '4', have: '0' });
+  });
+
+  it('answers one order as it answers it among all', async () => {
+    await makeFirmBase(bench, shop, '400');
+    await buildTins(bench, shop, 3);
+    for (const [units, day] of [
+      [4, 28],
+      [2, 27],
+      [9, 29],
+    ] as const)
+      await order(units, `2026-11-${day}`);
+    for (const { promise, ...row } of await bench.get('listOrders')) {
+      const { promise: alone } = await bench.get('getOrder', { params: { id: row.id } });
+      expect(alone).toEqual(promise);
+    }
+  });
+
+  it('leaves tins that are kept for another order to that order', async () => {
+    await makeFirmBase(bench, shop, '195');
+    await buildTins(bench, shop, 5);
+    const kept = await order(5, '2026-12-24');
+    await bench.get('reserveOrder', { params: { id: kept }, body: {} });
+    await useUp('lid');
+    expect((await answerOf(bench, await order(1, '2026-11-27'))).short.map((row) => row.name)).toContain(
+      'Lid',
+    );
+    expect((await answerOf(bench, kept)).answer).toBe('yes');
+  });
+
+  it('previews an order after those for the same day, and a changed one in its own place', async () => {
+    await makeFirmBase(bench, shop, '195');
+    await buildTins(bench, shop, 5);
+    await useUp('lid');
+    const id = await order(3, '2026-11-28');
+    const preview = (units: number, orderId?: string) =>
+      bench.get('previewPromise', {
+        body: {
+          wantedBy: '2026-11-28',
+          lines: [{ productId: shop.product, units }],
+          ...(orderId && { orderId }),
+        },
+      });
+    expect((await preview(2)).answer).toBe('yes');
+    expect((await preview(3)).answer).not.toBe('yes');
+    expect((await preview(5, id)).answer).toBe('yes');
+    expect((await preview(6, id)).answer).not.toBe('yes');
+  });
+
+  it('refuses to answer for what is not there', async () => {
+    const body = { wantedBy: '2026-11-28', lines: [{ productId: 'none', units: 1 }], orderId: 'neither' };
+    expect(await bench.ask('previewPromise', { body })).toMatchObject({
+      ok: false,
+      problems: [
+        { code: 'thing-not-found', where: 'orderId' },
+        { code: 'thing-not-found', where: 'lines[0].productId' },
+      ],
+    });
+  });
+});
