@@ -37,37 +37,45 @@ export const allergens = defineCalculation({
       .describe('Substances and natural materials of the finished product'),
   }),
   output: z.strictObject({
-    named: z.array(
-      z.strictObject({
-        labelName: z.string().describe('Name to print'),
-        percent,
-        thresholdPercent: threshold,
-        entry,
-        members,
-        confidence: z.string().describe('How the duty is known: memory means check'),
-      }),
-    ),
-    notNamed: z.array(
-      z.strictObject({
-        name: z.string().describe('Label name of the entry, or the name given'),
-        percent,
-        thresholdPercent: threshold.optional(),
-        entry: entry.optional(),
-        members,
-        reason: z.enum(['not-over-threshold', 'not-yet-required', 'not-listed-in-market', 'no-entry']),
-        requiredForPlacingFrom: z.string().optional().describe('First day of the duty'),
-      }),
-    ),
-    unknown: z.array(
-      z.strictObject({
-        name: z.string(),
-        percent,
-        cas: z.string().optional(),
-        reason: z.string().describe('Why it cannot be told: shared-cas, ambiguous-name ...'),
-        mayBe: z.array(z.string()).describe('Label names that it may have to carry'),
-        tellApartBy: z.array(z.string()).describe('What would settle it'),
-      }),
-    ),
+    named: z
+      .array(
+        z.strictObject({
+          labelName: z.string().describe('Name to print'),
+          percent,
+          thresholdPercent: threshold,
+          entry,
+          members,
+          confidence: z.string().describe('How the duty is known: memory means check'),
+        }),
+      )
+      .describe('Entries to be named on the label'),
+    notNamed: z
+      .array(
+        z.strictObject({
+          name: z.string().describe('Label name of the entry, or the name given'),
+          percent,
+          thresholdPercent: threshold.optional(),
+          entry: entry.optional(),
+          members,
+          reason: z
+            .enum(['not-over-threshold', 'not-yet-required', 'not-listed-in-market', 'no-entry'])
+            .describe('Why it need not be named'),
+          requiredForPlacingFrom: z.string().optional().describe('First day of the duty'),
+        }),
+      )
+      .describe('Entries and substances that need not be named'),
+    unknown: z
+      .array(
+        z.strictObject({
+          name: z.string().describe('The name given'),
+          percent,
+          cas: z.string().optional().describe('The CAS number given'),
+          reason: z.string().describe('Why it cannot be told: shared-cas, ambiguous-name ...'),
+          mayBe: z.array(z.string()).describe('Label names that it may have to carry'),
+          tellApartBy: z.array(z.string()).describe('What would settle it'),
+        }),
+      )
+      .describe('Substances of which it cannot be told; never to be taken as free'),
   }),
   example: {
     input: {

@@ -48,7 +48,7 @@ export const batchWeightTestCalculation = defineCalculation({
     belowLimit1: z.number().nullable().describe('Packs below limit 1; null where the size has no limits'),
     belowLimit2: z.number().nullable().describe('Packs below limit 2; null where the size has no limits'),
     belowNominal: z.number().describe('Packs below the declared content'),
-    verdict: z.enum(['accept', 'reject']),
+    verdict: z.enum(['accept', 'reject']).describe('Of the batch'),
     decidedBy: z
       .enum(['below-limit-2', 'below-limit-1', 'mean', 'below-nominal', 'all-rules'])
       .describe('The gravest rule broken; all-rules: none of several is broken'),

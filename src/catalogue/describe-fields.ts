@@ -48,15 +48,17 @@ function typeOf(schema: JsonSchema): string {
   return schema.type ?? 'anything';
 }
 
-/** `from 0 to below 1`, `1 to 20 entries`. */
+const entries = (count: number): string => `${count} ${count === 1 ? 'entry' : 'entries'}`;
+
+/** `from 0, to below 1`, `at least 1 entry, at most 20 entries`. */
 function rangeOf(schema: JsonSchema): string {
   const parts = [
     schema.minimum !== undefined && `from ${schema.minimum}`,
     schema.exclusiveMinimum !== undefined && `above ${schema.exclusiveMinimum}`,
     schema.maximum !== undefined && schema.maximum < Number.MAX_SAFE_INTEGER && `to ${schema.maximum}`,
     schema.exclusiveMaximum !== undefined && `to below ${schema.exclusiveMaximum}`,
-    schema.minItems !== undefined && `at least ${schema.minItems} entries`,
-    schema.maxItems !== undefined && `at most ${schema.maxItems} entries`,
+    !schema.prefixItems && schema.minItems !== undefined && `at least ${entries(schema.minItems)}`,
+    !schema.prefixItems && schema.maxItems !== undefined && `at most ${entries(schema.maxItems)}`,
     schema.default !== undefined && `default ${JSON.stringify(schema.default)}`,
   ];
   return parts.filter((part) => part !== false).join(', ');

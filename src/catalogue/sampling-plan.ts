@@ -33,13 +33,20 @@ export const samplingPlanCalculation = defineCalculation({
     sampleSize: z.number().describe('Packs of the stage that the numbers hold for'),
     acceptAtMost: z.number().describe('Most non-standard packs of that stage'),
     rejectFrom: z.number().describe('Non-standard packs from which the stage rejects'),
-    verdict: z.enum(['accept', 'reject', 'second-sample']).optional(),
+    verdict: z
+      .enum(['accept', 'reject', 'second-sample'])
+      .optional()
+      .describe('Of the batch; second-sample: it must be taken to decide'),
     decidedBy: z
       .enum(['all-weighed', 'sample', 'first-sample', 'both-samples'])
       .optional()
       .describe('Which stage decided, or left it open'),
     bothSamples: z
-      .strictObject({ sampleSize: z.number(), acceptAtMost: z.number(), rejectFrom: z.number() })
+      .strictObject({
+        sampleSize: z.number().describe('Packs of both samples'),
+        acceptAtMost: z.number().describe('Most non-standard packs of both'),
+        rejectFrom: z.number().describe('Non-standard packs of both from which the batch is rejected'),
+      })
       .optional()
       .describe('Double plan: both samples together'),
   }),

@@ -5,4 +5,5 @@ export const patterns: Readonly<Record<string, string>> = {
   '/^[A-Z]{2}$/': 'the two capital letters of a country, such as GB',
   '/^[A-Z]{2,4}$/': 'two to four capital letters',
   '/^(1|2|3|4|5A|5B|5C|5D|6|7A|7B|8|9|10A|10B|11A|11B|12)$/': 'an IFRA category, such as 5A',
+  '/^\\d{2,7}-\\d{2}-\\d$/': 'a CAS number, such as 78-70-6',
 };

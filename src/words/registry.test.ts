@@ -90,8 +90,10 @@ describe('the registry of words', () => {
     }
   });
 
-  it('says in words how a text has to be written, for each pattern of the contract', () => {
-    const contract = source.filter(({ file }) => file.startsWith('contract/')).map(({ text }) => text);
+  it('says in words how a text has to be written, for each pattern of contract and catalogue', () => {
+    const contract = source
+      .filter(({ file }) => /^(contract|catalogue)\//.test(file))
+      .map(({ text }) => text);
     const found = contract.flatMap((text) =>
       [...text.matchAll(/\.regex\((\/.*?\/)\)/g)].map((it) => it[1] ?? ''),
     );
