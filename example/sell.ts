@@ -119,7 +119,7 @@ export async function enterOrders(
   await enter('okoro', -1, 1, '', [[products.balm, 3]]);
   await enter('tamsin', -1, 3, '', [[products.orange, 5]]);
   await enter('aldous', -1, 12, '', [
-    [products.lavender, 12],
+    [products.lavender, 30],
     [products.balm, 10],
   ]);
   return { sent1, sent2, partSent, cancelled, ready };

@@ -44,7 +44,10 @@ const WEIGHTS = { regular: 400, semibold: 600, bold: 700 } as const;
 const textToSvg = (item: PlacedText, colour: string): string =>
   `<text x="${short(item.xMm)}" y="${short(item.baselineMm)}" font-size="${short(item.sizeMm)}" ` +
   `font-weight="${WEIGHTS[item.weight]}" fill="${colour}" textLength="${short(item.widthMm)}" ` +
-  `lengthAdjust="spacingAndGlyphs" data-element="${escapeXml(item.element)}">${escapeXml(item.text)}</text>`;
+  `lengthAdjust="spacingAndGlyphs" data-element="${escapeXml(item.element)}">${escapeXml(keepEdgeBlanks(item.text))}</text>`;
+
+/** Blanks at the ends of a text are dropped by some browsers in spite of xml:space; a no-break space is kept by all. */
+const keepEdgeBlanks = (text: string): string => text.replace(/^ | $/g, '\u00a0');
 
 /** A micrometre is finer than any printer or screen. */
 const short = (mm: number): string => String(Math.round(mm * 1000) / 1000);

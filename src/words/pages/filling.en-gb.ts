@@ -20,6 +20,9 @@ export const fillingWords = {
   verdicts: { inside: 'right', 'too-light': 'too light', heavy: 'heavy' },
   surely: (grams: string) => `at least ${grams} for certain`,
   weights: 'Tins so far',
+  tin: 'Tin',
+  net: 'Net',
+  verdict: 'Verdict',
   noWeights: 'No tin yet.',
   strike: 'Strike',
   strikeOf: (number: number) => `Strike tin ${number}`,
@@ -50,7 +53,7 @@ export const fillingWords = {
   reject: 'Reject',
   releaseTitle: 'Release in your name?',
   releaseSays:
-    'You have seen the checks below, the tins and their labels. Only then can they be kept for an order and sent.',
+    'You have seen the checks above, the tins and their labels. Only then can they be kept for an order and sent.',
   reason: 'Remark or reason',
   released: (by: string) => `Released by ${by}.`,
   rejected: (by: string) => `Rejected by ${by}.`,
@@ -58,7 +61,7 @@ export const fillingWords = {
   cost: 'What a tin really cost',
   costTotal: (total: string, isComplete: boolean) =>
     isComplete ? total : `at least ${total}: not every price is known`,
-  perTin: 'a tin',
+  perTin: (money: string, isComplete: boolean) => (isComplete ? `${money} a tin` : `at least ${money} a tin`),
   noPrice: 'price not known',
   trace: 'Trace it',
   makeOf: 'What',

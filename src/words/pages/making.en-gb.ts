@@ -114,6 +114,7 @@ export const makingWords = {
     `${out} came out of ${put} put in; ${lost} stayed behind.`,
   abandonedSays: 'This batch was given up.',
   record: 'Record',
+  by: 'By, and when',
   deviations: 'Done differently',
   noDeviation: 'Nothing was done differently.',
   fill: 'Fill tins',

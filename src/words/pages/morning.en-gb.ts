@@ -11,4 +11,10 @@ export const morningWords = {
     buy: 'Nothing runs short for what is ordered.',
   },
   newOrder: 'Enter an order',
+  how: 'How this was worked out',
+  worked: [
+    'Open orders are served one after the other, the first wanted first, each from released tins that are within their date.',
+    'What is then missing is made: from a base that is firm, or from one that sets, counted with its shortest and its longest time.',
+    'What still runs short for that, or lies below the mark set on a material, is to be bought.',
+  ],
 } as const;

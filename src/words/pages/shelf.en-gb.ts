@@ -41,7 +41,7 @@ export const shelfWords = {
       expired: (amount: string, item: string, day: string) =>
         `${amount} of ${item}, past its date of ${day}: not to be used.`,
       quarantine: (amount: string, item: string) =>
-        `${amount} of ${item} is on hold until somebody accepts it.`,
+        `${amount} of ${item} is in quarantine until somebody accepts it.`,
       rejected: (amount: string, item: string) => `${amount} of ${item} is rejected and must not be used.`,
       blocked: (amount: string, item: string) => `${amount} of ${item} is blocked and must not be used.`,
       setting: (amount: string, item: string) =>
@@ -143,7 +143,7 @@ export const shelfWords = {
     title: 'Take goods in',
     says: 'What came in?',
     saysChosen: (item: string) => `${item}: how much came in?`,
-    soft: 'A new lot is made. Accept it now, or hold it until its paper has been looked at.',
+    soft: 'A new lot is made. Accept it now, or keep it in quarantine until its paper has been looked at.',
     form: 'The goods',
     material: 'Material',
     newMaterial: 'Not in the list: add a material',
@@ -157,11 +157,11 @@ export const shelfWords = {
     paid: 'Paid for all of it',
     place: 'Where does it go?',
     reason: 'Remark',
-    reasonHint: 'Needed when it is put on hold: what is to be looked at.',
+    reasonHint: 'Needed for quarantine: what is still to be looked at.',
     accept: 'Accept: it may be used',
-    hold: 'Put it on hold',
+    hold: 'Keep it in quarantine',
     accepted: 'Taken in and accepted.',
-    held: 'Taken in and on hold.',
+    held: 'Taken in, and in quarantine.',
   },
   openingCount: {
     title: 'Opening count',

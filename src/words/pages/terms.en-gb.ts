@@ -9,8 +9,8 @@ export const termWords = {
     packaging: 'Packaging',
   },
   lotStatus: {
-    quarantine: 'on hold',
-    released: 'may be used',
+    quarantine: 'in quarantine',
+    released: 'released',
     rejected: 'rejected',
     blocked: 'blocked',
   },

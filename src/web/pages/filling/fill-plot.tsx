@@ -20,7 +20,7 @@ export function FillPlot({ run }: { readonly run: Run }) {
       aria-label={fillingWords.plotLabel(kept.length, run.declaredGrams)}
     >
       <line x1="0" x2={plot.width} y1={declared} y2={declared} className={styles.declared} />
-      <text x="4" y={(declared ?? 0) - 5} className={styles.word}>
+      <text x="4" y={(declared ?? 0) + 18} className={styles.word}>
         {fillingWords.declared} {run.declaredGrams} g
       </text>
       {aim !== declared && <line x1="0" x2={plot.width} y1={aim} y2={aim} className={styles.aim} />}

@@ -1,8 +1,8 @@
-import { fillingWords } from '../../../words/index.ts';
+import { fillingWords, sayGrams } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
-import { Table } from '../../parts/table.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
 import { AskReason } from '../making/ask-reason.tsx';
 import type { Run } from './run-page.tsx';
 
@@ -20,19 +20,24 @@ export const WeightList = ({ run }: { readonly run: Run }) => (
         rows={[...run.weights].reverse()}
         keyOf={(weight) => weight.entryId}
         columns={[
-          { head: fillingWords.tinNumber(0).replace(' 0', ''), cell: (weight) => weight.number },
-          { head: 'g', cell: (weight) => <strong>{weight.netGrams}</strong>, isNumber: true },
-          { head: fillingWords.verdicts.inside, cell: (weight) => <Verdict weight={weight} /> },
+          { head: fillingWords.tin, cell: (weight) => weight.number },
           {
-            head: fillingWords.strike,
-            cell: (weight) =>
-              run.state === 'filling' && !weight.isStruck ? <StrikeFill run={run} weight={weight} /> : '',
+            head: fillingWords.net,
+            cell: (weight) => <strong>{sayGrams(weight.netGrams)}</strong>,
+            isNumber: true,
           },
+          { head: fillingWords.verdict, cell: (weight) => <Verdict weight={weight} /> },
+          ...(run.state === 'filling' ? [strikeColumn(run)] : []),
         ]}
       />
     )}
   </Card>
 );
+
+const strikeColumn = (run: Run): Column<Weight> => ({
+  head: fillingWords.strike,
+  cell: (weight) => (weight.isStruck ? '' : <StrikeFill run={run} weight={weight} />),
+});
 
 const Verdict = ({ weight }: { readonly weight: Weight }) =>
   weight.isStruck ? (

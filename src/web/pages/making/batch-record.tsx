@@ -134,7 +134,7 @@ const RecordTable = ({ batch }: { readonly batch: Batch }) => (
         isNumber: true,
       },
       {
-        head: makingWords.state.made,
+        head: makingWords.by,
         cell: (screen) =>
           screen.done && (
             <span className="small">

@@ -9,7 +9,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { ShowWorking } from '../../parts/show-working.tsx';
 import { State } from '../../parts/state.tsx';
-import { Table } from '../../parts/table.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import { CostView } from '../filling/cost-card.tsx';
@@ -81,11 +81,7 @@ const LotTable = ({
         columns={[
           { head: traceWords.lot, cell: (row) => <LotLink lot={row.lot} /> },
           { head: traceWords.item, cell: (row) => row.lot.itemName },
-          {
-            head: traceWords.amount,
-            cell: (row) => (row.amount === '' ? '' : showAmount(row.amount, row.lot.unit)),
-            isNumber: true,
-          },
+          ...(rows.some((row) => row.amount !== '') ? [AMOUNT] : []),
           { head: traceWords.state, cell: (row) => traceWords.status[row.lot.status] },
           { head: traceWords.away, cell: (row) => traceWords.steps(row.depth) },
         ]}
@@ -93,6 +89,12 @@ const LotTable = ({
     )}
   </Card>
 );
+
+const AMOUNT: Column<LotRow> = {
+  head: traceWords.amount,
+  cell: (row) => showAmount(row.amount, row.lot.unit),
+  isNumber: true,
+};
 
 const OrderTable = ({ trace }: { readonly trace: Trace }) => (
   <Card title={traceWords.orders} isFlush={trace.orders.length > 0}>
