@@ -16,6 +16,8 @@ export interface LotAtHand extends Selectable<LotTable> {
   readonly formula_kind: string | null;
   /** What the batch it comes of was made as; null for what was bought. */
   readonly made_as: string | null;
+  /** The revision of that batch. */
+  readonly made_by: string | null;
   readonly status: string;
   readonly status_reason: string;
   /** When somebody last said that it is firm; null: nobody has. */
@@ -66,6 +68,7 @@ async function selectLots(db: Reader, choice: LotChoice) {
       'formula.kind as formula_kind',
     ])
     .select(['product.name as product_name', 'entry.seq as entry_seq', 'batch.purpose as made_as'])
+    .select('batch.revision_id as made_by')
     .where('lotIds' in choice ? 'lot.id' : 'lot.item_id', 'in', chosen);
   const rows = await query.execute();
   const endOf = (row: (typeof rows)[number]) => row.best_before ?? row.keep_until ?? '9999-12-31';

@@ -23,7 +23,10 @@ export interface MakingBench {
   readonly smallProduct: string;
 }
 
-export async function buildMakingBench(bench: TestWorkshop): Promise<MakingBench> {
+export async function buildMakingBench(
+  bench: TestWorkshop,
+  { isDecided = true }: { readonly isDecided?: boolean } = {},
+): Promise<MakingBench> {
   const scales = {
     bench: await buildScale(bench, 'Bench scale', '5000', '1'),
     middle: await buildScale(bench, 'Middle scale', '2000', '0.1'),
@@ -64,7 +67,7 @@ export async function buildMakingBench(bench: TestWorkshop): Promise<MakingBench
       { materialId: materials.scent, leastPercent: '0', mostPercent: '1.5' },
     ],
   });
-  await acceptUnknowns(bench, mixture.revisionId);
+  if (isDecided) await acceptUnknowns(bench, mixture.revisionId);
   return {
     materials,
     lots,
@@ -247,4 +250,29 @@ export async function makeFirmBase(bench: TestWorkshop, shop: MakingBench, grams
   const id = made.lotId ?? '';
   await bench.get('sayFirm', { params: { id }, body: { remark: 'Firm early in the cold.' } });
   return id;
+}
+
+/** A formula of one material, for sale; answers its revision. */
+export async function buildRevisionOf(
+  bench: TestWorkshop,
+  name: string,
+  code: string,
+  materialId: string,
+): Promise<string> {
+  return (await buildMixture(bench, [line(materialId, '100')], { name, code })).revisionId;
+}
+
+/** The base's next revision, with these grams of shea and oil. */
+export async function reviseBase(
+  bench: TestWorkshop,
+  shop: MakingBench,
+  [shea, oil]: readonly [string, string],
+): Promise<void> {
+  const params = { id: shop.base };
+  const { latest } = await bench.get('getFormula', { params });
+  if (!latest) throw new Error('the base has a revision');
+  const grams = [shea, oil];
+  const lines = latest.details.lines.map((each, index) => ({ ...each, grams: grams[index] ?? each.grams }));
+  const body = { version: latest.version, details: { ...latest.details, lines } };
+  await bench.get('saveRevision', { params, body });
 }

@@ -52,6 +52,10 @@ export const workMakingProblems = {
     says: '{item}, lot {where}, was made as a trial, and nothing of a trial goes into what is sold.',
     mend: 'Take a lot that was made for sale.',
   },
+  'lot-of-older-revision': {
+    says: '{item}, lot {where}, was made by an older revision, and limits and label are those of the newest.',
+    mend: 'Take a lot of the newest revision; or write a revision that is as this lot was made.',
+  },
   'lot-too-small': {
     says: 'Lot {where} of {item} holds {allowed}{unit, select, g { g} other {}} by the ledger; {found}{unit, select, g { g} other {}} was asked for.',
     mend: 'Weigh the tub or count the pieces and enter the count; or take the rest from another lot.',

@@ -22,6 +22,8 @@ export const fillingSayings = {
   'check-lots-good': 'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.',
   'check-lot-stopped':
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
+  'check-base-revised':
+    '{item} was revised since lot {lot} was made, so limits and label would be of another base.',
   'check-label-complete':
     'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
   'label-not-to-be-said': 'The label cannot be worded: {reason}',

@@ -9,6 +9,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { checkForSale, runCheck } from '../formulas/index.ts';
+import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { judgeRecords } from './judge-records.ts';
@@ -91,6 +92,12 @@ async function checkLots(db: Reader, { head, bowl, tins }: RunRecords): Promise<
   const lots = await listLotsAtHand(db, { lotIds: [...ids] });
   const bad = lots.filter((lot) => lot.status === 'blocked' || lot.status === 'rejected');
   const [first] = bad;
+  const older = await findOlderBases(db, lots);
+  const revised = lots.find((lot) => older.has(lot.id));
+  if (!first && revised) {
+    const facts = { lot: revised.number, item: revised.item_name };
+    return check('lots', false, saying('check-base-revised', facts));
+  }
   return first
     ? check(
         'lots',

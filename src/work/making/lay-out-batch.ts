@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { orders, Saying, workshop } from '../../contract/index.ts';
-import { type FormulaItem, itemKey } from '../../core/formula/index.ts';
+import { itemKey } from '../../core/formula/index.ts';
 import { planBatch } from '../../core/making/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
 import { type Exact, exact, gramsFromMicrograms, toText } from '../../core/quantity/index.ts';
@@ -19,6 +19,7 @@ import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
 import { findLimits } from './find-limits.ts';
 import { listShort } from './list-short.ts';
+import { findOlderBases } from './older-bases.ts';
 import { type Recipe, readRecipe } from './read-recipe.ts';
 import { readTins, type WantedTin } from './read-tins.ts';
 import { type BatchWish, sizeWish, type WishSize } from './size-wish.ts';
@@ -104,8 +105,11 @@ async function usableLots(
     [tin, lid, label].flatMap((part) => (part ? [part.id] : [])),
   );
   const itemIds = [...new Set([...recipe.lines.map((line) => line.item_id), ...packaging])];
-  const lots = await listLotsAtHand(db, { itemIds });
-  return lots.filter((lot) => lot.on_hand > 0 && isUsable(lot, use.day, use.purpose));
+  const lots = (await listLotsAtHand(db, { itemIds })).filter(
+    (lot) => lot.on_hand > 0 && isUsable(lot, use.day, use.purpose),
+  );
+  const older = use.purpose === 'sale' ? await findOlderBases(db, lots) : new Set();
+  return lots.filter((lot) => !older.has(lot.id));
 }
 
 interface RowParts {
@@ -147,13 +151,9 @@ function layRows(recipe: Recipe, { lots, scales, day, sale, size }: RowParts): R
 }
 
 function lotsByItem(recipe: Recipe, lots: readonly LotAtHand[]) {
-  const item = (line: Recipe['lines'][number]): FormulaItem =>
-    line.item_kind === 'formula'
-      ? { kind: 'base', formulaId: line.item_id }
-      : { kind: 'material', id: line.item_id };
   return new Map(
-    recipe.lines.map((line) => [
-      itemKey(item(line)),
+    recipe.lines.map((line, index) => [
+      itemKey(recipe.percents.lines[index]?.item ?? { kind: 'material', id: line.item_id }),
       lots
         .filter((lot) => lot.item_id === line.item_id)
         .map((lot) => ({

@@ -10,6 +10,7 @@ import {
   type NamedRevisionLine,
   type Reader,
 } from '../../storage/index.ts';
+import { formulaLinesOf } from '../formulas/index.ts';
 import { thingNotFound } from '../record.ts';
 
 /** A revision as the planning of a batch needs it: its lines in percent, and what is known of its materials. */
@@ -28,17 +29,7 @@ export async function readRecipe(db: Reader, revisionId: string): Promise<Result
   const formula = await findFormula(db, revision.formula_id);
   if (!formula) return refused(thingNotFound('formulaId', revision.formula_id));
   const lines = await listRevisionLines(db, [revisionId]);
-  const percents = percentFromGrams(
-    lines.map((line) => ({
-      key: String(line.position),
-      stage: line.stage,
-      item:
-        line.item_kind === 'formula'
-          ? { kind: 'base' as const, formulaId: line.item_id }
-          : { kind: 'material' as const, id: line.item_id },
-      grams: line.grams,
-    })),
-  );
+  const percents = percentFromGrams(formulaLinesOf(lines));
   if (!percents.ok) return percents;
   const materials = await findMaterials(
     db,

@@ -25,6 +25,7 @@ import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { buildScreens, judgeBand } from './batch-screens.ts';
 import { viewBatch } from './batch-view.ts';
+import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
 
 type Body = RequestOf<'recordAddition'>['body'];
@@ -109,6 +110,9 @@ async function lotFor(
   }
   const hindrance = whyNotUsable(lot, use.day, use.purpose);
   if (hindrance) giveUp(hindrance);
+  if (use.purpose === 'sale' && (await findOlderBases(tx, [lot])).has(lot.id)) {
+    giveUp(problem('lot-of-older-revision', lot.number, { parameters: { item: lot.item_name } }));
+  }
   return lot;
 }
 
