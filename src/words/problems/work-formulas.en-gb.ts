@@ -50,11 +50,11 @@ export const workFormulasProblems = {
     mend: 'Leave one of them out.',
   },
   'file-too-large': {
-    says: '{where} has {found} MB; at most {allowed} MB fit.',
+    says: '{file} has {found} MB; at most {allowed} MB fit.',
     mend: 'Save the PDF with smaller pictures, or attach the signed pages only.',
   },
   'file-not-pdf': {
-    says: '{where} is not a PDF.',
+    says: '{found} is not a PDF.',
     mend: 'Save or scan the report as a PDF, then attach it.',
   },
   'report-without-file': {

@@ -58,7 +58,7 @@ export const workStockProblems = {
     mend: 'Check the date, or hold them in quarantine.',
   },
   'retained-not-for-goods': {
-    says: '{found} is for samples of what is made here.',
+    says: 'The place “{found}” is for samples of what is made here.',
     mend: 'Choose the shelf or another place.',
   },
 

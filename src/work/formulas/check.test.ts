@@ -400,6 +400,19 @@ describe('whether a batch may be made for sale', () => {
     for (const sentence of said) expect(sentence).not.toContain('no words yet');
   });
 
+  it('shows an amount with six places, and with more where six would hide that it is over', async () => {
+    const oil = await buildOil([constituent('Citral', '5392-40-5', '15.000001')]);
+    const { revisionId } = await buildMixture(bench, [line(fat, '990'), line(oil, '10')]);
+    // 1 % of 15.000001 % is 0.15000001 %: six places would show the limit itself.
+    expect((await ask(revisionId)).hindrances[0]?.parameters).toMatchObject({
+      percent: '0.15000001',
+      limitPercent: '0.15',
+    });
+    const third = await buildMixture(bench, [line(fat, '2'), line(oil, '1')]);
+    // 15.000001 % of a third is 5.000000333... %.
+    expect((await ask(third.revisionId)).hindrances[0]?.parameters).toMatchObject({ percent: '5' });
+  });
+
   it('is never yes for a trial', async () => {
     const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '1')], {
       details: { standing: 'trial' },

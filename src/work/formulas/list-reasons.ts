@@ -88,9 +88,9 @@ function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] 
   const row = group.answer.report?.materials.find((material) => material.name === substance);
   return {
     substance,
-    percent: text(row?.percent),
-    leastPercent: text(row?.leastPercent),
-    mostPercent: text(row?.mostPercent),
+    percent: text(row?.percent, row?.leastPercent, row?.mostPercent),
+    leastPercent: boundText(row?.leastPercent),
+    mostPercent: boundText(row?.mostPercent),
     report: group.report?.details.reference ?? '',
     reviewBy: group.report?.details.reviewBy ?? null,
     rule: reason.rule ?? '',
@@ -99,9 +99,20 @@ function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] 
 
 const wordsOfVerdict = (substance: string, verdict: CheckedVerdict): Saying['parameters'] => ({
   substance,
-  percent: text(verdict.percent),
-  limitPercent: text(verdict.limitPercent),
+  percent: text(verdict.percent, verdict.limitPercent),
+  limitPercent: boundText(verdict.limitPercent),
   rule: verdict.source ?? '',
 });
 
-const text = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));
+const boundText = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));
+
+/** For reading: six places at most, more only where fewer would show the amount as the bound that it misses. */
+const PLACES = 6;
+
+function text(value: number | undefined, ...bounds: readonly (number | undefined)[]): string {
+  if (value === undefined) return '';
+  const whole = exact(value);
+  const short = whole.toDecimalPlaces(PLACES);
+  const hidesDifference = bounds.some((bound) => bound !== undefined && bound !== value && short.eq(bound));
+  return toText(hidesDifference ? whole : short);
+}

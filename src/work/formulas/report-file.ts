@@ -34,13 +34,14 @@ export const attachReportFile: UseCase<'attachReportFile'> = (context, { body, p
 
 function judgeFile(name: string, bytes: Buffer): Problem | undefined {
   if (bytes.length > LARGEST_BYTES)
-    return problem('file-too-large', name, {
+    return problem('file-too-large', 'base64', {
       found: Math.ceil(bytes.length / 1_000_000),
       allowed: LARGEST_BYTES / 1_000_000,
+      parameters: { file: name },
     });
   return bytes.subarray(0, PDF_OPENS.length).toString('latin1') === PDF_OPENS
     ? undefined
-    : problem('file-not-pdf', name);
+    : problem('file-not-pdf', 'base64', { found: name });
 }
 
 export const getReportFile: UseCase<'getReportFile'> = async (
