@@ -1,7 +1,7 @@
 import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const parcels =
-  '{ready, plural, =0 {{late, plural, =0 {} one {# order is late. } other {# orders are late. }}} one {One parcel can go today. } other {# parcels can go today. }}';
+  '{ready, plural, =0 {} one {One parcel can go today. } other {# parcels can go today. }}{late, plural, =0 {} one {One order is late. } other {# orders are late. }}';
 
 /** What the first page of the day says. */
 export const morningSayings = {
@@ -14,7 +14,7 @@ export const morningSayings = {
     fill {Go on filling {item}.}
     make {Make {units, plural, one {# tin} other {# tins}} of {item} next.}
     buy {Buy {item} first{others, plural, =0 {} one {, and # other thing} other {, and # other things}}.}
-    other {Nothing else is pressing.}}`,
+    other {{ready, plural, =0 {Nothing is pressing.} other {Nothing else is pressing.}}}}`,
   'morning-first-materials': 'Begin with what you buy: enter the first butter, oil or tin.',
   'morning-first-count': 'Count what stands on the shelf: weigh each tub, count the tins.',
   'morning-first-formula': 'Write the first formula down, in grams, as you make it.',

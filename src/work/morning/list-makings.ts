@@ -118,10 +118,7 @@ const basesWaitedFor = ({ formulas }: MorningData['book'], { served }: OrderInTu
 
 function makeLine(data: MorningData, { product, units, first }: Fillable): trace.MorningLine {
   const { wantedBy, number } = first.view;
-  const { tinId, lidId, labelId } = product.details;
-  const lines = data.book.formulas.get(product.formulaId)?.lines ?? [];
-  const parts = new Set([tinId, lidId, labelId, ...lines.map((line) => line.item_id)]);
-  const short = sayShort(data, parts);
+  const short = sayShortOf(data, product);
   const isLate = wantedBy < data.book.today;
   const isToday = wantedBy === data.book.today;
   const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, data.book.today), number: String(number) };
@@ -137,6 +134,13 @@ function makeLine(data: MorningData, { product, units, first }: Fillable): trace
     },
     level: null,
   };
+}
+
+/** What has to be bought before tins of this product can be made and filled. */
+export function sayShortOf(data: MorningData, { details, formulaId }: BookProduct): Saying[] {
+  const { tinId, lidId, labelId } = details;
+  const lines = data.book.formulas.get(formulaId)?.lines ?? [];
+  return sayShort(data, new Set([tinId, lidId, labelId, ...lines.map((line) => line.item_id)]));
 }
 
 /** Which of these parts has to be bought first. */

@@ -2,7 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import { localDate } from '../local-date.ts';
 import { nearDay } from '../orders/near-day.ts';
 import { saying } from '../saying.ts';
-import { listFillable, listMelts } from './list-makings.ts';
+import { listFillable, listMelts, sayShortOf } from './list-makings.ts';
 import { isCovered } from './list-parcels.ts';
 import type { MorningData } from './read-morning.ts';
 
@@ -73,7 +73,7 @@ function runFacts({ runs }: MorningData): Facts | null {
 }
 
 function makeFacts(data: MorningData): Facts | null {
-  const [next] = listFillable(data);
+  const next = listFillable(data).find(({ product }) => sayShortOf(data, product).length === 0);
   return next ? { pressing: 'make', item: next.product.name, units: next.units } : null;
 }
 
