@@ -65,6 +65,15 @@ describe('the word that a base is firm', () => {
     expect(codesOf(await firm('Firm', 'lost'))).toEqual(['thing-not-found']);
   });
 
+  it('is said of what was blocked once it is back in quarantine', async () => {
+    bench.setClock('2026-11-27T09:00:00Z');
+    await set('blocked');
+    const body = { status: 'quarantine' as const, reason: 'It was another tub.' };
+    await bench.get('setLotStatus', { params: { id: base }, body });
+    expect(codesOf(await firm())).toEqual([]);
+    expect((await lotOf(base)).status).toBe('released');
+  });
+
   it('past the day until which it is kept says that it was looked at again', async () => {
     bench.setClock('2026-11-27T09:00:00Z');
     await firm();

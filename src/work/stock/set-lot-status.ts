@@ -58,7 +58,7 @@ function judgeChange(lot: LotAtHand, status: Status, reason: string): Problem | 
 async function judgeRelease(tx: Writer, lot: LotAtHand, status: Status): Promise<Problem | undefined> {
   if (status !== 'released') return undefined;
   const parameters = { item: lot.item_name };
-  if (lot.firm_from !== null && lot.firm_said_at === null)
+  if (lot.formula_kind === 'base' && lot.firm_from !== null && lot.firm_said_at === null)
     return problem('lot-wants-firm-word', `lot ${lot.number}`, { found: lot.firm_from, parameters });
   if (lot.item_kind !== 'product') return undefined;
   const releases = await listReleases(tx, [lot.filling_run_id ?? '']);
