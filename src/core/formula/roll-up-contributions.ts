@@ -1,5 +1,5 @@
 import { done, type Problem, problem, type Result, refused } from '../problem.ts';
-import type { Exact } from '../quantity/index.ts';
+import { Quotient } from '../quantity/index.ts';
 import type { ExpandedFormula } from './expand-formula.ts';
 import { type ConstituentRange, PARTS_PER_PERCENT, readRange } from './read-range.ts';
 import { divideBy } from './whole-ratio.ts';
@@ -42,9 +42,9 @@ export interface Contribution {
   readonly plantPart?: string | undefined;
   readonly process?: string | undefined;
   readonly origin: ContributionOrigin;
-  readonly leastPercent: Exact;
-  readonly typicalPercent: Exact;
-  readonly mostPercent: Exact;
+  readonly leastPercent: Quotient;
+  readonly typicalPercent: Quotient;
+  readonly mostPercent: Quotient;
   /** The weakest of its sources. */
   readonly confidence: ContributionConfidence;
   /** Names of the materials that bring it in. */
@@ -77,7 +77,7 @@ class Sum {
   }
 
   /** Written out field by field: spreading parts of changing shape took half the time of a roll-up. */
-  toContribution(toPercent: (parts: bigint) => Exact): Contribution {
+  toContribution(toPercent: (parts: bigint) => Quotient): Contribution {
     const typical = toPercent(this.#typical);
     return {
       name: this.#substance.name,
@@ -143,7 +143,7 @@ const normalise = (name: string): string => name.trim().toLowerCase();
  *
  * The material itself is a contribution too, since some rules name it (phototoxic oils, extracts as allergens). Rows are
  * one by name, CAS number, plant part, process and origin; which of them fall under one rule is for `safety` to say.
- * Exact: sums are whole numbers over one denominator, divided once at the end (see whole-ratio).
+ * Exact: sums are whole numbers over one denominator, divided where it is asked for (see whole-ratio).
  */
 export function rollUpContributions(
   formula: ExpandedFormula,
@@ -156,6 +156,8 @@ export function rollUpContributions(
     else rollUp.problems.push(problem('thing-not-found', 'materialId', { found: materialId }));
   }
   if (rollUp.problems.length > 0) return refused(...rollUp.problems);
-  const toPercent = divideBy(formula.whole * PARTS_PER_PERCENT);
+  const whole = formula.whole * PARTS_PER_PERCENT;
+  const divide = divideBy(whole);
+  const toPercent = (parts: bigint): Quotient => new Quotient(parts, whole, divide);
   return done([...rollUp.sums.values()].map((sum) => sum.toContribution(toPercent)));
 }

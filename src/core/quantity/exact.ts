@@ -16,8 +16,9 @@ const ExactDecimal = Decimal.clone({
 export type Exact = Decimal;
 export type ExactInput = number | string | Decimal;
 
-/** A JSON number enters as its shortest decimal text: 29.4 becomes exactly 29.4. */
-export const exact = (value: ExactInput): Exact => new ExactDecimal(value);
+/** A JSON number enters as its shortest decimal text: 29.4 becomes exactly 29.4. One that is exact never changes. */
+export const exact = (value: ExactInput): Exact =>
+  value instanceof ExactDecimal ? value : new ExactDecimal(value);
 
 export const ZERO: Exact = exact(0);
 export const ONE: Exact = exact(1);

@@ -19,4 +19,5 @@ export {
   microgramsFromGrams,
   type Pieces,
 } from './mass.ts';
+export { Quotient } from './quotient.ts';
 export { readDecimal } from './read-decimal.ts';

@@ -25,7 +25,10 @@ import {
 import { normaliseName } from './read-name.ts';
 import type { Market } from './safety-table-rows.ts';
 
-/** Looks up what a named person decided; an unknown has the same key in every check of its revision. */
+/**
+ * Looks up what a named person decided; an unknown has the same key in every check of its revision. Object.assign, not
+ * spread, here and below: see tellVerdict.
+ */
 class Decisions {
   readonly #byKey: ReadonlyMap<string, UnknownDecision>;
 
@@ -36,7 +39,11 @@ class Decisions {
   onVerdict(market: Market, verdict: LimitVerdict): CheckedVerdict {
     if (verdict.verdict !== 'unknown') return verdict;
     const what = verdict.ruleId ?? normaliseName(verdict.name);
-    return { ...verdict, ...this.#decisionOn(`${market}:${verdict.kind}:${what}:${verdict.reason}`) };
+    return Object.assign(
+      {},
+      verdict,
+      this.#decisionOn(`${market}:${verdict.kind}:${what}:${verdict.reason}`),
+    );
   }
 
   onNaming(market: Market, unknown: NamingUnknown): CheckedNamingUnknown {
@@ -112,7 +119,7 @@ function checkMarket(
   market: Market,
   { composition, ifra, withoutMost, decisions }: ReadComposition,
 ): MarketCheck {
-  const context = { ...question, market, date: question.firstSupplied };
+  const context = Object.assign({}, question, { market, date: question.firstSupplied });
   const naming = nameComposition(context, composition);
   const { verdicts, ...limits } = judgeMarket(tables, context, composition, ifra);
   const unmeasured = withoutMost.flatMap((contribution) => amountNotKnown(tables, market, contribution));

@@ -1,4 +1,4 @@
-import type { ExactInput } from '../quantity/index.ts';
+import type { ExactInput, Quotient } from '../quantity/index.ts';
 import type { SafetyTables } from './build-safety-tables.ts';
 import type { Match, MatchDoubt } from './match.ts';
 import { matchRows, type SubstanceMatches } from './match-rows.ts';
@@ -80,7 +80,7 @@ function nameOf(names: readonly string[], ruleName: string): string {
 /** Fields are set one by one, not spread: a composition is checked while it is typed (see tellVerdict). */
 type ToldSoFar = { -readonly [Key in keyof Told]: Told[Key] };
 
-function readMember(of: Substance & Provenance, given: ExactInput): Member {
+function readMember(of: Substance & Provenance, given: ExactInput | Quotient): Member {
   const { name, typicalPercent, confidence, fromMaterials } = of;
   const percent = readPercent(given);
   const told: ToldSoFar = { name, percent: toPercent(percent), members: [name] };
@@ -154,7 +154,7 @@ export const percentOfContribution = ({ percent }: Contribution): ExactInput => 
 export function composeContributions<Given extends Substance & Provenance>(
   tables: SafetyTables,
   contributions: readonly Given[],
-  percentOf: (contribution: Given) => ExactInput,
+  percentOf: (contribution: Given) => ExactInput | Quotient,
 ): Composition {
   const allergens = new Sorting<AllergenRow>();
   const restrictions = new Sorting<RestrictionRow>();

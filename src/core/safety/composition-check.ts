@@ -1,4 +1,4 @@
-import type { ExactInput } from '../quantity/index.ts';
+import type { ExactInput, Quotient } from '../quantity/index.ts';
 import type { FormulaMaterial, ReportAnswer, SafetyReport } from './judge-report.ts';
 import type { SupplierLimit, SupplierVerdict } from './judge-supplier-limits.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
@@ -9,10 +9,10 @@ import type { Substance } from './substance.ts';
 
 /** A substance of the finished product, in percent by mass, as the formula's materials bring it in. */
 export interface RangedContribution extends Substance {
-  readonly leastPercent?: ExactInput;
-  readonly typicalPercent?: ExactInput;
+  readonly leastPercent?: ExactInput | Quotient;
+  readonly typicalPercent?: ExactInput | Quotient;
   /** Absent: the supplier's paper does not say how much. */
-  readonly mostPercent?: ExactInput;
+  readonly mostPercent?: ExactInput | Quotient;
   /** How the amounts are known: the weakest of its materials. */
   readonly confidence: string;
   readonly fromMaterials: readonly string[];

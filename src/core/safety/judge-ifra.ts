@@ -52,7 +52,7 @@ function judgeSpecification({ row, sum, told }: Group<IfraRow>): LimitVerdict | 
     { limitValue: value, limitUnit: unit, verdict: 'unknown', reason: 'needs-certificate' },
     tellStandard(row),
   );
-  return { ...verdict, asWhat };
+  return Object.assign(verdict, { asWhat });
 }
 
 interface PhototoxicShare {

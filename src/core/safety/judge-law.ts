@@ -63,9 +63,10 @@ function outcomeOf(group: LawGroup, plan: LimitPlan, tightest: PlannedRule | und
 }
 
 function certificateVerdict(group: LawGroup, { rule, told }: PlannedRule): LimitVerdict {
-  const { value, unit = 'percent' } = rule;
-  const limit = typeof value === 'number' ? { limitValue: value, limitUnit: unit } : { limitUnit: unit };
-  return tellVerdict(group.told, { ...limit, verdict: 'unknown', reason: 'needs-certificate' }, told);
+  const { value, unit: limitUnit = 'percent' } = rule;
+  const open: Judged = { limitUnit, verdict: 'unknown', reason: 'needs-certificate' };
+  const judged = typeof value === 'number' ? Object.assign(open, { limitValue: value }) : open;
+  return tellVerdict(group.told, judged, told);
 }
 
 /** The verdict of one row; none where the row has no rule for this market, use and date. */

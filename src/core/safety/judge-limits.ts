@@ -61,7 +61,8 @@ export function judgeMarket(
   ifra: IfraAnswer,
 ): LimitsAnswer {
   const hasNitrosatingAgent = composition.named.some(({ row }) => NITROSATING.test(row));
-  const ruled = [...judgeLaw(tables, { ...context, hasNitrosatingAgent }, composition), ...ifra.verdicts];
+  const lawContext = Object.assign({}, context, { hasNitrosatingAgent });
+  const ruled = [...judgeLaw(tables, lawContext, composition), ...ifra.verdicts];
   const tightest = tightestVerdict(ruled);
   return {
     verdicts: [...ruled, ...listUnruled(composition, ruled)],

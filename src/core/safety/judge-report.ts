@@ -1,4 +1,12 @@
-import { type Exact, type ExactInput, exact, toText } from '../quantity/index.ts';
+import { type ExactInput, exact, toText } from '../quantity/index.ts';
+import {
+  addPercents,
+  compareSums,
+  type PercentSum,
+  readPercent,
+  toExactPercent,
+  toPercent,
+} from './percent-sum.ts';
 
 /** What a qualified assessor's safety report covers. */
 export interface SafetyReport {
@@ -67,35 +75,52 @@ function reviewOf({ report, date, closeDays = 60 }: ReportQuestion): ReportAnswe
   return dayNumber(report.reviewBy) - dayNumber(date) <= closeDays ? 'close' : 'in-time';
 }
 
+interface Total {
+  readonly name: string;
+  readonly percent: PercentSum;
+}
+
 /** A material that stands in the formula twice is judged by its whole amount. */
-function totalByMaterial(
-  materials: readonly FormulaMaterial[],
-): Map<string, { name: string; percent: Exact }> {
-  const totals = new Map<string, { name: string; percent: Exact }>();
+function totalByMaterial(materials: readonly FormulaMaterial[]): Map<string, Total> {
+  const totals = new Map<string, Total>();
   for (const { materialId, name, percent } of materials) {
     const known = totals.get(materialId);
-    totals.set(materialId, { name: known?.name ?? name, percent: exact(percent).plus(known?.percent ?? 0) });
+    const own = readPercent(percent);
+    totals.set(
+      materialId,
+      known ? { name: known.name, percent: addPercents([known.percent, own]) } : { name, percent: own },
+    );
   }
   return totals;
 }
 
+const differenceBetween = (larger: PercentSum, smaller: PercentSum): string =>
+  toText(toExactPercent(larger).minus(toExactPercent(smaller)));
+
+/** Every field written out, not spread: judged while a formula is typed (see tellVerdict). */
 function judgeMaterial(
   materialId: string,
-  { name, percent }: { readonly name: string; readonly percent: Exact },
+  { name, percent }: Total,
   reported: ReportedMaterial | undefined,
 ): ReportVerdict {
-  const told = { materialId, name, kind: 'assessor', percent: percent.toNumber() } as const;
-  if (reported === undefined) return { ...told, verdict: 'not-covered' };
-  const most = exact(reported.mostPercent);
-  const least = exact(reported.leastPercent ?? 0);
-  const range = { leastPercent: least.toNumber(), mostPercent: most.toNumber() };
-  if (percent.gt(most)) {
-    return { ...told, ...range, verdict: 'over', differencePercent: toText(percent.minus(most)) };
-  }
-  if (percent.lt(least)) {
-    return { ...told, ...range, verdict: 'below', differencePercent: toText(least.minus(percent)) };
-  }
-  return { ...told, ...range, verdict: 'within' };
+  const kind = 'assessor';
+  const shown = toPercent(percent);
+  if (reported === undefined) return { materialId, name, kind, percent: shown, verdict: 'not-covered' };
+  const most = readPercent(reported.mostPercent);
+  const least = readPercent(reported.leastPercent ?? 0);
+  const isOver = compareSums(percent, most) > 0;
+  const isBelow = !isOver && compareSums(percent, least) < 0;
+  const verdict = {
+    materialId,
+    name,
+    kind,
+    percent: shown,
+    leastPercent: toPercent(least),
+    mostPercent: toPercent(most),
+    verdict: isOver ? 'over' : isBelow ? 'below' : 'within',
+  } as const;
+  if (isOver) return { ...verdict, differencePercent: differenceBetween(percent, most) };
+  return isBelow ? { ...verdict, differencePercent: differenceBetween(least, percent) } : verdict;
 }
 
 /** Materials that the report has from a least amount on and that the formula leaves out. */
@@ -103,7 +128,7 @@ function missingMaterials(report: SafetyReport, totals: ReadonlyMap<string, unkn
   return report.materials
     .filter(({ materialId, leastPercent }) => !totals.has(materialId) && exact(leastPercent ?? 0).gt(0))
     .map((reported) =>
-      judgeMaterial(reported.materialId, { name: reported.name, percent: exact(0) }, reported),
+      judgeMaterial(reported.materialId, { name: reported.name, percent: readPercent(0) }, reported),
     );
 }
 

@@ -141,18 +141,19 @@ function nameEntry(
   const { entry, labelName } = row;
   const thresholdPercent = thresholdOf(row, context.use);
   for (const [duty, { told, sum }] of splitByDuty(group, context)) {
-    const place = { thresholdPercent, entry };
     if (duty === 'not-yet-required') {
       const { requiredForPlacingFrom } = row.newMembers ?? row;
-      notNamed.push(tellNotNamed(told, { ...place, reason: duty, requiredForPlacingFrom }, labelName));
+      notNamed.push(
+        tellNotNamed(told, { thresholdPercent, entry, reason: duty, requiredForPlacingFrom }, labelName),
+      );
     } else if (duty === 'not-listed-in-market') {
-      notNamed.push(tellNotNamed(told, { ...place, reason: duty }, labelName));
+      notNamed.push(tellNotNamed(told, { thresholdPercent, entry, reason: duty }, labelName));
     } else if (comparePercent(sum, picopercentFrom(thresholdPercent)) > 0) {
       const confidence = context.market === 'GB' ? row.gb.confidence : row.confidence;
       const { name: _, ...members } = told;
       named.push(Object.assign(members, { labelName, thresholdPercent, entry, confidence }));
     } else {
-      notNamed.push(tellNotNamed(told, { ...place, reason: 'not-over-threshold' }, labelName));
+      notNamed.push(tellNotNamed(told, { thresholdPercent, entry, reason: 'not-over-threshold' }, labelName));
     }
   }
 }

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exact } from '../quantity/index.ts';
-import { addPercents, comparePercent, picopercentFrom, readPercent, toPercent } from './percent-sum.ts';
+import { exact, Quotient } from '../quantity/index.ts';
+import {
+  addPercents,
+  comparePercent,
+  compareSums,
+  picopercentFrom,
+  readPercent,
+  toExactPercent,
+  toPercent,
+} from './percent-sum.ts';
 
 const sumOf = (...percents: (number | string)[]) =>
   addPercents(percents.map((percent) => readPercent(percent)));
@@ -52,5 +60,50 @@ describe('sums of percentages', () => {
         if (!Number.isNaN(pico)) expect(exact(pico).div(1e12).eq(exact(value))).toBe(true);
       }),
     );
+  });
+
+  it('reads plain text as the decimal that it says, however long', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 999 }), fc.stringMatching(/^\d{1,14}$/), (whole, places) => {
+        const text = `${whole}.${places}`;
+        const { pico } = readPercent(text);
+        if (places.length <= 12) expect(pico).toBe(exact(text).times(1e12).toNumber());
+        else if (!Number.isNaN(pico)) expect(exact(pico).div(1e12).eq(text)).toBe(true);
+      }),
+    );
+  });
+
+  it('compares quotients that have no end with a limit as exact decimals do', () => {
+    const divided = (numerator: bigint, denominator: bigint) =>
+      new Quotient(numerator, denominator, (parts) => exact(String(parts)).div(String(denominator)));
+    const part = fc.bigInt({ min: 0n, max: 10n ** 16n });
+    fc.assert(
+      fc.property(part, part, fc.bigInt({ min: 1n, max: 10n ** 18n }), (one, other, denominator) => {
+        const both = readPercent(divided(one + other, denominator));
+        const sum = addPercents([one, other].map((parts) => readPercent(divided(parts, denominator))));
+        const limit = Math.round(toPercent(both) * 1e12);
+        const expected = exact(String(one + other))
+          .times(1e12)
+          .cmp(exact(limit).times(String(denominator)));
+        expect(comparePercent(both, limit)).toBe(expected);
+        expect(comparePercent(sum, limit)).toBe(expected);
+      }),
+    );
+  });
+
+  it('keeps a quotient that comes out even as whole picopercent', () => {
+    const third = new Quotient(1n, 3n, (parts) => exact(String(parts)).div(3));
+    const quarter = new Quotient(1n, 4n, (parts) => exact(String(parts)).div(4));
+    expect(readPercent(quarter).pico).toBe(25e10);
+    expect(readPercent(third).pico).toBeNaN();
+    expect(toExactPercent(readPercent(third)).toFixed(5)).toBe('0.33333');
+  });
+
+  it('compares two sums on both sides of the last place', () => {
+    expect(compareSums(sumOf('0.1', '0.2'), sumOf('0.3'))).toBe(0);
+    expect(compareSums(sumOf('0.299999999999'), sumOf('0.3'))).toBe(-1);
+    expect(compareSums(sumOf('0.30000000000000000001'), sumOf('0.3'))).toBe(1);
+    expect(compareSums(sumOf('0.3'), sumOf('0.30000000000000000001'))).toBe(-1);
+    expect(compareSums(sumOf('12'), sumOf('3'))).toBe(1);
   });
 });

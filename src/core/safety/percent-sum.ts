@@ -1,4 +1,4 @@
-import { type Exact, type ExactInput, exact, sumOf } from '../quantity/index.ts';
+import { type Exact, type ExactInput, exact, Quotient, sumOf } from '../quantity/index.ts';
 
 /**
  * Sums of percentages that are compared with a limit exactly, and fast enough to judge a formula while it is typed.
@@ -9,6 +9,9 @@ import { type Exact, type ExactInput, exact, sumOf } from '../quantity/index.ts'
  * 1e-12 of the limit is it added again as exact decimals.
  */
 const PICOPERCENT = 1e12;
+const PICOPERCENT_WHOLE = 10n ** 12n;
+/** 15 digits, which a double keeps whatever they are. */
+const LARGEST_PICO = 1e15;
 const DOUBT = 1e-12;
 
 export interface PercentSum {
@@ -17,7 +20,7 @@ export interface PercentSum {
   /** Whole picopercent, or NaN where a term is finer than that. */
   readonly pico: number;
   /** What was given, or what was added. */
-  readonly from: ExactInput | readonly PercentSum[];
+  readonly from: ExactInput | Quotient | readonly PercentSum[];
 }
 
 /** 1 mg/kg is 1e-4 %. */
@@ -35,11 +38,28 @@ export const percentFromPico = (pico: number): number => pico / PICOPERCENT;
  */
 function picoOfNumber(value: number): number {
   const pico = Math.round(value * PICOPERCENT);
-  return pico / PICOPERCENT === value && Math.abs(pico) <= 1e15 ? pico : Number.NaN;
+  return pico / PICOPERCENT === value && Math.abs(pico) <= LARGEST_PICO ? pico : Number.NaN;
 }
 
-export function readPercent(value: ExactInput): PercentSum {
+/** At most 15 digits, so that it and its double determine each other (see picoOfNumber). */
+const PLAIN_PERCENT = /^\d{1,3}(?:\.\d{1,12})?$/;
+
+/** Whole picopercent where the division comes out even. */
+function readQuotient(from: Quotient): PercentSum {
+  const { numerator, denominator } = from;
+  const scaled = numerator * PICOPERCENT_WHOLE;
+  const pico = scaled % denominator === 0n ? Number(scaled / denominator) : Number.NaN;
+  if (!(pico <= LARGEST_PICO)) return { near: from.near, pico: Number.NaN, from };
+  return { near: pico / PICOPERCENT, pico, from };
+}
+
+export function readPercent(value: ExactInput | Quotient): PercentSum {
+  if (value instanceof Quotient) return readQuotient(value);
   if (typeof value === 'number') return { near: value, pico: picoOfNumber(value), from: value };
+  if (typeof value === 'string' && PLAIN_PERCENT.test(value)) {
+    const near = Number(value);
+    return { near, pico: Math.round(near * PICOPERCENT), from: value };
+  }
   const decimal = exact(value);
   const near = decimal.toNumber();
   const pico = decimal.decimalPlaces() <= 12 ? Math.round(near * PICOPERCENT) : Number.NaN;
@@ -68,11 +88,23 @@ export function comparePercent(sum: PercentSum, limitPico: number): -1 | 0 | 1 {
   return toExactPercent(sum).times(PICOPERCENT).cmp(limitPico) as -1 | 0 | 1;
 }
 
+/** -1, 0 or 1: one sum against another. */
+export function compareSums(one: PercentSum, other: PercentSum): -1 | 0 | 1 {
+  const between = one.pico - other.pico;
+  if (!Number.isNaN(between)) return Math.sign(between) as -1 | 0 | 1;
+  const doubt = Math.max(one.near, other.near) * DOUBT;
+  if (one.near > other.near + doubt) return 1;
+  if (one.near < other.near - doubt) return -1;
+  return toExactPercent(one).cmp(toExactPercent(other)) as -1 | 0 | 1;
+}
+
 /** For display and JSON: exact down to 1e-12 %, else the nearest double of the sum. */
 export const toPercent = (sum: PercentSum): number =>
   Number.isNaN(sum.pico) ? sum.near : sum.pico / PICOPERCENT;
 
 const isSum = (from: PercentSum['from']): from is readonly PercentSum[] => Array.isArray(from);
 
-export const toExactPercent = ({ from }: PercentSum): Exact =>
-  isSum(from) ? sumOf(from.map(toExactPercent)) : exact(from);
+export function toExactPercent({ from }: PercentSum): Exact {
+  if (isSum(from)) return sumOf(from.map(toExactPercent));
+  return from instanceof Quotient ? from.toExact() : exact(from);
+}

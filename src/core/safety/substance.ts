@@ -1,4 +1,4 @@
-import type { ExactInput } from '../quantity/index.ts';
+import type { ExactInput, Quotient } from '../quantity/index.ts';
 
 /** What is known of one substance or natural material in a composition. */
 export interface Substance {
@@ -18,7 +18,7 @@ export interface Provenance {
   readonly confidence?: string;
   readonly fromMaterials?: readonly string[];
   /** In percent; shown beside, nothing is judged on it. */
-  readonly typicalPercent?: ExactInput;
+  readonly typicalPercent?: ExactInput | Quotient;
 }
 
 /** In percent by mass of the finished product. */
