@@ -8,14 +8,16 @@ interface Props {
   readonly choices: readonly Choice[];
   readonly value: string;
   readonly onChange: (id: string) => void;
+  /** One below the other, 64 px each. */
+  readonly isBench?: boolean;
 }
 
 /** One of a few, all in sight. */
-export function RadioChoice({ title, choices, value, onChange }: Props) {
+export function RadioChoice({ title, choices, value, onChange, isBench = false }: Props) {
   const group = useId();
   return (
     <FieldGroup title={title}>
-      <div className={styles.choices}>
+      <div className={isBench ? styles.benchChoices : styles.choices}>
         {choices.map(({ id, name }) => (
           <label key={id} className={styles.check}>
             <input type="radio" name={group} checked={id === value} onChange={() => onChange(id)} />

@@ -18,7 +18,7 @@ export function Skeleton() {
         <div className={styles.skeleton}>
           <span className="visually-hidden">{shellWords.loading}</span>
           <div className={styles.line} />
-          <div className={styles.line} />
+          <div className={styles.shortLine} />
           <div className={styles.block} />
         </div>
       )}

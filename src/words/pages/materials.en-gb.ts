@@ -68,7 +68,6 @@ export const materialWords = {
     confidence: 'How sure',
     addConstituent: 'Add a substance',
     removeConstituent: (name: string) => `Take out ${name}`,
-    bodyTitle: 'As a thing',
     density: 'Density',
     caution: 'Caution at the bench',
     packagingKind: 'What kind of packaging?',

@@ -8,14 +8,16 @@ interface Props {
   readonly title: string;
   readonly lines: readonly trace.MorningLine[];
   readonly empty: string;
+  /** Whether its first thing to do carries the green: what is bought does not hold the morning up. */
+  readonly hasGreen?: boolean;
 }
 
-export function MorningList({ title, lines, empty }: Props) {
+export function MorningList({ title, lines, empty, hasGreen = false }: Props) {
   const firstToAct = lines.find(({ action }) => action !== null)?.key;
   return (
     <Card title={title} aside={lines.length > 0 && morningWords.count(lines.length)} isFlush>
       <List rows={lines} keyOf={({ key }) => key} empty={empty}>
-        {(line) => <MorningLine line={line} isFirst={line.key === firstToAct} />}
+        {(line) => <MorningLine line={line} isFirst={hasGreen && line.key === firstToAct} />}
       </List>
     </Card>
   );

@@ -2,6 +2,7 @@ import { morningWords, sayDate, sayTime } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { useTimeZone } from '../../api/use-time-zone.ts';
+import { Disclosure } from '../../parts/disclosure.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
@@ -25,10 +26,23 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
       actions={<LinkButton to="/orders/new">{morningWords.newOrder}</LinkButton>}
     >
       <div className={styles.lists}>
-        <MorningList title={morningWords.send} lines={morning.sendToday} empty={morningWords.nothing.send} />
-        <MorningList title={morningWords.make} lines={morning.makeNext} empty={morningWords.nothing.make} />
+        <MorningList
+          hasGreen
+          title={morningWords.send}
+          lines={morning.sendToday}
+          empty={morningWords.nothing.send}
+        />
+        <MorningList
+          hasGreen
+          title={morningWords.make}
+          lines={morning.makeNext}
+          empty={morningWords.nothing.make}
+        />
         <MorningList title={morningWords.buy} lines={morning.buyThisWeek} empty={morningWords.nothing.buy} />
       </div>
+      <Disclosure title={morningWords.how}>
+        {() => morningWords.worked.map((text) => <p key={text}>{text}</p>)}
+      </Disclosure>
     </Page>
   );
 }

@@ -53,7 +53,7 @@ function ChangeOrder({ order }: { readonly order: Order }) {
     goTo(`/orders/${order.id}`);
   };
   return (
-    <PromisePage title={words.changeTitle(order.number)} draft={editing.draft}>
+    <PromisePage title={words.changeTitle(order.number)} draft={editing.draft} orderId={order.id}>
       <Conflict
         problems={save.problems}
         editing={editing}

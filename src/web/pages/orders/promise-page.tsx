@@ -14,14 +14,18 @@ import { PromiseDetail } from './promise-detail.tsx';
 interface Props {
   readonly title: string;
   readonly draft: OrderDraft;
+  /** The order that is being changed: it does not compete with itself. */
+  readonly orderId?: string;
   readonly children: ReactNode;
 }
 
 /** The answer to an order while it is being typed: the same computation as for an order that is kept. */
-export function PromisePage({ title, draft, children }: Props) {
+export function PromisePage({ title, draft, orderId, children }: Props) {
   const read = readOrderDraft(useSettled(draft));
   const isComplete = read.ok;
-  const body = read.ok ? { wantedBy: read.value.wantedBy, lines: read.value.lines } : undefined;
+  const body = read.ok
+    ? { wantedBy: read.value.wantedBy, lines: read.value.lines, ...(orderId && { orderId }) }
+    : undefined;
   const promise = useRead('previewPromise', body ? { body } : {}, { isWanted: isComplete, keepsLast: true });
   const answer = isComplete ? promise.data : undefined;
   return (

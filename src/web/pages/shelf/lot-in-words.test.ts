@@ -24,7 +24,7 @@ describe('lotInWords', () => {
   it('says of a base that sets what it waits for', () => {
     const base = { ...lot, status: 'quarantine', firmFrom: '2027-01-31T09:00:00Z' } as const;
     expect(lotInWords(base)).toContain('is setting');
-    expect(lotInWords({ ...base, firmFrom: null })).toContain('on hold');
+    expect(lotInWords({ ...base, firmFrom: null })).toContain('in quarantine');
   });
 
   it('says nothing else of a lot that is used up', () => {

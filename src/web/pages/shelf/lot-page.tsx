@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { sayInstant, shelfWords } from '../../../words/index.ts';
+import { sayDateWithYear, sayInstant, shelfWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { useTimeZone } from '../../api/use-time-zone.ts';
 import { Card } from '../../parts/card.tsx';
@@ -47,8 +47,11 @@ const LotView = ({ detail }: { readonly detail: LotDetail }) => (
   </Page>
 );
 
-function FirmTime({ lot: { firmFrom, firmTo } }: { readonly lot: Lot }) {
+/** A base that sets says when it should be firm; one that is kept, when it is looked at again. */
+function FirmTime({ lot: { status, firmFrom, firmTo, keepUntil } }: { readonly lot: Lot }) {
   const timeZone = useTimeZone();
-  if (firmFrom === null || firmTo === null) return null;
-  return words.firm(sayInstant(firmFrom, timeZone), sayInstant(firmTo, timeZone));
+  if (status === 'quarantine' && firmFrom !== null && firmTo !== null) {
+    return words.firm(sayInstant(firmFrom, timeZone), sayInstant(firmTo, timeZone));
+  }
+  return keepUntil === null ? null : words.lookAgain(sayDateWithYear(keepUntil));
 }

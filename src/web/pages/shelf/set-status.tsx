@@ -9,18 +9,27 @@ import { Form } from '../../parts/form.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import type { Lot } from './shelf-item.ts';
 
+type Status = Lot['status'];
+
 interface Props {
   readonly lot: Lot;
+  /** What is chosen to begin with. */
+  readonly first?: Status;
   readonly onClose: () => void;
 }
 
 const { lot: words } = shelfWords;
-type Status = Lot['status'];
 const STATUSES = Object.keys(termWords.lotStatus) as Status[];
 
-export function SetStatus({ lot, onClose }: Props) {
-  const others = STATUSES.filter((status) => status !== lot.status);
-  const [status, setStatus] = useState<Status>(others[0] ?? lot.status);
+/** A base is released by the word that it is firm, tins by their filling run, and what was rejected is looked at anew. */
+const mayStand = (lot: Lot, status: Status): boolean =>
+  status !== lot.status &&
+  (lot.status !== 'rejected' || status === 'quarantine') &&
+  (status !== 'released' || lot.itemKind === 'material' || lot.status === 'blocked');
+
+export function SetStatus({ lot, first, onClose }: Props) {
+  const others = STATUSES.filter((status) => mayStand(lot, status));
+  const [status, setStatus] = useState<Status>(first ?? others[0] ?? lot.status);
   const [reason, setReason] = useState('');
   const save = useWrite('setLotStatus');
   const submit = async () => {

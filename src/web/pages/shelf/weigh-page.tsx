@@ -69,7 +69,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
                 isBench
               />
             )}
-            <RadioChoice title={words.reason} choices={REASONS} value={reason} onChange={setReason} />
+            <RadioChoice title={words.reason} choices={REASONS} value={reason} onChange={setReason} isBench />
             <Button type="submit" isAct isBench isBusy={count.isBusy}>
               {words.save}
             </Button>
