@@ -195,7 +195,7 @@ async function weighEverything(page: Page, hands: PageHands): Promise<void> {
         .textContent();
       await hands.type(scale, (target ?? '').replace(/g$/, ''));
     }
-    await hands.press(page.getByRole('button', { name: /^Done/ }));
+    await hands.press(page.getByRole('button', { name: /^Done:/ }));
     await page.waitForFunction(`document.querySelector('h1')?.textContent !== ${JSON.stringify(before)}`);
   }
   throw new Error('the batch has more screens than it should');

@@ -76,7 +76,7 @@ export const makingWords = {
   notSaved: 'not saved',
   back: 'Back',
   forward: 'On',
-  differently: 'Done differently?',
+  differently: 'Something different?',
   differentlyTitle: 'What was done differently, and why?',
   outsideTitle: 'Outside the band: what happened, and why?',
   whatHappened: 'What',
