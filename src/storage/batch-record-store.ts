@@ -13,6 +13,7 @@ export interface Signed {
   readonly happened_at: string;
   readonly person_name: string;
   readonly is_struck: boolean;
+  readonly strike_reason: string | null;
 }
 export type AdditionRow = Selectable<AdditionTable>;
 export type StepRecordRow = Selectable<StepRecordTable>;
@@ -41,7 +42,7 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
     .selectAll('addition')
     .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name'])
-    .select('strike.entry_id as strike_id')
+    .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason'])
     .where('addition.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();
@@ -67,7 +68,8 @@ export async function listStepRecords(db: Reader, batchId: string): Promise<Sign
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
     .selectAll('step_record')
-    .select(['entry.happened_at', 'person.name as person_name', 'strike.entry_id as strike_id'])
+    .select(['entry.happened_at', 'person.name as person_name'])
+    .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason'])
     .where('step_record.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();

@@ -84,6 +84,56 @@ export const printWords = {
       'Write in permanent ink. Strike a wrong entry once so that it can still be read; add initials and the reason.',
     signatures: ['Scale check: known mass and reading', 'Weighed by, date', 'Checked by, date'],
   },
+  batchRecord: {
+    titleOf: (batch: string) => `Batch record ${batch}`,
+    abandoned: 'Given up. Nothing was made of it.',
+    started: 'Begun',
+    ended: { made: 'Made', abandoned: 'Given up' },
+    planned: 'Planned',
+    input: 'Weighed in',
+    yield: 'Yield',
+    loss: 'Lost',
+    /** What was wanted of the yield, in the trade's words: actual over what went in. */
+    yieldOf: (grams: string, percent: string) => `${grams} g, ${percent} % of what went in`,
+    by: (when: string, who: string) => `${when}, ${who}`,
+    columns: {
+      material: 'Material',
+      lot: 'Lot',
+      target: 'Asked (g)',
+      actual: 'Weighed (g)',
+      scale: 'Scale',
+      when: 'When',
+      who: 'Who',
+    },
+    outside: { low: 'Below its band.', high: 'Above its band.' },
+    additions: 'Weighed in',
+    notWeighed: 'not weighed in',
+    struck: 'Struck entries',
+    struckColumns: { what: 'What', why: 'Struck because', when: 'When', who: 'Who' },
+    struckAddition: (name: string, lot: string, grams: string) => `${name}, lot ${lot}: ${grams} g`,
+    method: 'Method',
+    stepColumns: { step: 'Step', seen: 'Seen', when: 'When', who: 'Who' },
+    notRecorded: 'no record',
+    /** `Melt in a water bath (70 to 75 °C, 20 min)`. */
+    stepText: (what: string, least: string | null, most: string | null, minutes: string | null) => {
+      const heat = [least, most].filter((celsius) => celsius !== null).join(' to ');
+      const facts = [heat && `${heat} °C`, minutes && `${minutes} min`].filter(Boolean).join(', ');
+      return facts === '' ? what : `${what} (${facts})`;
+    },
+    seen: (celsius: string | null, minutes: string | null, remark: string) =>
+      [celsius && `${celsius} °C`, minutes && `${minutes} min`, remark].filter(Boolean).join(', '),
+    deviations: 'Done differently',
+    deviationColumns: { what: 'What', why: 'Why', when: 'When', who: 'Who' },
+    runs: 'Filled into',
+    runColumns: { number: 'Batch number', product: 'Product', state: 'State' },
+    runStates: {
+      filling: 'being filled',
+      closed: 'waits for release',
+      released: 'released',
+      rejected: 'rejected',
+    },
+    signatures: ['Record looked through by, date'],
+  },
   pickList: {
     titleOf: (order: string) => `Pick list for order ${order}`,
     order: 'Order',

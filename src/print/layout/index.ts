@@ -1,3 +1,10 @@
+export {
+  type BatchRecord,
+  buildBatchRecord,
+  type RecordedAddition,
+  type RecordedStep,
+  type StruckEntry,
+} from './batch-record.ts';
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
 export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
 export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';

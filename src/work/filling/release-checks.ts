@@ -8,7 +8,7 @@ import {
   type SignedRelease,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
-import { checkForSale, runCheck } from '../formulas/index.ts';
+import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
@@ -65,22 +65,21 @@ async function checkSale(context: Context, { head, details }: RunRecords): Promi
   const checked = await runCheck(context, head.revision_id, details.markets);
   if (!sale.ok || !checked.ok) return [check('limits', false, saying('check-limits-not-known'))];
   const [first] = sale.value.hindrances;
-  const past = checked.value.groups.find(
-    ({ report }) => report !== undefined && report.details.reviewBy < checked.value.today,
-  )?.report;
   return [
     first ? check('limits', false, first) : check('limits', true, saying('check-limits-kept')),
-    past
-      ? check(
-          'report',
-          false,
-          saying('check-report-past', {
-            report: past.details.reference,
-            reviewBy: past.details.reviewBy,
-          }),
-        )
-      : check('report', true, saying('check-report-valid')),
+    ...checkReport(checked.value),
   ];
+}
+
+/** Where there is no report at all, the check of the limits has said so. */
+function checkReport({ groups, today }: Checked): Check[] {
+  const reports = groups.flatMap(({ report }) => (report === undefined ? [] : [report.details]));
+  const past = reports.find((report) => report.reviewBy < today);
+  if (past) {
+    const facts = { report: past.reference, reviewBy: past.reviewBy };
+    return [check('report', false, saying('check-report-past', facts))];
+  }
+  return reports.length === 0 ? [] : [check('report', true, saying('check-report-valid'))];
 }
 
 /** A lot blocked or rejected since it was used stops every tin that it went into, through bases too. */

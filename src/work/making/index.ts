@@ -2,6 +2,7 @@ import type { UseCases } from '../use-case.ts';
 import { abandonBatch } from './abandon-batch.ts';
 import { finishBatch } from './finish-batch.ts';
 import { getBatch } from './get-batch.ts';
+import { getBatchSheet } from './get-batch-sheet.ts';
 import { listBatches } from './list-batches.ts';
 import { planBatch } from './plan-batch.ts';
 import { recordAddition } from './record-addition.ts';
@@ -21,6 +22,7 @@ export const makingUseCases = {
   recordDeviation,
   finishBatch,
   abandonBatch,
+  getBatchSheet,
 } satisfies UseCases<
   | 'planBatch'
   | 'listBatches'
@@ -32,4 +34,5 @@ export const makingUseCases = {
   | 'recordDeviation'
   | 'finishBatch'
   | 'abandonBatch'
+  | 'getBatchSheet'
 >;

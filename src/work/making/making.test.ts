@@ -13,7 +13,9 @@ import {
 import { buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
+import { textOfPdf } from '../../../test/workshop/render-pdf.ts';
 import { say, sayProblem } from '../../words/index.ts';
+import type { Paper } from '../use-case.ts';
 
 let bench: TestWorkshop;
 let shop: MakingBench;
@@ -442,5 +444,53 @@ describe('the end of a batch', () => {
     const wish = inGrams(shop.baseRevision, '800');
     const body = { stamp: bench.stamp({ by: 'nobody' }), wish };
     expect(codesOf(await bench.ask('startBatch', { body }))).toEqual(['person-unknown']);
+  });
+});
+
+describe('the papers of a batch', () => {
+  const paper = async (id: string) => {
+    const { fileName, bytes } = (await bench.get('getBatchSheet', { params: { id } })) as Paper;
+    return { fileName, text: textOfPdf(bytes).replace(/\s+/g, ' ') };
+  };
+
+  it('are the weighing sheet while it is being made', async () => {
+    const batch = await startBase();
+    const { fileName, text } = await paper(batch.id);
+    expect(fileName).toBe('weighing-sheet-QB-0001.pdf');
+    for (const word of ['Shea butter', 'L-0001', '520', 'Middle scale', 'Melt in a water bath'])
+      expect(text).toContain(word);
+  });
+
+  it('are its record afterwards, with what was struck and what was done differently', async () => {
+    const batch = await startBase();
+    const params = { id: batch.id };
+    const wrong = await weigh(batch, 0, '529.9');
+    const entryId = (wrong.ok && additionAt(wrong.value, 0).done?.entryId) || '';
+    await bench.get('strikeAddition', { params, body: { entryId, reason: 'Tub not tared' } });
+    await weigh(batch, 0, '530.5', { deviation: { what: 'A tenth over', why: 'A lump' } });
+    await makeAll(bench, batch.id);
+    await bench.get('finishBatch', { params, body: { yieldGrams: '800' } });
+    const { fileName, text } = await paper(batch.id);
+    expect(fileName).toBe('batch-record-QB-0001.pdf');
+    for (const word of [
+      '530.5',
+      'Above its band.',
+      'Shea butter, lot L-0001: 529.9 g',
+      'Tub not tared',
+      'A tenth over',
+      'A lump',
+      '800 g, 98.7 % of what went in',
+      'Ada Quill',
+      '2026-11-26 08:05',
+    ])
+      expect(text).toContain(word);
+  });
+
+  it('say of a batch that was given up what had gone in', async () => {
+    const batch = await startBase();
+    await bench.get('abandonBatch', { params: { id: batch.id }, body: { reason: 'Burnt' } });
+    const { text } = await paper(batch.id);
+    expect(text).toContain('Given up. Nothing was made of it.');
+    expect(text).toContain('not weighed in');
   });
 });

@@ -100,6 +100,7 @@ function lineOf(batchId: string, row: LaidRow, position: number): BatchLineRow {
   if (!row.lot) throw new Error(`a batch was to start without a lot of ${row.itemName}`);
   const note: WeighingNote = {
     percent: row.percent,
+    tolerancePercent: row.tolerancePercent,
     relativeError: row.relativeError,
     smallestWeightGrams: row.smallestWeightGrams,
     warning: row.warning,

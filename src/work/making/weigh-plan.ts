@@ -1,7 +1,14 @@
 import { scaleTables } from '../../catalogue/index.ts';
 import type { Saying } from '../../contract/index.ts';
 import { done, type Problem, type Result } from '../../core/problem.ts';
-import { type Exact, exact, largest, MICROGRAMS_PER_GRAM, roundToStep } from '../../core/quantity/index.ts';
+import {
+  type Exact,
+  exact,
+  largest,
+  MICROGRAMS_PER_GRAM,
+  roundToStep,
+  toText,
+} from '../../core/quantity/index.ts';
 import { findBandAround, type PlannedWeighing, planWeighings } from '../../core/weighing/index.ts';
 import type { LotAtHand, ScaleRow } from '../../storage/index.ts';
 import { saying } from '../saying.ts';
@@ -21,6 +28,7 @@ export interface LaidWeighing {
   readonly targetUg: number;
   readonly lowUg: number;
   readonly highUg: number;
+  readonly tolerancePercent: string;
   readonly scale: ScaleRow | null;
   readonly relativeError: number | null;
   readonly smallestWeightGrams: number | null;
@@ -92,6 +100,7 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
     targetUg: wholeUg(target),
     lowUg: Math.max(1, wholeUg(roundToStep(band.lowGrams, shown, 'up'))),
     highUg: wholeUg(roundToStep(band.highGrams, shown, 'down')),
+    tolerancePercent: toText(exact(toleranceOf(weighing)).times(100)),
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
     relativeError: row.worstCaseRelative?.toNumber() ?? null,
     smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,

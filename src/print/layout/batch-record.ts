@@ -1,0 +1,186 @@
+import { printWords } from '../../words/index.ts';
+import { footerOf } from './footer-of.ts';
+import type { Paper, PaperCell, PaperTable } from './paper.ts';
+
+/** What a finished batch leaves on paper. Every moment is a text already, on the workshop's own clock. */
+export interface BatchRecord {
+  readonly workshopName: string;
+  readonly batchNumber: string;
+  readonly productName: string;
+  readonly revision: string;
+  readonly purpose: 'sale' | 'trial';
+  readonly outcome: 'made' | 'abandoned';
+  readonly started: Signed;
+  readonly ended: Signed;
+  readonly plannedGrams: string;
+  readonly inputGrams: string;
+  readonly yieldGrams: string;
+  readonly yieldPercent: string;
+  readonly lossGrams: string;
+  readonly additions: readonly RecordedAddition[];
+  readonly struck: readonly StruckEntry[];
+  readonly steps: readonly RecordedStep[];
+  readonly deviations: readonly RecordedDeviation[];
+  readonly runs: readonly RecordedRun[];
+  readonly createdAt: string;
+}
+
+export interface Signed {
+  readonly when: string;
+  readonly who: string;
+}
+export interface RecordedAddition {
+  readonly materialName: string;
+  readonly lot: string;
+  readonly targetGrams: string;
+  /** null: it was not weighed in. */
+  readonly done: (Signed & { readonly actualGrams: string; readonly outside: 'low' | 'high' | null }) | null;
+  readonly scaleName: string;
+}
+export interface StruckEntry extends Signed {
+  readonly what: string;
+  readonly why: string;
+}
+export interface RecordedStep {
+  readonly what: string;
+  readonly done: (Signed & { readonly seen: string }) | null;
+}
+export interface RecordedDeviation extends Signed {
+  readonly what: string;
+  readonly why: string;
+}
+export interface RecordedRun {
+  readonly number: string;
+  readonly productName: string;
+  readonly state: keyof typeof printWords.batchRecord.runStates;
+}
+
+/**
+ * The record of one making: what went in, what was done, what was done differently, what came out.
+ * Source: ISO 22716:2007, clause 7.2.3 and the records of 7.2.4 to 7.2.6 (materials, lots, weights, steps, deviations).
+ */
+export function buildBatchRecord(record: BatchRecord): Paper {
+  const words = printWords.batchRecord;
+  const banner = bannerOf(record);
+  return {
+    title: words.titleOf(record.batchNumber),
+    subtitle: record.productName,
+    ...(banner !== '' && { banner }),
+    facts: factsOf(record),
+    tables: [
+      additionsTable(record.additions),
+      ...(record.struck.length === 0 ? [] : [struckTable(record.struck)]),
+      ...(record.steps.length === 0 ? [] : [stepsTable(record.steps)]),
+      deviationsTable(record.deviations),
+      ...(record.runs.length === 0 ? [] : [runsTable(record.runs)]),
+    ],
+    notes: [],
+    signatures: words.signatures,
+    footer: footerOf(record.workshopName, words.titleOf(record.batchNumber)),
+    createdAt: record.createdAt,
+  };
+}
+
+const bannerOf = ({ purpose, outcome }: BatchRecord): string =>
+  [
+    ...(purpose === 'trial' ? [printWords.weighingSheet.trial] : []),
+    ...(outcome === 'abandoned' ? [printWords.batchRecord.abandoned] : []),
+  ].join(' ');
+
+function factsOf(record: BatchRecord): Paper['facts'] {
+  const { weighingSheet, batchRecord: words } = printWords;
+  const { grams } = weighingSheet;
+  return [
+    [weighingSheet.batch, record.batchNumber],
+    [weighingSheet.revision, record.revision],
+    [weighingSheet.purpose, weighingSheet.purposes[record.purpose]],
+    [words.started, words.by(record.started.when, record.started.who)],
+    [words.ended[record.outcome], words.by(record.ended.when, record.ended.who)],
+    [words.planned, grams(record.plannedGrams)],
+    [words.input, grams(record.inputGrams)],
+    [words.yield, words.yieldOf(record.yieldGrams, record.yieldPercent)],
+    [words.loss, grams(record.lossGrams)],
+  ];
+}
+
+function additionsTable(additions: readonly RecordedAddition[]): PaperTable {
+  const words = printWords.batchRecord;
+  const { columns } = words;
+  return {
+    heading: words.additions,
+    columns: [
+      { title: columns.material, align: 'left' },
+      { title: columns.lot, align: 'left' },
+      { title: columns.target, align: 'right' },
+      { title: columns.actual, align: 'right', isStrong: true },
+      { title: columns.scale, align: 'left' },
+      { title: columns.when, align: 'left' },
+      { title: columns.who, align: 'left' },
+    ],
+    rows: additions.map(additionRow),
+  };
+}
+
+function additionRow({ materialName, lot, targetGrams, scaleName, done }: RecordedAddition): PaperCell[] {
+  const { outside, notWeighed } = printWords.batchRecord;
+  if (done === null) return [materialName, lot, targetGrams, notWeighed, scaleName, '', ''];
+  const name = done.outside ? { text: materialName, remark: outside[done.outside] } : materialName;
+  return [name, lot, targetGrams, done.actualGrams, scaleName, done.when, done.who];
+}
+
+function struckTable(struck: readonly StruckEntry[]): PaperTable {
+  const { struck: heading, struckColumns: columns } = printWords.batchRecord;
+  return {
+    heading,
+    columns: [
+      { title: columns.what, align: 'left' },
+      { title: columns.why, align: 'left' },
+      { title: columns.when, align: 'left' },
+      { title: columns.who, align: 'left' },
+    ],
+    rows: struck.map(({ what, why, when, who }) => [what, why, when, who]),
+  };
+}
+
+function stepsTable(steps: readonly RecordedStep[]): PaperTable {
+  const { method, stepColumns: columns, notRecorded } = printWords.batchRecord;
+  return {
+    heading: method,
+    columns: [
+      { title: columns.step, align: 'left' },
+      { title: columns.seen, align: 'left' },
+      { title: columns.when, align: 'left' },
+      { title: columns.who, align: 'left' },
+    ],
+    rows: steps.map(({ what, done }) =>
+      done === null ? [what, notRecorded, '', ''] : [what, done.seen, done.when, done.who],
+    ),
+  };
+}
+
+function deviationsTable(deviations: readonly RecordedDeviation[]): PaperTable {
+  const { deviations: heading, deviationColumns: columns } = printWords.batchRecord;
+  return {
+    heading,
+    columns: [
+      { title: columns.what, align: 'left' },
+      { title: columns.why, align: 'left' },
+      { title: columns.when, align: 'left' },
+      { title: columns.who, align: 'left' },
+    ],
+    rows: deviations.map(({ what, why, when, who }) => [what, why, when, who]),
+  };
+}
+
+function runsTable(runs: readonly RecordedRun[]): PaperTable {
+  const { runs: heading, runColumns: columns, runStates } = printWords.batchRecord;
+  return {
+    heading,
+    columns: [
+      { title: columns.number, align: 'left' },
+      { title: columns.product, align: 'left' },
+      { title: columns.state, align: 'left' },
+    ],
+    rows: runs.map(({ number, productName, state }) => [number, productName, runStates[state]]),
+  };
+}

@@ -1,0 +1,175 @@
+import { done, type Result } from '../../core/problem.ts';
+import { exact, toText } from '../../core/quantity/index.ts';
+import {
+  buildBatchRecord,
+  buildWeighingSheet,
+  type Paper as Layout,
+  type StruckEntry,
+} from '../../print/layout/index.ts';
+import { paintPaperPdf } from '../../print/paint/index.ts';
+import {
+  listAdditions,
+  listBatchLines,
+  listStepRecords,
+  type NamedBatchLine,
+  type Reader,
+} from '../../storage/index.ts';
+import { printWords, say, sayTime } from '../../words/index.ts';
+import type { Context } from '../context.ts';
+import { localDate } from '../local-date.ts';
+import { gramsText } from '../quantity-text.ts';
+import type { Paper, UseCase } from '../use-case.ts';
+import { workshopDetails } from '../workshop-details.ts';
+import { type BatchView, viewBatch } from './batch-view.ts';
+import type { WeighingNote } from './weighing-note.ts';
+
+type Screen = BatchView['screens'][number];
+type Addition = Extract<Screen, { kind: 'addition' }>;
+type Step = Extract<Screen, { kind: 'step' }>;
+
+const additionsOf = (view: BatchView): Addition[] =>
+  view.screens.filter((screen): screen is Addition => screen.kind === 'addition');
+const stepsOf = (view: BatchView): Step[] =>
+  view.screens.filter((screen): screen is Step => screen.kind === 'step');
+
+/** While it is being made, the weighing sheet to write on; afterwards, the record of what was done. */
+export const getBatchSheet: UseCase<'getBatchSheet'> = async (context, { params: { id = '' } }) => {
+  const { db } = context.storage;
+  const view = await viewBatch(db, id);
+  if (!view.ok) return view;
+  const batch = view.value;
+  const layout =
+    batch.state === 'making'
+      ? await layOutSheet(context, batch, await listBatchLines(db, id))
+      : await layOutRecord(context, batch);
+  const name = batch.state === 'making' ? 'weighing-sheet' : 'batch-record';
+  return paint(`${name}-${batch.number}.pdf`, layout);
+};
+
+async function paint(fileName: string, layout: Layout): Promise<Result<Paper>> {
+  const bytes = await paintPaperPdf(layout);
+  return bytes.ok ? done({ fileName, bytes: bytes.value }) : bytes;
+}
+
+const stepText = ({ what, leastCelsius, mostCelsius, minutes }: Step): string =>
+  printWords.batchRecord.stepText(what, leastCelsius, mostCelsius, minutes);
+
+async function layOutSheet(
+  context: Context,
+  batch: BatchView,
+  lines: readonly NamedBatchLine[],
+): Promise<Layout> {
+  const house = await workshopDetails(context);
+  const cautions = batch.screens.map((screen) => screen.caution).filter((caution) => caution !== '');
+  return buildWeighingSheet({
+    workshopName: house.name,
+    batchNumber: batch.number,
+    productName: batch.formulaName,
+    revision: String(batch.revisionNumber),
+    purpose: batch.purpose,
+    makeOn: localDate(batch.startedAt, house.timeZone),
+    batchGrams: batch.plannedGrams,
+    rows: additionsOf(batch).map((row) => {
+      const remarks = [row.warning, row.lotNote].flatMap((each) => (each ? [say(each)] : []));
+      return {
+        stage: row.stage,
+        materialName: row.itemName,
+        lot: row.lotNumber ?? '',
+        targetGrams: row.targetGrams,
+        scaleName: row.scaleName ?? '',
+        ...toleranceOf(lines, row.position),
+        ...(remarks.length > 0 && { warning: remarks.join(' ') }),
+      };
+    }),
+    steps: stepsOf(batch).map(stepText),
+    cautions: [...new Set(cautions)],
+    createdAt: context.machine.now(),
+  });
+}
+
+function toleranceOf(lines: readonly NamedBatchLine[], position: number) {
+  const line = lines.find((row) => row.position === position);
+  const note = line && (JSON.parse(line.weighing) as WeighingNote);
+  return note ? { tolerancePercent: note.tolerancePercent } : {};
+}
+
+async function layOutRecord(context: Context, batch: BatchView): Promise<Layout> {
+  const house = await workshopDetails(context);
+  const moment = (instant: string) =>
+    `${localDate(instant, house.timeZone)} ${sayTime(instant, house.timeZone)}`;
+  const signed = ({ at, by }: { readonly at: string; readonly by: string }) => ({
+    when: moment(at),
+    who: by,
+  });
+  const outcome = batch.outcome;
+  if (!outcome) throw new Error(`batch ${batch.number} has ended without an outcome`);
+  return buildBatchRecord({
+    workshopName: house.name,
+    batchNumber: batch.number,
+    productName: batch.formulaName,
+    revision: String(batch.revisionNumber),
+    purpose: batch.purpose,
+    outcome: batch.state === 'made' ? 'made' : 'abandoned',
+    started: signed({ at: batch.startedAt, by: batch.by }),
+    ended: signed(outcome),
+    plannedGrams: batch.plannedGrams,
+    inputGrams: outcome.inputGrams,
+    yieldGrams: outcome.yieldGrams,
+    yieldPercent: percentOf(outcome.yieldGrams, outcome.inputGrams),
+    lossGrams: outcome.lossGrams,
+    additions: additionsOf(batch).map((row) => ({
+      materialName: row.itemName,
+      lot: row.done?.lotNumber ?? row.lotNumber ?? '',
+      targetGrams: row.targetGrams,
+      scaleName: row.scaleName ?? '',
+      done: row.done && {
+        ...signed(row.done),
+        actualGrams: row.done.actualGrams,
+        outside: row.done.verdict === 'inside' ? null : row.done.verdict,
+      },
+    })),
+    struck: await listStruck(context.storage.db, batch, moment),
+    steps: stepsOf(batch).map((step) => ({
+      what: stepText(step),
+      done: step.done && {
+        ...signed(step.done),
+        seen: printWords.batchRecord.seen(step.done.celsius, step.done.minutes, step.done.remark),
+      },
+    })),
+    deviations: batch.deviations.map((row) => ({ what: row.what, why: row.why, ...signed(row) })),
+    runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
+    createdAt: context.machine.now(),
+  });
+}
+
+/** To a tenth of a percent, for reading; nothing went in: nothing came out of it. */
+const percentOf = (part: string, whole: string): string =>
+  exact(whole).isZero() ? '0' : toText(exact(part).times(100).div(whole).toDecimalPlaces(1));
+
+/** Wrong entries stay readable: weighings and steps, each with why it was struck. */
+async function listStruck(
+  db: Reader,
+  batch: BatchView,
+  moment: (instant: string) => string,
+): Promise<StruckEntry[]> {
+  const nameOf = (position: number) =>
+    additionsOf(batch).find((row) => row.position === position)?.itemName ?? '';
+  const whatOf = (position: number) => stepsOf(batch).find((step) => step.position === position)?.what ?? '';
+  const additions = (await listAdditions(db, batch.id)).map((row) => ({
+    ...row,
+    what: printWords.batchRecord.struckAddition(
+      nameOf(row.position),
+      row.lot_number,
+      gramsText(row.actual_ug),
+    ),
+  }));
+  const steps = (await listStepRecords(db, batch.id)).map((row) => ({ ...row, what: whatOf(row.position) }));
+  return [...additions, ...steps]
+    .filter((row) => row.is_struck)
+    .map((row) => ({
+      what: row.what,
+      why: row.strike_reason ?? '',
+      when: moment(row.happened_at),
+      who: row.person_name,
+    }));
+}
