@@ -9,7 +9,7 @@ import type { RequestOf, UseCase } from '../use-case.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 import { type PromiseView, promiseOrders } from './promise-orders.ts';
 import { type OrderBook, readOrderBook } from './read-order-book.ts';
-import { listOrdersToServe, type OrderToServe } from './serve-orders.ts';
+import { listOrdersToServe, type OrderToServe, toServe } from './serve-orders.ts';
 
 type Wish = RequestOf<'previewPromise'>['body'];
 type AnsweredOrder = z.output<typeof orders.orderView> & { promise: PromiseView };
@@ -56,24 +56,21 @@ export const previewPromise: UseCase<'previewPromise'> = (context, { body }) => 
  * an earlier one. A changed order (orderId) takes its own place.
  */
 export async function promiseFor(context: Context, wish: Wish): Promise<Result<PromiseView>> {
+  const { db } = context.storage;
   const book = await readOrderBook(context);
-  const problems = whyNotAsked(book, wish);
+  const row = wish.orderId === undefined ? undefined : await findOrder(db, wish.orderId);
+  const problems = whyNotAsked(book, wish, row !== undefined);
   if (problems.length > 0) return refused(...problems);
-  const open = listOrdersToServe(book);
-  const asked = orderAsked(
-    open.find((order) => order.id === wish.orderId),
-    wish,
-  );
-  const promise = promiseOrders(book, [...open.filter((order) => order.id !== asked.id), asked]).get(
-    asked.id,
-  );
+  const [before] = row ? toServe(book, await viewOrders(db, [row])) : [];
+  const asked = orderAsked(before, wish);
+  const others = listOrdersToServe(book).filter((order) => order.id !== asked.id);
+  const promise = promiseOrders(book, [...others, asked]).get(asked.id);
   if (promise === undefined) throw new Error('an order was asked about and not answered');
   return done(promise);
 }
 
-function whyNotAsked(book: OrderBook, { lines, orderId }: Wish): Problem[] {
-  const isOpen = orderId === undefined || book.orders.some((order) => order.id === orderId);
-  const problems = isOpen ? [] : [thingNotFound('orderId', orderId)];
+function whyNotAsked(book: OrderBook, { lines, orderId }: Wish, isThere: boolean): Problem[] {
+  const problems = orderId === undefined || isThere ? [] : [thingNotFound('orderId', orderId)];
   for (const [index, { productId }] of lines.entries()) {
     const product = book.products.get(productId);
     const where = `lines[${index}].productId`;

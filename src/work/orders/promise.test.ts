@@ -312,6 +312,17 @@ describe('orders that compete', () => {
     expect((await preview(6, id)).answer).not.toBe('yes');
   });
 
+  it('previews what is added to an order that was sent', async () => {
+    await makeFirmBase(bench, shop, '195');
+    await buildTins(bench, shop, 5);
+    const id = await order(3, '2026-11-28');
+    await bench.get('dispatchOrder', { params: { id }, body: {} });
+    const lines = [{ productId: shop.product, units: 5 }];
+    const body = { wantedBy: '2026-11-28', lines, orderId: id };
+    const { sentence } = await bench.get('previewPromise', { body });
+    expect(say(sentence)).toBe('Can go out today: 2 tins needed, 2 on the shelf.');
+  });
+
   it('refuses to answer for what is not there', async () => {
     const body = { wantedBy: '2026-11-28', lines: [{ productId: 'none', units: 1 }], orderId: 'neither' };
     expect(await bench.ask('previewPromise', { body })).toMatchObject({

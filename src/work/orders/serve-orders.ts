@@ -43,10 +43,13 @@ export interface ServedOrder {
 
 const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, row) => total + row.units, 0);
 
-/** Open orders as the shelf is asked for them; kept tins of a lot that may not go any more are missing again. */
-export function listOrdersToServe({ orders, lots, today }: OrderBook): OrderToServe[] {
+/** Open orders as the shelf is asked for them. */
+export const listOrdersToServe = (book: OrderBook): OrderToServe[] => toServe(book, book.orders);
+
+/** Kept tins of a lot that may not go any more are missing again. */
+export function toServe({ lots, today }: OrderBook, views: readonly OrderView[]): OrderToServe[] {
   const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
-  return orders.map((view) => ({
+  return views.map((view) => ({
     id: view.id,
     number: view.number,
     wantedBy: view.wantedBy,
