@@ -19,7 +19,7 @@ describe('the fields of a shape', () => {
         .describe('a list'),
     });
     expect(linesOf(shape)).toEqual([
-      'grams: number | from 0, to below 5 | a mass',
+      'grams: number | from 0 to below 5 | a mass',
       'use: a, b? | default "a" | a choice',
       'lots: list of fields | at least 1 entry, at most 3 entries | a list',
       'lots[].day: date YYYY-MM-DD |  | a day',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { exact, toText } from '../core/quantity/index.ts';
 
 /** One field of a calculation, ready for help and docs. */
 export interface FieldDescription {
@@ -50,18 +51,31 @@ function typeOf(schema: JsonSchema): string {
 
 const entries = (count: number): string => `${count} ${count === 1 ? 'entry' : 'entries'}`;
 
-/** `from 0, to below 1`, `at least 1 entry, at most 20 entries`. */
-function rangeOf(schema: JsonSchema): string {
+/** Digits as a person writes them, never with an exponent. */
+const inDigits = (value: number): string => toText(exact(value));
+
+/** `from 0 to below 1`, `at least 1 entry`. */
+function boundsOf(schema: JsonSchema): string {
   const parts = [
-    schema.minimum !== undefined && `from ${schema.minimum}`,
-    schema.exclusiveMinimum !== undefined && `above ${schema.exclusiveMinimum}`,
-    schema.maximum !== undefined && schema.maximum < Number.MAX_SAFE_INTEGER && `to ${schema.maximum}`,
-    schema.exclusiveMaximum !== undefined && `to below ${schema.exclusiveMaximum}`,
-    !schema.prefixItems && schema.minItems !== undefined && `at least ${entries(schema.minItems)}`,
-    !schema.prefixItems && schema.maxItems !== undefined && `at most ${entries(schema.maxItems)}`,
+    schema.minimum !== undefined && `from ${inDigits(schema.minimum)}`,
+    schema.exclusiveMinimum !== undefined && `above ${inDigits(schema.exclusiveMinimum)}`,
+    schema.maximum !== undefined &&
+      schema.maximum < Number.MAX_SAFE_INTEGER &&
+      `to ${inDigits(schema.maximum)}`,
+    schema.exclusiveMaximum !== undefined && `to below ${inDigits(schema.exclusiveMaximum)}`,
+  ];
+  return parts.filter((part) => part !== false).join(' ');
+}
+
+function rangeOf(schema: JsonSchema): string {
+  const isPair = schema.prefixItems !== undefined;
+  const parts = [
+    boundsOf(schema),
+    !isPair && schema.minItems !== undefined && `at least ${entries(schema.minItems)}`,
+    !isPair && schema.maxItems !== undefined && `at most ${entries(schema.maxItems)}`,
     schema.default !== undefined && `default ${JSON.stringify(schema.default)}`,
   ];
-  return parts.filter((part) => part !== false).join(', ');
+  return parts.filter((part) => part !== false && part !== '').join(', ');
 }
 
 /** Fields inside a field: of an object, of each entry of a list, of each choice, of each named value. */

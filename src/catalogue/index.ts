@@ -5,3 +5,4 @@ export { calculations, findCalculation } from './registry.ts';
 export { runCalculation } from './run-calculation.ts';
 export { boundSafetyTables } from './safety-tables.ts';
 export { scaleTables } from './scale-tables.ts';
+export { writeReferencePage } from './write-reference-page.ts';

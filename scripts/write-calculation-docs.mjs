@@ -1,0 +1,7 @@
+// Writes docs/calculations.md from the built catalogue.
+import { writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+
+const root = resolve(import.meta.dirname, '..');
+const { calculations, writeReferencePage } = await import(join(root, 'dist/src/catalogue/index.js'));
+writeFileSync(join(root, 'docs/calculations.md'), writeReferencePage(calculations));
