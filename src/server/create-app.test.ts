@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openTestWorkshop, type TestWorkshop } from '../../test/workshop/open-test-workshop.ts';
+import { type Route, routes } from '../contract/index.ts';
 import { refused } from '../core/problem.ts';
 import { useCases } from '../work/index.ts';
 import { createApp } from './create-app.ts';
@@ -55,6 +56,16 @@ const post = (path: string, body: unknown, headers: Record<string, string> = {})
   });
 const problemsOf = async (response: Response): Promise<Problems['problems']> =>
   ((await response.json()) as Problems).problems;
+
+describe('every route of the contract', () => {
+  it('is answered by somebody', () => {
+    const answered = app.routes.map((it) => `${it.method} ${it.path}`);
+    const missing = Object.values(routes as Record<string, Route>).filter(
+      (row) => !answered.includes(`${row.method} ${row.path}`),
+    );
+    expect(missing.map((row) => row.path)).toEqual([]);
+  });
+});
 
 describe('a request', () => {
   it('gets the answer of its use-case', async () => {

@@ -36,4 +36,4 @@ export const useCases = {
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,
-} satisfies Partial<UseCases<WorkRoute>>;
+} satisfies UseCases<WorkRoute>;
