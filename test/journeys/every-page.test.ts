@@ -38,7 +38,7 @@ describe('every page', () => {
       for (const path of paths) {
         await page.goto(server.address + path);
         await page.locator('h1').first().waitFor();
-        await page.waitForFunction("document.querySelector('[data-loading]') === null");
+        await page.locator('[data-loading]').waitFor({ state: 'detached' });
         const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
         wrong.push(
           ...violations.map(

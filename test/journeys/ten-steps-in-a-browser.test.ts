@@ -128,7 +128,7 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
     .waitFor();
   await hands.type(field(/^Note/), note);
   await hands.press(button('Enter the order'));
-  await page.getByRole('heading', { level: 1 }).filter({ hasText: /go/i }).waitFor();
+  await page.waitForURL(/\/orders\/[0-9a-f-]{36}$/);
   const orderAddress = page.url();
 
   // 3, 5. Sized from the tins, laid out for the scales.
@@ -141,6 +141,7 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
 
   // 6. One step a screen.
   await page.waitForURL(/\/making\/[0-9a-f-]{36}$/);
+  await page.getByText(/^Step 1 of/).waitFor();
   await weighEverything(page, hands);
   const batchId = page.url().split('/').pop();
   const answer = await page.request.get(`${address}/api/batches/${batchId}`);
@@ -196,7 +197,7 @@ async function weighEverything(page: Page, hands: PageHands): Promise<void> {
       await hands.type(scale, (target ?? '').replace(/g$/, ''));
     }
     await hands.press(page.getByRole('button', { name: /^Done:/ }));
-    await page.waitForFunction(`document.querySelector('h1')?.textContent !== ${JSON.stringify(before)}`);
+    await heading.filter({ hasNotText: before ?? '' }).waitFor();
   }
   throw new Error('the batch has more screens than it should');
 }

@@ -54,5 +54,9 @@ export const keyboardOf = (page: Page): PageHands => ({
     await tabTo(page, target);
     const [year, month, day] = date.split('-');
     await page.keyboard.type(`${day}${month}${year}`);
+    if ((await target.inputValue()) === date) return;
+    // A browser in American dress shows the month first.
+    for (let part = 0; part < 2; part += 1) await page.keyboard.press('ArrowLeft');
+    await page.keyboard.type(`${month}${day}${year}`);
   },
 });
