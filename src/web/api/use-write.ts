@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { z } from 'zod';
 import { type RouteName, routes, type Stamp } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
@@ -46,13 +46,20 @@ export function useWrite<Name extends RouteName>(name: Name): Write<Name> {
   const [problems, setProblems] = useState(NONE);
   const mutation = useMutation({ mutationFn: (request: Unstamped) => sendEntry(request) });
 
+  /** Pressed twice counts once; the state below is a moment too late for a quick thumb. */
+  const isSending = useRef(false);
+
   async function write(request: WriteOf<Name>): Promise<AnswerOf<Name> | undefined> {
+    if (isSending.current) return undefined;
+    isSending.current = true;
     setProblems(NONE);
     try {
       const answer = await mutation.mutateAsync(request as Unstamped);
+      isSending.current = false;
       await queryClient.invalidateQueries();
       return answer;
     } catch (error) {
+      isSending.current = false;
       setProblems(problemsOf(error));
       // What the refusal was about may have changed under the page: it shows how things stand now.
       if (error instanceof ApiProblem && error.isAnswered) void queryClient.invalidateQueries();

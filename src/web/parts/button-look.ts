@@ -10,9 +10,11 @@ export interface ButtonLook {
   readonly isWide?: boolean;
   /** Looks like a link: for the quiet things. */
   readonly isPlain?: boolean;
+  /** Sent and not answered yet. */
+  readonly isBusy?: boolean;
 }
 
-export const buttonClass = ({ isAct, isStop, isBench, isWide, isPlain }: ButtonLook): string =>
+export const buttonClass = ({ isAct, isStop, isBench, isWide, isPlain, isBusy }: ButtonLook): string =>
   [
     styles.button,
     isAct && styles.act,
@@ -20,6 +22,7 @@ export const buttonClass = ({ isAct, isStop, isBench, isWide, isPlain }: ButtonL
     isBench && styles.bench,
     isWide && styles.wide,
     isPlain && styles.plain,
+    isBusy && styles.busy,
   ]
     .filter(Boolean)
     .join(' ');

@@ -24,10 +24,9 @@ export const Button = ({
 }: Props) => (
   <AriaButton
     type={type}
-    className={buttonClass(look)}
-    isPending={isBusy}
+    className={buttonClass({ ...look, isBusy })}
     isDisabled={isDisabled}
-    {...(onPress ? { onPress } : {})}
+    {...(onPress && !isBusy ? { onPress } : {})}
     {...(label === undefined ? {} : { 'aria-label': label })}
   >
     {children}

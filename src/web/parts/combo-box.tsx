@@ -54,7 +54,7 @@ export function ComboBox({ label, where, value, onChange, choices, hint }: Props
       )}
       {problem && (
         <Text slot="errorMessage" className={styles.wrong}>
-          {sayHere(problem).says} {sayHere(problem).mend}
+          {sayHere(problem, label).says} {sayHere(problem, label).mend}
         </Text>
       )}
       <Popover className={box.popover}>

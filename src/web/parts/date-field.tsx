@@ -44,7 +44,7 @@ export function DateField({ label, where, value, onChange, hint, isOptional = fa
       )}
       {problem && (
         <span id={`${ownId}-wrong`} className={styles.wrong}>
-          {sayHere(problem).says} {sayHere(problem).mend}
+          {sayHere(problem, label).says} {sayHere(problem, label).mend}
         </span>
       )}
     </div>

@@ -1,6 +1,7 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { partWords } from '../../words/index.ts';
+import { focusHeading } from '../shell/focus-heading.ts';
 import { Button } from './button.tsx';
 import styles from './dialog.module.css';
 
@@ -13,24 +14,37 @@ interface Props {
   readonly closeWord?: string;
 }
 
+/** Long enough for the button that opened it to get its focus back, where it is still there. */
+const SETTLED_MS = 120;
+
+/** What opened the dialog may have gone with what was done in it: then the page's heading is the place to go on from. */
+function catchLostFocus(): void {
+  setTimeout(() => {
+    if (document.activeElement === document.body) focusHeading();
+  }, SETTLED_MS);
+}
+
 /** A question before the page goes on. Escape, the veil and the last button leave it. */
-export const Dialog = ({ title, isOpen, onClose, children, closeWord = partWords.cancel }: Props) => (
-  <ModalOverlay
-    className={styles.veil ?? ''}
-    isOpen={isOpen}
-    onOpenChange={(isStillOpen) => !isStillOpen && onClose()}
-    isDismissable
-  >
-    <Modal className={styles.sheet ?? ''}>
-      <AriaDialog className={styles.dialog ?? ''}>
-        <Heading slot="title" level={2}>
-          {title}
-        </Heading>
-        {children}
-        <div>
-          <Button onPress={onClose}>{closeWord}</Button>
-        </div>
-      </AriaDialog>
-    </Modal>
-  </ModalOverlay>
-);
+export function Dialog({ title, isOpen, onClose, children, closeWord = partWords.cancel }: Props) {
+  useEffect(() => (isOpen ? catchLostFocus : undefined), [isOpen]);
+  return (
+    <ModalOverlay
+      className={styles.veil ?? ''}
+      isOpen={isOpen}
+      onOpenChange={(isStillOpen) => !isStillOpen && onClose()}
+      isDismissable
+    >
+      <Modal className={styles.sheet ?? ''}>
+        <AriaDialog className={styles.dialog ?? ''}>
+          <Heading slot="title" level={2}>
+            {title}
+          </Heading>
+          {children}
+          <div>
+            <Button onPress={onClose}>{closeWord}</Button>
+          </div>
+        </AriaDialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}

@@ -47,6 +47,7 @@ export function Field(props: Props) {
     isBench = false,
   } = props;
   const { id, problem: found } = useFormField(where);
+  // Left for a button: a message now would move the button away from under the finger.
   const [isLeft, setLeft] = useState(false);
   const problem = found ?? (isLeft ? checkTyped(kind, value, where) : undefined);
   return (
@@ -58,7 +59,7 @@ export function Field(props: Props) {
         setLeft(false);
         props.onTouch?.();
       }}
-      onBlur={() => setLeft(true)}
+      onBlur={(event) => setLeft(!(event.relatedTarget instanceof HTMLButtonElement))}
       isInvalid={problem !== undefined}
       validationBehavior="aria"
       autoFocus={props.isFirst ?? false}
@@ -86,7 +87,7 @@ export function Field(props: Props) {
       )}
       {problem && (
         <Text slot="errorMessage" className={styles.wrong}>
-          {sayHere(problem).says} {sayHere(problem).mend}
+          {sayHere(problem, label).says} {sayHere(problem, label).mend}
         </Text>
       )}
     </TextField>

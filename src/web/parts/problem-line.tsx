@@ -17,8 +17,8 @@ function findLabel(fieldId: string | undefined): string | undefined {
 }
 
 export function ProblemLine({ problem, fieldId }: Props) {
-  const { says, mend } = sayHere(problem);
   const [label, setLabel] = useState<string>();
+  const { says, mend } = sayHere(problem, label);
   useEffect(() => setLabel(findLabel(fieldId)), [fieldId]);
   return (
     <li>

@@ -56,7 +56,7 @@ export function Select({ label, where, value, onChange, choices, none, hint, isB
       )}
       {problem && (
         <span id={`${ownId}-wrong`} className={styles.wrong}>
-          {sayHere(problem).says} {sayHere(problem).mend}
+          {sayHere(problem, label).says} {sayHere(problem, label).mend}
         </span>
       )}
     </div>

@@ -13,7 +13,7 @@ export function Skeleton() {
     return () => clearTimeout(timer);
   }, []);
   return (
-    <div role="status">
+    <div role="status" data-loading>
       {isSlow && (
         <div className={styles.skeleton}>
           <span className="visually-hidden">{shellWords.loading}</span>

@@ -1,5 +1,4 @@
-import { useLocation } from '@tanstack/react-router';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { shellWords } from '../../words/index.ts';
 import { MAIN_ID } from './skip-link.tsx';
 
@@ -8,8 +7,8 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** Where the last heading stood: on the first page nothing is focused, after that each new page's heading is. */
-let lastPath: string | null = null;
+/** On the first page nothing is focused, after that each new page's heading is. */
+let isFirstPage = true;
 
 /** Someone who already moved into the page is not pulled back to its top. */
 const isInsidePage = (): boolean =>
@@ -18,18 +17,14 @@ const isInsidePage = (): boolean =>
   (document.getElementById(MAIN_ID)?.contains(document.activeElement) ?? false);
 
 export function PageHeading({ title, children }: Props) {
-  const { pathname } = useLocation();
-  /** As it was when this page came up: while the next one is being fetched the address has already changed. */
-  const [path] = useState(pathname);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = shellWords.titleOf(title);
   }, [title]);
   useEffect(() => {
-    const isNew = lastPath !== null && lastPath !== path;
-    lastPath = path;
-    if (isNew && !isInsidePage()) heading.current?.focus();
-  }, [path]);
+    if (!isFirstPage && !isInsidePage()) heading.current?.focus();
+    isFirstPage = false;
+  }, []);
   return (
     <h1 ref={heading} tabIndex={-1}>
       {children}

@@ -6,6 +6,7 @@ import { useDraft } from '../../api/use-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
+import { focusHeading } from '../../shell/focus-heading.ts';
 import { Page } from '../../shell/page.tsx';
 import { useOptionalParam } from '../../shell/use-optional-param.ts';
 import { showAmount } from '../../show/show-amount.ts';
@@ -23,6 +24,8 @@ const NO_FACTS = { supplierLot: '', bestBefore: '', paid: '', placeId: '' };
 
 /** Tub after tub, as found: the form stays open for the next one. */
 export function OpeningPage() {
+  /** How many tubs were kept: each next one has a fresh list to choose from. */
+  const [kept, setKept] = useState(0);
   const [materialId, setMaterialId] = useState(useOptionalParam('materialId'));
   const [weighing, setWeighing] = useState(EMPTY_WEIGHING);
   const { draft: facts, set, setDraft: setFacts } = useDraft(NO_FACTS);
@@ -33,7 +36,7 @@ export function OpeningPage() {
     const weighed = weighedOf(weighing, unit);
     const missing = materialId === null ? [problem('choice-missing', 'materialId')] : [];
     if (!weighed.ok || !material) return save.refuse([...missing, ...(weighed.ok ? [] : weighed.problems)]);
-    const kept = await save.write({
+    const saved = await save.write({
       body: {
         materialId: material.id,
         ...(facts.placeId === '' ? {} : { placeId: facts.placeId }),
@@ -43,11 +46,13 @@ export function OpeningPage() {
         ...weighed.value,
       },
     });
-    if (!kept || !found.ok) return;
+    if (!saved || !found.ok) return;
     tell(words.saved(showAmount(found.value, unit), material.details.name));
     setWeighing(EMPTY_WEIGHING);
     setFacts({ ...NO_FACTS, placeId: facts.placeId });
     setMaterialId(null);
+    setKept(kept + 1);
+    focusHeading();
   };
   const says = !material
     ? words.says
@@ -61,12 +66,7 @@ export function OpeningPage() {
         <div className={styles.scale}>
           <div className={styles.section}>
             {materials.length > 0 && (
-              <MaterialChoice
-                key={materialId === null ? 'next' : 'chosen'}
-                value={materialId}
-                onChange={setMaterialId}
-                materials={materials}
-              />
+              <MaterialChoice key={kept} value={materialId} onChange={setMaterialId} materials={materials} />
             )}
             <WeighFields unit={unit} draft={weighing} onChange={setWeighing} />
           </div>
