@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildOwnWorkshop, type OwnWorkshop } from '../workshop/own-workshop.ts';
 import { inDays, stampBy } from '../workshop/stamp.ts';
 import { type RunningServer, startServer } from '../workshop/start-server.ts';
+import { weighAll } from '../workshop/weigh-all.ts';
 
 /** An order becomes safe, labelled, traceable tins: the ten steps, over HTTP, on the built program. */
 describe('the whole job once through', () => {
@@ -89,30 +90,6 @@ describe('the whole job once through', () => {
     expect(order.promise.earliest).not.toBeNull();
   });
 
-  /** Weighs every addition exactly to target and ticks every step. */
-  async function makeAll(batchId: string): Promise<void> {
-    const batch = await server.call('getBatch', { params: { id: batchId } });
-    for (const screen of batch.screens) {
-      if (screen.kind === 'step') {
-        await server.call('recordStep', {
-          params: { id: batchId },
-          body: { stamp: stamp(), position: screen.position, celsius: null, minutes: null, remark: '' },
-        });
-      } else {
-        await server.call('recordAddition', {
-          params: { id: batchId },
-          body: {
-            stamp: stamp(),
-            position: screen.position,
-            lotId: screen.lotId,
-            scaleId: screen.scaleId,
-            actualGrams: screen.targetGrams,
-          },
-        });
-      }
-    }
-  }
-
   it('2. makes the base first; it becomes a lot, and a person says that it is firm', async () => {
     const formula = await server.call('getFormula', { params: { id: shop.base } });
     const wish = {
@@ -122,7 +99,7 @@ describe('the whole job once through', () => {
       size: { by: 'grams', grams: '600' },
     };
     const started = await server.call('startBatch', { body: { stamp: stamp(), wish } });
-    await makeAll(started.id);
+    await weighAll(server, started.id, stamp);
     const made = await server.call('finishBatch', {
       params: { id: started.id },
       body: { stamp: stamp(), yieldGrams: '590' },
@@ -244,7 +221,7 @@ describe('the whole job once through', () => {
       params: { id: batch.id },
       body: { stamp: stamp(), entryId: struck, reason: 'Scooped out again' },
     });
-    await makeAll(batch.id);
+    await weighAll(server, batch.id, stamp);
     const done = await server.call('getBatch', { params: { id: batch.id } });
     expect(done.screensDone).toBe(done.screensTotal);
     const yieldGrams = (Number(done.plannedGrams) - 2).toFixed(2);
