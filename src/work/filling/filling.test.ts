@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   buildMakingBench,
   buildProduct,
@@ -567,4 +567,24 @@ it('lists the runs with the same answers as one by one', async () => {
   const listed = await bench.get('listRuns');
   expect(listed.map((run) => run.number)).toEqual(['LB-0001B', 'LB-0001']);
   for (const run of listed) expect(run).toEqual(await bench.get('getRun', { params: { id: run.id } }));
+});
+
+it('asks the file as often for a list of four released runs as for one', async () => {
+  const released = async () => {
+    const run = await startRun((await makeBowl(1)).id, { wanted: 1 });
+    await fillAll(run.id, '46.45');
+    await closeRun(run.id);
+    expect(codesOf(await release(run.id))).toEqual([]);
+  };
+  const prepare = vi.spyOn(bench.context.storage.handle, 'prepare');
+  const countReads = async () => {
+    prepare.mockClear();
+    await bench.get('listRuns');
+    return prepare.mock.calls.length;
+  };
+  await released();
+  const one = await countReads();
+  for (let nth = 0; nth < 3; nth += 1) await released();
+  expect(await bench.get('listRuns')).toHaveLength(4);
+  expect(await countReads()).toBe(one);
 });

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   buildMakingBench,
   buildRevisionOf,
@@ -492,5 +492,32 @@ describe('the papers of a batch', () => {
     const { text } = await paper(batch.id);
     expect(text).toContain('Given up. Nothing was made of it.');
     expect(text).toContain('not weighed in');
+  });
+});
+
+describe('how often the file is asked', () => {
+  const countStatements = async (carryOut: () => Promise<unknown>) => {
+    const prepare = vi.spyOn(bench.context.storage.handle, 'prepare');
+    await carryOut();
+    const count = prepare.mock.calls.length;
+    prepare.mockRestore();
+    return count;
+  };
+  const list = () => countStatements(() => bench.get('listBatches'));
+
+  it('is the same for a list of one batch and of twenty', async () => {
+    await makeBatch(bench, inGrams(shop.baseRevision, '20'));
+    const few = await list();
+    for (let nth = 0; nth < 19; nth += 1) await startBase('20');
+    expect(await bench.get('listBatches')).toHaveLength(20);
+    expect(await list()).toBe(few);
+  });
+
+  it('is the same for the first weighing of a batch and the last', async () => {
+    const batch = await startBase();
+    const first = await countStatements(() => weigh(batch, 0, '520'));
+    const last = await countStatements(() => weigh(batch, 1, '280'));
+    expect(last).toBe(first);
+    expect(first).toBeLessThan(40);
   });
 });
