@@ -27,7 +27,7 @@ interface Props {
 
 /** A long list to choose from by typing a part of the name. */
 export function ComboBox({ label, where, value, onChange, choices, hint }: Props) {
-  const { id, problem } = useFormField(where);
+  const { id, problem } = useFormField(where, value);
   return (
     <AriaComboBox
       className={styles.field ?? ''}

@@ -18,7 +18,7 @@ interface Props {
 /** The device's own calendar: every phone has a good one. */
 export function DateField({ label, where, value, onChange, hint, isOptional = false, least }: Props) {
   const ownId = useId();
-  const { id = ownId, problem } = useFormField(where);
+  const { id = ownId, problem } = useFormField(where, value);
   const below = [hint && `${ownId}-hint`, problem && `${ownId}-wrong`].filter(Boolean).join(' ');
   return (
     <div className={styles.field}>

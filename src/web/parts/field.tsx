@@ -46,7 +46,7 @@ export function Field(props: Props) {
     isOptional = false,
     isBench = false,
   } = props;
-  const { id, problem: found } = useFormField(where);
+  const { id, problem: found } = useFormField(where, value);
   // Left for a button: a message now would move the button away from under the finger.
   const [isLeft, setLeft] = useState(false);
   const problem = found ?? (isLeft ? checkTyped(kind, value, where) : undefined);

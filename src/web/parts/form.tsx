@@ -26,6 +26,8 @@ export function Form({ label, problems, onSubmit, children }: Props) {
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
+        // A dialog's form stands inside another form for React, though not on the page: its submit is not the outer one's.
+        event.stopPropagation();
         onSubmit();
       }}
     >

@@ -25,7 +25,7 @@ interface Props {
 /** A short list to choose from: the device's own, which every hand knows. For long lists take ComboBox. */
 export function Select({ label, where, value, onChange, choices, none, hint, isBench = false }: Props) {
   const ownId = useId();
-  const { id = ownId, problem } = useFormField(where);
+  const { id = ownId, problem } = useFormField(where, value);
   const below = [hint && `${ownId}-hint`, problem && `${ownId}-wrong`].filter(Boolean).join(' ');
   return (
     <div className={styles.field}>

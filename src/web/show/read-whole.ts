@@ -3,6 +3,7 @@ import { readDecimal } from '../../core/quantity/index.ts';
 
 /** Reads counted pieces: digits only, spaces between thousands allowed. */
 export function readWhole(typed: string, where: string): Result<number> {
+  if (typed.trim() === '') return refused(problem('count-missing', where));
   const read = readDecimal(typed, where);
   if (!read.ok) return read;
   const isWhole = read.value.isInteger() && read.value.abs().lte(Number.MAX_SAFE_INTEGER);

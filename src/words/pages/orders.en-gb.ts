@@ -63,7 +63,6 @@ export const orderWords = {
     have: 'There is',
     short: 'Short',
     stepsTitle: 'What has to happen',
-    between: (from: string, to: string) => `${from} to ${to}`,
     by: (to: string) => `by ${to}`,
     after: (from: string) => `from ${from}`,
     waiting: 'Choose a product, how many and by when: the answer stands here before the order is entered.',

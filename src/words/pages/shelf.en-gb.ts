@@ -48,7 +48,7 @@ export const shelfWords = {
         `${amount} of ${item} is setting. It may be used once somebody has said that it is firm.`,
       empty: (item: string) => `Nothing is left of this lot of ${item}.`,
     },
-    firm: (from: string, to: string) => `Should be firm between ${from} and ${to}.`,
+    firm: (range: string) => `Should be firm at some time from ${range}.`,
     lookAgain: (day: string) => `To be looked at again after ${day}.`,
     facts: 'What is written about it',
     supplier: 'Supplier',

@@ -20,6 +20,7 @@ export const webProblems = {
     says: 'Nobody said who is working, and every entry carries a name.',
     mend: 'Choose a name at the top of the page.',
   },
+  'count-missing': { says: '{where} is empty.', mend: 'Write how many, in digits.' },
   'not-a-whole-number': {
     says: '{found} is not a whole number.',
     mend: 'Pieces are counted: write digits only, such as 12.',

@@ -7,6 +7,7 @@ import { LinkButton } from '../../parts/link-button.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { CancelOrder } from './cancel-order.tsx';
+import { countUnits } from './count-units.ts';
 import type { Order } from './order.ts';
 import { SendOrder } from './send-order.tsx';
 
@@ -17,7 +18,10 @@ export function OrderActions({ order }: { readonly order: Order }) {
   const [asked, setAsked] = useState<'send' | 'cancel' | null>(null);
   const keep = useWrite('reserveOrder');
   const address = { params: { id: order.id } };
+  const units = countUnits(order);
   const isOpen = order.state === 'open' || order.state === 'part-sent';
+  /** Nothing has to happen before it can go. */
+  const isAllHere = order.promise.answer === 'yes' && order.promise.steps.length === 0;
   const keepTins = async () => {
     if (await keep.write({ ...address, body: {} })) tell(words.keptNow);
   };
@@ -25,12 +29,14 @@ export function OrderActions({ order }: { readonly order: Order }) {
     <>
       {isOpen && (
         <>
-          <Button isAct onPress={() => setAsked('send')}>
+          <Button isAct={isAllHere} onPress={() => setAsked('send')}>
             {words.send}
           </Button>
-          <Button onPress={() => void keepTins()} isBusy={keep.isBusy}>
-            {words.keep}
-          </Button>
+          {units.kept + units.sent < units.ordered && (
+            <Button onPress={() => void keepTins()} isBusy={keep.isBusy}>
+              {words.keep}
+            </Button>
+          )}
           <PrintLink paper="getPickList" address={address}>
             {words.pick}
           </PrintLink>

@@ -51,7 +51,7 @@ describe('readOrderDraft', () => {
   it('does not let an order without any line pass', () => {
     expect(whereOf(draft({ lines: [{ key: 'a', productId: '', units: '' }] }))).toEqual([
       'choice-missing lines[0].productId',
-      'number-missing lines[0].units',
+      'count-missing lines[0].units',
     ]);
   });
 

@@ -4,6 +4,7 @@ import { useTimeZone } from '../../api/use-time-zone.ts';
 import { Card } from '../../parts/card.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { Table } from '../../parts/table.tsx';
+import { sayRange } from '../../show/say-range.ts';
 import { showAmount } from '../../show/show-amount.ts';
 import styles from './orders.module.css';
 
@@ -50,8 +51,7 @@ export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) =>
 function StepTime({ from, to }: { readonly from: string | null; readonly to: string | null }) {
   const timeZone = useTimeZone();
   const clock = (instant: string) => sayInstant(instant, timeZone);
-  if (from !== null && to !== null)
-    return <span className="soft">{words.between(clock(from), clock(to))}</span>;
+  if (from !== null && to !== null) return <span className="soft">{sayRange(from, to, timeZone)}</span>;
   if (to !== null) return <span className="soft">{words.by(clock(to))}</span>;
   return from === null ? null : <span className="soft">{words.after(clock(from))}</span>;
 }

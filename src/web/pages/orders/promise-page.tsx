@@ -33,7 +33,9 @@ export function PromisePage({ title, draft, orderId, children }: Props) {
       title={title}
       above={
         <>
-          {title} {answer && <AnswerState answer={answer.answer} />}
+          {title}
+          {answer && ' · '}
+          {answer && <AnswerState answer={answer.answer} />}
         </>
       }
       says={

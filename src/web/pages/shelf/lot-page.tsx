@@ -1,11 +1,12 @@
 import { Link } from '@tanstack/react-router';
-import { sayDateWithYear, sayInstant, shelfWords } from '../../../words/index.ts';
+import { sayDateWithYear, shelfWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { useTimeZone } from '../../api/use-time-zone.ts';
 import { Card } from '../../parts/card.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
+import { sayRange } from '../../show/say-range.ts';
 import { LotActions } from './lot-actions.tsx';
 import { LotFactsList } from './lot-facts-list.tsx';
 import { lotInWords } from './lot-in-words.ts';
@@ -51,7 +52,7 @@ const LotView = ({ detail }: { readonly detail: LotDetail }) => (
 function FirmTime({ lot: { status, firmFrom, firmTo, keepUntil } }: { readonly lot: Lot }) {
   const timeZone = useTimeZone();
   if (status === 'quarantine' && firmFrom !== null && firmTo !== null) {
-    return words.firm(sayInstant(firmFrom, timeZone), sayInstant(firmTo, timeZone));
+    return words.firm(sayRange(firmFrom, firmTo, timeZone));
   }
   return keepUntil === null ? null : words.lookAgain(sayDateWithYear(keepUntil));
 }
