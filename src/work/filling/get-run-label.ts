@@ -1,9 +1,9 @@
 import { done, problem, refused } from '../../core/problem.ts';
 import { labelToSvg, layoutLabel } from '../../print/layout/index.ts';
-import { loadFaces, paintLabelPdf } from '../../print/paint/index.ts';
 import { insertLabelPrint, listLabelPrints, sha256, writeOnce } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { painter } from '../painter.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewElement } from './compose-label.ts';
@@ -15,6 +15,7 @@ export const getRunLabel: UseCase<'getRunLabel'> = async (context, { params: { i
   const records = await gatherRun(context.storage.db, id);
   if (!records) return refused(thingNotFound('id', id));
   const { text, missing, label } = await composeRunLabel(context, records, query.market);
+  const { loadFaces } = await painter();
   const layout = label && layoutLabel(label, loadFaces());
   const svg = layout?.ok ? labelToSvg(layout.value) : { front: '', back: '' };
   return done({
@@ -46,6 +47,7 @@ export const getRunLabelPdf: UseCase<'getRunLabelPdf'> = async (context, { param
   }
   const { copies, market } = query;
   // Dated by the run, so that the same label is the same file, and its hash tells whether anything changed.
+  const { paintLabelPdf } = await painter();
   const bytes = await paintLabelPdf(label, { createdAt: records.head.started_at, copies });
   if (!bytes.ok) return bytes;
   const print = { market, copies, sha256: sha256(bytes.value) };

@@ -1,9 +1,9 @@
 import type { Market, orders, Saying } from '../../contract/index.ts';
 import type { LabelElementName, LabelText } from '../../core/label/index.ts';
 import { type FaceSize, type Label, layoutLabel } from '../../print/layout/index.ts';
-import { loadFaces } from '../../print/paint/index.ts';
 import { say, sayProblem } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { painter } from '../painter.ts';
 import { saying } from '../saying.ts';
 import { findRunDurability } from './best-before.ts';
 import { labelForProduct, sayReason } from './compose-label.ts';
@@ -37,6 +37,7 @@ export async function composeRunLabel(
   }
   const { text, house } = composed.value;
   const label = drawn(text, details, { brandName: house.name, isTrial: head.purpose === 'trial' });
+  const { loadFaces } = await painter();
   const layout = layoutLabel(label, loadFaces());
   const tooTight = layout.ok ? [] : layout.problems.map((each) => doesNotFit(sayProblem(each).says));
   return { text, missing: [...missingOf(text), ...tooTight], label };

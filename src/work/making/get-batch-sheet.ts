@@ -6,7 +6,6 @@ import {
   type Paper as Layout,
   type StruckEntry,
 } from '../../print/layout/index.ts';
-import { paintPaperPdf } from '../../print/paint/index.ts';
 import {
   listAdditions,
   listBatchLines,
@@ -17,6 +16,7 @@ import {
 import { printWords, say, sayTime } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { localDate } from '../local-date.ts';
+import { painter } from '../painter.ts';
 import { gramsText } from '../quantity-text.ts';
 import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
@@ -47,6 +47,7 @@ export const getBatchSheet: UseCase<'getBatchSheet'> = async (context, { params:
 };
 
 async function paint(fileName: string, layout: Layout): Promise<Result<Paper>> {
+  const { paintPaperPdf } = await painter();
   const bytes = await paintPaperPdf(layout);
   return bytes.ok ? done({ fileName, bytes: bytes.value }) : bytes;
 }

@@ -1,6 +1,5 @@
 import { problem, type Result, refused } from '../../core/problem.ts';
 import { buildPackingSlip, buildPickList, type Paper as Layout } from '../../print/layout/index.ts';
-import { paintPaperPdf } from '../../print/paint/index.ts';
 import {
   findCustomer,
   findProduct,
@@ -10,6 +9,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
+import { painter } from '../painter.ts';
 import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { viewOne } from './get-order.ts';
@@ -114,6 +114,7 @@ async function addresseeOf({ storage }: Context, order: OrderView) {
 }
 
 async function paint(fileName: string, layout: Layout): Promise<Result<Paper>> {
+  const { paintPaperPdf } = await painter();
   const bytes = await paintPaperPdf(layout);
   return bytes.ok ? { ok: true, value: { fileName, bytes: bytes.value } } : bytes;
 }
