@@ -15,7 +15,11 @@ export const fillingSayings = {
   'check-weights-accepted': 'The weights of {units, plural, one {# tin} other {# tins}} stand.',
   'check-weights-rejected': 'The weights of {units, plural, one {# tin} other {# tins}} do not stand.',
   'check-no-tins': 'No tin was filled.',
+  'check-scale-too-coarse':
+    'The scale is too coarse to judge the average way: its error is more than a fifth of the tolerable error.',
   'check-limits-kept': 'Limits and report allow it as of today.',
+  'check-weighed-kept': 'What was weighed in keeps the limits and the report.',
+  'check-weighed-over': 'Weighed in was more than the limits or the report allow: {which}.',
   'check-report-valid': 'The report is valid today.',
   'check-report-past': 'Report {report} was to be reviewed by {reviewBy}.',
   'check-limits-not-known': 'The formula cannot be checked.',

@@ -5,6 +5,7 @@ import {
   inGrams,
   inTins,
   type MakingBench,
+  makeAll,
   makeBatch,
   makeFirmBase,
 } from '../../../test/workshop/build-making.ts';
@@ -370,6 +371,7 @@ describe('the release', () => {
       'weights',
       'limits',
       'report',
+      'weighed',
       'lots',
       'label-GB',
       'label-NI',
@@ -423,6 +425,35 @@ describe('the release', () => {
     expect(failing(await bench.get('getRun', { params: { id: run.id } }))).toEqual(['lots']);
     const refusal = await release(run.id);
     expect(refusal.ok || refusal.problems[0]?.parameters?.reason).toContain('Recalled by the supplier');
+  });
+
+  it('is stopped by too much of an oil, however well that was explained', async () => {
+    const brew = async (scentGrams: string) => {
+      const batch = await bench.get('startBatch', { body: { wish: inGrams(shop.mixtureRevision, '100') } });
+      const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
+      if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
+      const body = {
+        position: screen.position,
+        lotId: screen.lotId ?? '',
+        scaleId: screen.scaleId,
+        actualGrams: scentGrams,
+        deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+      };
+      const params = { id: batch.id };
+      await bench.get('recordAddition', { params, body });
+      await makeAll(bench, batch.id);
+      await bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
+      const run = await startRun(batch.id, { wanted: 1 });
+      await fillAll(run.id, '46.45');
+      return closeRun(run.id);
+    };
+    // The report allows 1.5 % of it: x / (99 + x) = 1.5 % at x = 1.507614 g.
+    expect(failing(await brew('1.5'))).toEqual([]);
+    const over = await brew('1.51');
+    expect(failing(over)).toEqual(['weighed']);
+    const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
+    expect(said).toBe('Weighed in was more than the limits or the report allow: Lavender oil.');
+    expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
   });
 
   it('is stopped by a report that ran out since', async () => {

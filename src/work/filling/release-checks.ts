@@ -10,6 +10,7 @@ import {
 import type { Context } from '../context.ts';
 import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
 import { findOlderBases } from '../making/older-bases.ts';
+import { readWeighedLookup } from '../making/weighed-lookup.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { judgeRecords } from './judge-records.ts';
@@ -37,6 +38,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     checkPurpose(records),
     checkWeights(records),
     ...(await checkSale(context, records)),
+    await checkWeighed(context, records),
     await checkLots(db, records),
     ...(await checkLabels(context, records)),
     checkSample(records),
@@ -52,6 +54,8 @@ const checkPurpose = ({ head }: RunRecords): Check =>
 
 function checkWeights(records: RunRecords): Check {
   const verdict = judgeRecords(records);
+  if (records.details.fillBasis === 'average' && verdict.isScaleFineEnough === false)
+    return check('weights', false, saying('check-scale-too-coarse'));
   const units = records.close?.units ?? 0;
   if (units === 0) return check('weights', false, saying('check-no-tins'));
   return verdict.verdict === 'accept'
@@ -69,6 +73,24 @@ async function checkSale(context: Context, { head, details }: RunRecords): Promi
     first ? check('limits', false, first) : check('limits', true, saying('check-limits-kept')),
     ...checkReport(checked.value),
   ];
+}
+
+const IS_OVER: ReadonlySet<string> = new Set(['over', 'prohibited', 'supplier-over', 'report-over']);
+
+/**
+ * What was weighed in, not what was asked for: an addition far outside of its band may have been explained and still be
+ * too much. Bases count as they were weighed themselves.
+ */
+async function checkWeighed(context: Context, { head, details }: RunRecords): Promise<Check> {
+  const weighed = await readWeighedLookup(context.storage.db, head.batch_id);
+  const checked = await runCheck(context, head.revision_id, details.markets, weighed);
+  if (!checked.ok) return check('weighed', false, saying('check-limits-not-known'));
+  const over = checked.value.groups.flatMap(({ answer }) =>
+    answer.reasons.filter((reason) => IS_OVER.has(reason.kind)).map((reason) => reason.substance ?? ''),
+  );
+  return over.length > 0
+    ? check('weighed', false, saying('check-weighed-over', { which: [...new Set(over)].join(', ') }))
+    : check('weighed', true, saying('check-weighed-kept'));
 }
 
 /** Where there is no report at all, the check of the limits has said so. */

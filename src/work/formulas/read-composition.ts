@@ -3,6 +3,7 @@ import {
   type Contribution,
   type ExpandedFormula,
   expandFormula,
+  type FormulaLookup,
   type RollUpMaterial,
   rollUpContributions,
 } from '../../core/formula/index.ts';
@@ -35,11 +36,17 @@ export interface OpenedRevision {
   readonly contributions: readonly Contribution[];
 }
 
-export async function openRevision(db: Reader, revisionId: string): Promise<Result<OpenedRevision>> {
+/** `weighed`: what really went in, where a batch is judged instead of the formula. */
+export async function openRevision(
+  db: Reader,
+  revisionId: string,
+  weighed?: FormulaLookup,
+): Promise<Result<OpenedRevision>> {
   const revision = await findRevision(db, revisionId);
   const formula = revision && (await findFormula(db, revision.formula_id));
   if (!revision || !formula) return refused(thingNotFound('id', revisionId));
-  const expanded = expandFormula(revisionId, await readFormulaLookup(db, { revisionId }));
+  const lookup = weighed ?? (await readFormulaLookup(db, { revisionId }));
+  const expanded = expandFormula(revisionId, lookup);
   if (!expanded.ok) return expanded;
   const materialIds = expanded.value.materials.map((share) => share.materialId);
   const materials = await readMaterials(db, materialIds);

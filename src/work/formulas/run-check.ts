@@ -1,5 +1,6 @@
 import { boundSafetyTables } from '../../catalogue/index.ts';
 import type { Market } from '../../contract/index.ts';
+import type { FormulaLookup } from '../../core/formula/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { type CompositionAnswer, checkComposition } from '../../core/safety/index.ts';
 import { listDecisions, type SignedDecision } from '../../storage/index.ts';
@@ -27,15 +28,16 @@ export interface Checked {
 
 /**
  * A revision against law, IFRA and the assessor's report, for these markets, as if its first unit were supplied today.
- * Markets that different reports cover are asked apart.
+ * Markets that different reports cover are asked apart. `weighed`: what really went into a batch, instead of the formula.
  */
 export async function runCheck(
   context: Context,
   revisionId: string,
   markets: readonly Market[],
+  weighed?: FormulaLookup,
 ): Promise<Result<Checked>> {
   const { db } = context.storage;
-  const opened = await openRevision(db, revisionId);
+  const opened = await openRevision(db, revisionId, weighed);
   if (!opened.ok) return opened;
   const today = await workshopToday(context);
   const decisions = standingDecisions(await listDecisions(db, revisionId));
