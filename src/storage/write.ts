@@ -81,11 +81,12 @@ export async function writeOnce<T>(
     });
     return { ok: true, value: { again: false, value } };
   } catch (error) {
+    // The same entry may have been sent twice at once: whichever comes second finds the first on disk.
+    const raced = await findEntry(storage.db, stamp.id);
+    if (raced) return { ok: true, value: { again: true, subjectId: raced.subject_id } };
     if (error instanceof Refusal) return refused(...error.problems);
     const known = databaseProblem(error, storage.file);
     if (known) return refused(known);
-    const raced = await findEntry(storage.db, stamp.id);
-    if (raced) return { ok: true, value: { again: true, subjectId: raced.subject_id } };
     throw error;
   }
 }

@@ -15,7 +15,7 @@ export const formulaWords = {
   revision: (number: number) => `Revision ${number}`,
   noRevision: 'nothing written yet',
   standing: { trial: 'trial', 'for-sale': 'for sale' },
-  fixed: 'used by a batch: a change makes the next revision',
+  fixed: 'used by a batch or decided on: a change makes the next revision',
   kind: { base: 'base', mixture: 'mixture' },
   name: 'Name',
   code: 'Letters of its batch numbers',

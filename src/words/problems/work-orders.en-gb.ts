@@ -40,6 +40,10 @@ export const workOrdersProblems = {
     says: 'Nothing of order {found} can be sent: no released tin is kept for it or free.',
     mend: 'Fill what is missing and release it first.',
   },
+  'lot-behind-stopped': {
+    says: 'Batch {where} may not go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
+    mend: 'Trace the stopped lot to see what else it went into. Release it again if it was stopped by mistake.',
+  },
   'nothing-kept-to-pick': {
     says: 'No tin is kept for order {found}, and none was sent.',
     mend: 'Keep tins for it first.',

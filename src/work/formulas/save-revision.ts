@@ -2,6 +2,7 @@ import {
   findFormula,
   giveUp,
   insertRevision,
+  listDecisions,
   listRevisionLines,
   listRevisions,
   type RevisionHead,
@@ -27,7 +28,8 @@ export const saveRevision: UseCase<'saveRevision'> = (context, { body, params })
         giveUp(await writtenMeanwhile(tx, body.version, latest));
       const problems = await judgeRevision(tx, formula, body.details);
       if (problems.length > 0) giveUp(...problems);
-      const isNext = latest === undefined || latest.is_fixed;
+      // A decision is about what stood there: a draft that somebody decided on is not rewritten under it.
+      const isNext = latest === undefined || latest.is_fixed || (await hasDecisions(tx, latest.id));
       const id = isNext ? context.machine.newId() : latest.id;
       const number = isNext ? (latest?.number ?? 0) + 1 : latest.number;
       await tell({
@@ -69,6 +71,9 @@ const partsOf = (id: string, { lines, steps }: RevisionDetails): RevisionParts =
     caution: step.caution,
   })),
 });
+
+const hasDecisions = async (tx: Writer, revisionId: string): Promise<boolean> =>
+  (await listDecisions(tx, revisionId)).length > 0;
 
 /** Says what the other side wrote, line by line. */
 async function writtenMeanwhile(tx: Writer, seen: number | null, latest: RevisionHead | undefined) {

@@ -15,6 +15,7 @@ import { workshopToday } from '../local-date.ts';
 import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { record, thingNotFound } from '../record.ts';
+import { walkLots } from '../trace/walk-lots.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
 import { viewOrders } from './order-view.ts';
@@ -31,6 +32,7 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
       const kept = await keptFor(tx, order, today);
       const fresh = await chooseTins(tx, order, today);
       const parcel = merge([...kept, ...fresh]);
+      await refuseStoppedBehind(tx, parcel);
       if (parcel.length === 0) giveUp(problem('nothing-to-send', 'order', { found: order.number }));
       const dispatchId = context.machine.newId();
       await tell({
@@ -73,6 +75,20 @@ async function keptFor(tx: Writer, order: OrderRow, today: string): Promise<Keep
 
 const lotsOf = async (tx: Writer, rows: readonly Keeping[]): Promise<LotAtHand[]> =>
   rows.length === 0 ? [] : listLotsAtHand(tx, { lotIds: [...new Set(rows.map((row) => row.lot_id))] });
+
+/** A lot blocked or rejected since the release, anywhere behind a tin, stops the parcel: that is what a recall is. */
+async function refuseStoppedBehind(tx: Writer, parcel: readonly Keeping[]): Promise<void> {
+  for (const lot of await lotsOf(tx, parcel)) {
+    const reached = await walkLots(tx, lot.id, 'back');
+    if (reached.length === 0) continue;
+    const behind = await listLotsAtHand(tx, { lotIds: reached.map((row) => row.lotId) });
+    const stopped = behind.find((row) => row.status === 'blocked' || row.status === 'rejected');
+    if (stopped) {
+      const parameters = { item: stopped.item_name, reason: stopped.status_reason };
+      giveUp(problem('lot-behind-stopped', lot.number, { found: stopped.number, parameters }));
+    }
+  }
+}
 
 function merge(rows: readonly Keeping[]): Keeping[] {
   const sums = new Map<string, Keeping>();
