@@ -18,6 +18,8 @@ export interface BatchHead extends BatchRow {
   readonly lot_id: string | null;
   readonly closed_at: string | null;
   readonly closed_by: string | null;
+  /** Why it was given up. */
+  readonly close_reason: string | null;
 }
 
 const selectHeads = (db: Reader) =>
@@ -34,7 +36,8 @@ const selectHeads = (db: Reader) =>
     .select(['formula.name as formula_name', 'formula.kind as formula_kind'])
     .select(['revision.number as revision_number', 'starter.name as starter_name'])
     .select(['batch_close.outcome', 'batch_close.yield_ug', 'batch_close.lot_id'])
-    .select(['closed.happened_at as closed_at', 'closer.name as closed_by']);
+    .select(['closed.happened_at as closed_at', 'closer.name as closed_by'])
+    .select('batch_close.reason as close_reason');
 
 type SelectedHead = Awaited<ReturnType<ReturnType<typeof selectHeads>['execute']>>[number];
 

@@ -86,7 +86,7 @@ export const printWords = {
   },
   batchRecord: {
     titleOf: (batch: string) => `Batch record ${batch}`,
-    abandoned: 'Given up. Nothing was made of it.',
+    abandoned: (reason: string) => `Given up, and nothing was made of it: ${reason}`,
     started: 'Begun',
     ended: { made: 'Made', abandoned: 'Given up' },
     planned: 'Planned',

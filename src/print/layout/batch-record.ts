@@ -10,6 +10,8 @@ export interface BatchRecord {
   readonly revision: string;
   readonly purpose: 'sale' | 'trial';
   readonly outcome: 'made' | 'abandoned';
+  /** Why it was given up; '' where it was made. */
+  readonly reason: string;
   readonly started: Signed;
   readonly ended: Signed;
   readonly plannedGrams: string;
@@ -81,10 +83,10 @@ export function buildBatchRecord(record: BatchRecord): Paper {
   };
 }
 
-const bannerOf = ({ purpose, outcome }: BatchRecord): string =>
+const bannerOf = ({ purpose, outcome, reason }: BatchRecord): string =>
   [
     ...(purpose === 'trial' ? [printWords.weighingSheet.trial] : []),
-    ...(outcome === 'abandoned' ? [printWords.batchRecord.abandoned] : []),
+    ...(outcome === 'abandoned' ? [printWords.batchRecord.abandoned(reason)] : []),
   ].join(' ');
 
 function factsOf(record: BatchRecord): Paper['facts'] {

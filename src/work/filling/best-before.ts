@@ -1,7 +1,7 @@
+import { DURABILITY_THRESHOLD_MONTHS } from '../../catalogue/index.ts';
 import { type Durability, decideBestBefore } from '../../core/label/index.ts';
 import type { Context } from '../context.ts';
 import { localDate, workshopZone } from '../local-date.ts';
-import { DURABILITY_THRESHOLD_MONTHS } from './label-law.ts';
 import type { RunRecords } from './run-records.ts';
 
 type Facts = Pick<RunRecords, 'head' | 'details' | 'bowl'>;

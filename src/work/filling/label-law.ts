@@ -1,22 +1,16 @@
-import { netContentsTables } from '../../catalogue/index.ts';
+import { ingredientOrder, netContentsTables } from '../../catalogue/index.ts';
 import type { LabelLaw } from '../../core/label/index.ts';
 import { labelRules } from '../../reference/index.ts';
 
-function ruleOf(id: string) {
-  const rule = labelRules.find((row) => row.id === id);
-  if (!rule) throw new Error(`the label rules lack the row ${id}`);
-  return rule;
-}
-
-function given<Value>(value: Value | undefined, what: string): Value {
-  if (value === undefined) throw new Error(`the label rules lack ${what}`);
-  return value;
+/** Until when Great Britain takes a label with the other responsible person alone: row rp-gb of the label rules. */
+function addressTakenUntil(): string {
+  const until = labelRules.find((row) => row.id === 'rp-gb')?.until;
+  if (until === undefined)
+    throw new Error('the label rules lack the day until which the other address will do');
+  return until;
 }
 
 const ARTICLE_19 = 'Regulation (EC) No 1223/2009, Article 19(1)';
-
-/** Months up to and with which a date must stand on the label. */
-export const DURABILITY_THRESHOLD_MONTHS = given(ruleOf('pao').thresholdMonths, 'the months of the open jar');
 
 /** The published label rules, bound for core/label: Great Britain, Northern Ireland and the European Union. */
 export const labelLaw: LabelLaw = {
@@ -32,15 +26,10 @@ export const labelLaw: LabelLaw = {
     'responsible-person': `${ARTICLE_19}(a)`,
     'country-of-origin': `${ARTICLE_19}(a)`,
   },
-  order: {
-    thresholdPercent: given(
-      ruleOf('ingredient-order').thresholdPercent,
-      'the share below which order is free',
-    ),
-    freeWhen: given(ruleOf('ingredient-order').freeWhen, 'when the order is free'),
-  },
+  // One rule for all three: the table names EU, NI and GB together.
+  order: ingredientOrder('EU'),
   figureHeights: netContentsTables.figureHeights,
   // "Less than 5 g or 5 ml" is exempt (Article 19(1)(b)): the row nominal-content names it in words.
   contentFromGrams: 5,
-  euAddressInGbUntil: given(ruleOf('rp-gb').until, 'the day until which the other address will do'),
+  euAddressInGbUntil: addressTakenUntil(),
 };

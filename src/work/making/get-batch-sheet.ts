@@ -7,6 +7,7 @@ import {
   type StruckEntry,
 } from '../../print/layout/index.ts';
 import {
+  findBatch,
   listAdditions,
   listBatchLines,
   listStepRecords,
@@ -111,6 +112,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     revision: String(batch.revisionNumber),
     purpose: batch.purpose,
     outcome: batch.state === 'made' ? 'made' : 'abandoned',
+    reason: (await findBatch(context.storage.db, batch.id))?.close_reason ?? '',
     started: signed({ at: batch.startedAt, by: batch.by }),
     ended: signed(outcome),
     plannedGrams: batch.plannedGrams,

@@ -490,7 +490,7 @@ describe('the papers of a batch', () => {
     const batch = await startBase();
     await bench.get('abandonBatch', { params: { id: batch.id }, body: { reason: 'Burnt' } });
     const { text } = await paper(batch.id);
-    expect(text).toContain('Given up. Nothing was made of it.');
+    expect(text).toContain('Given up, and nothing was made of it: Burnt');
     expect(text).toContain('not weighed in');
   });
 });
