@@ -13,7 +13,7 @@ import type { Workshop } from './workshop.ts';
 const { backup: words } = workshopWords;
 
 export function BackupCard({ workshop }: { readonly workshop: Workshop }) {
-  const [folder, setFolder] = useState(workshop.details?.backupFolder ?? '');
+  const [folder, setFolder] = useState('');
   const backUp = useWrite('backUp');
   const act = async () => {
     const made = await backUp.write({ body: folder.trim() === '' ? {} : { folder: folder.trim() } });

@@ -26,8 +26,8 @@ export function CheckUpCard() {
             <ul>
               {check.data.findings.map(({ what, isSound, detail }) => (
                 <li key={what}>
-                  {what}: <State kind={isSound ? 'ready' : 'stop'}>{isSound ? words.ok : words.bad}</State>{' '}
-                  <span className="soft small">{detail}</span>
+                  {what}: <State kind={isSound ? 'ready' : 'stop'}>{isSound ? words.ok : words.bad}</State>
+                  {!isSound && <span className="small"> {detail}</span>}
                 </li>
               ))}
             </ul>

@@ -28,6 +28,7 @@ const describe = (details: WorkshopDetails) =>
     [words.country, details.country],
     [words.timeZone, details.timeZone],
     [words.bowl, details.bowlGrams],
+    [words.backupFolder, details.backupFolder],
   ] as const;
 
 export function DetailsCard({ details, version }: Props) {
@@ -89,6 +90,14 @@ export function DetailsCard({ details, version }: Props) {
             isOptional
           />
         </SideBySide>
+        <Field
+          label={words.backupFolder}
+          where="details.backupFolder"
+          value={draft.backupFolder}
+          onChange={set('backupFolder')}
+          hint={words.backupFolderHint}
+          isOptional
+        />
         <div>
           <Button type="submit" isAct isBusy={save.isBusy}>
             {words.save}
