@@ -96,6 +96,8 @@ async function shoot(browser, { person, list }, wanted, folder) {
     await context.addInitScript((id) => localStorage.setItem('gramwright.person', id), person);
     const page = await context.newPage();
     await page.goto(address + list[name], { waitUntil: 'networkidle' });
+    await page.locator('h1').first().waitFor();
+    await page.locator('[data-loading]').waitFor({ state: 'detached' });
     await page.screenshot({ path: join(folder, `${file}.png`), fullPage: true });
     await context.close();
     console.log(`${file}.png`);
