@@ -125,37 +125,6 @@ export async function insertStrike(db: Reader, row: Selectable<StrikeTable>): Pr
 
 /** How many screens each batch has, and how many of them are done: for lists, in four queries however many there are. */
 export async function countScreens(db: Reader): Promise<Map<string, { total: number; done: number }>> {
-  const [lines, steps, additions, records] = await Promise.all([
-    db
-      .selectFrom('batch_line')
-      .select('batch_id')
-      .select((query) => query.fn.countAll<number>().as('n'))
-      .groupBy('batch_id')
-      .execute(),
-    db
-      .selectFrom('batch')
-      .innerJoin('revision_step', 'revision_step.revision_id', 'batch.revision_id')
-      .select('batch.id as batch_id')
-      .select((query) => query.fn.countAll<number>().as('n'))
-      .groupBy('batch.id')
-      .execute(),
-    db
-      .selectFrom('addition')
-      .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
-      .select('addition.batch_id')
-      .select((query) => query.fn.countAll<number>().as('n'))
-      .where('strike.entry_id', 'is', null)
-      .groupBy('addition.batch_id')
-      .execute(),
-    db
-      .selectFrom('step_record')
-      .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
-      .select('step_record.batch_id')
-      .select((query) => query.fn.countAll<number>().as('n'))
-      .where('strike.entry_id', 'is', null)
-      .groupBy('step_record.batch_id')
-      .execute(),
-  ]);
   const counts = new Map<string, { total: number; done: number }>();
   const count = (field: 'total' | 'done', rows: readonly { batch_id: string; n: number }[]) => {
     for (const row of rows) {
@@ -164,9 +133,47 @@ export async function countScreens(db: Reader): Promise<Map<string, { total: num
       counts.set(row.batch_id, known);
     }
   };
-  count('total', lines);
-  count('total', steps);
-  count('done', additions);
-  count('done', records);
+  count('total', await countLines(db));
+  count('total', await countSteps(db));
+  count('done', await countAdditions(db));
+  count('done', await countStepRecords(db));
   return counts;
 }
+
+const countLines = (db: Reader) =>
+  db
+    .selectFrom('batch_line')
+    .select('batch_id')
+    .select((query) => query.fn.countAll<number>().as('n'))
+    .groupBy('batch_id')
+    .execute();
+
+const countSteps = (db: Reader) =>
+  db
+    .selectFrom('batch')
+    .innerJoin('revision_step', 'revision_step.revision_id', 'batch.revision_id')
+    .select('batch.id as batch_id')
+    .select((query) => query.fn.countAll<number>().as('n'))
+    .groupBy('batch.id')
+    .execute();
+
+/** Struck ones left out, here and below. */
+const countAdditions = (db: Reader) =>
+  db
+    .selectFrom('addition')
+    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .select('addition.batch_id')
+    .select((query) => query.fn.countAll<number>().as('n'))
+    .where('strike.entry_id', 'is', null)
+    .groupBy('addition.batch_id')
+    .execute();
+
+const countStepRecords = (db: Reader) =>
+  db
+    .selectFrom('step_record')
+    .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
+    .select('step_record.batch_id')
+    .select((query) => query.fn.countAll<number>().as('n'))
+    .where('strike.entry_id', 'is', null)
+    .groupBy('step_record.batch_id')
+    .execute();

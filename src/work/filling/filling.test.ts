@@ -14,6 +14,7 @@ import { buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import { must, type Result } from '../../core/problem.ts';
+import { listRunsAtHand } from '../../storage/index.ts';
 import { say, sayProblem } from '../../words/index.ts';
 import type { Paper } from '../use-case.ts';
 
@@ -618,4 +619,16 @@ it('asks the file as often for a list of four released runs as for one', async (
   for (let nth = 0; nth < 3; nth += 1) await released();
   expect(await bench.get('listRuns')).toHaveLength(4);
   expect(await countReads()).toBe(one);
+});
+
+it('lists the newest runs, and every older one that waits for its release', async () => {
+  const closedOf = async () => {
+    const run = await startRun((await makeBowl(1)).id, { wanted: 1 });
+    await fillAll(run.id, '46.45');
+    return closeRun(run.id);
+  };
+  const [waits, decided, newest] = [await closedOf(), await closedOf(), await closedOf()];
+  expect(codesOf(await release(decided.id))).toEqual([]);
+  const listed = await listRunsAtHand(bench.context.storage.db, 1);
+  expect(listed.map((run) => run.id)).toEqual([newest.id, waits.id]);
 });

@@ -5,6 +5,7 @@ import { exact, microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type BatchHead,
   countRunsOfBatch,
+  type FillingRunRow,
   findBatch,
   findMaterial,
   findProduct,
@@ -54,23 +55,25 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
         kind: 'run-started',
         subjectKind: 'filling-run',
         subjectId: row.id,
-        payload: {
-          number: row.number,
-          batchId: batch.id,
-          productId: body.productId,
-          product: details,
-          wanted: body.wanted,
-          scaleId: body.scaleId,
-          scaleErrorGrams: gramsText(row.scale_error_ug),
-          aimGrams: gramsText(row.aim_ug),
-          tareGrams: row.tare_ug === null ? null : gramsText(row.tare_ug),
-        },
+        payload: storyOf(row, details),
       });
       await insertRun(tx, row);
       return row.id;
     },
     (id) => viewRun(context, id),
   );
+
+const storyOf = (row: FillingRunRow, product: orders.ProductDetails) => ({
+  number: row.number,
+  batchId: row.batch_id,
+  productId: row.product_id,
+  product,
+  wanted: row.wanted,
+  scaleId: row.scale_id,
+  scaleErrorGrams: gramsText(row.scale_error_ug),
+  aimGrams: gramsText(row.aim_ug),
+  tareGrams: row.tare_ug === null ? null : gramsText(row.tare_ug),
+});
 
 /** A mixture that is made, with something left in its bowl that may be used. */
 async function fillableBatch(tx: Writer, id: string, day: string): Promise<BatchHead> {

@@ -18,7 +18,7 @@ import {
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
-import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
+import { lotTooSmall, spreadOverPlaces, type Taking, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
@@ -51,19 +51,7 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
         kind: 'addition-recorded',
         subjectKind: 'batch',
         subjectId: batch.id,
-        payload: {
-          position: body.position,
-          lotId: lot.id,
-          lotNumber: lot.number,
-          scaleId: body.scaleId,
-          targetGrams: gramsText(line.target_ug),
-          actualGrams: gramsText(actual),
-          takenFrom: takings.map((taking) => ({
-            placeId: taking.place_id,
-            grams: gramsText(taking.quantity),
-          })),
-          deviation: body.deviation,
-        },
+        payload: storyOf(body, line, lot, takings),
       });
       await writeAddition(tx, body, line, actual);
       await insertMovements(
@@ -82,6 +70,17 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     },
     (id) => viewBatch(context.storage.db, id),
   );
+
+const storyOf = (body: Body, line: BatchLineRow, lot: LotAtHand, takings: readonly Taking[]) => ({
+  position: body.position,
+  lotId: lot.id,
+  lotNumber: lot.number,
+  scaleId: body.scaleId,
+  targetGrams: gramsText(line.target_ug),
+  actualGrams: gramsText(takings.reduce((sum, taking) => sum + taking.quantity, 0)),
+  takenFrom: takings.map((taking) => ({ placeId: taking.place_id, grams: gramsText(taking.quantity) })),
+  deviation: body.deviation,
+});
 
 async function openLine(tx: Writer, batchId: string, position: number): Promise<BatchLineRow> {
   const line = await findBatchLine(tx, batchId, position);
