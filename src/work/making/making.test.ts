@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
   buildMakingBench,
   buildRevisionOf,
@@ -12,6 +12,7 @@ import {
 } from '../../../test/workshop/build-making.ts';
 import { buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { countQueries } from '../../../test/workshop/count-queries.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import { textOfPdf } from '../../../test/workshop/render-pdf.ts';
 import { say, sayProblem } from '../../words/index.ts';
@@ -496,14 +497,7 @@ describe('the papers of a batch', () => {
 });
 
 describe('how often the file is asked', () => {
-  const countStatements = async (carryOut: () => Promise<unknown>) => {
-    const prepare = vi.spyOn(bench.context.storage.handle, 'prepare');
-    await carryOut();
-    const count = prepare.mock.calls.length;
-    prepare.mockRestore();
-    return count;
-  };
-  const list = () => countStatements(() => bench.get('listBatches'));
+  const list = () => countQueries(bench, () => bench.get('listBatches'));
 
   it('is the same for a list of one batch and of twenty', async () => {
     await makeBatch(bench, inGrams(shop.baseRevision, '20'));
@@ -515,8 +509,8 @@ describe('how often the file is asked', () => {
 
   it('is the same for the first weighing of a batch and the last', async () => {
     const batch = await startBase();
-    const first = await countStatements(() => weigh(batch, 0, '520'));
-    const last = await countStatements(() => weigh(batch, 1, '280'));
+    const first = await countQueries(bench, () => weigh(batch, 0, '520'));
+    const last = await countQueries(bench, () => weigh(batch, 1, '280'));
     expect(last).toBe(first);
     expect(first).toBeLessThan(40);
   });
