@@ -7,6 +7,8 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          // One after the other: whole journeys must not wait for the processors behind hundreds of small tests.
+          sequence: { groupOrder: 0 },
           include: ['src/**/*.test.ts', 'test/published/**/*.test.ts', 'test/walls.test.ts'],
           exclude: [
             'src/storage/**',
@@ -23,6 +25,7 @@ export default defineConfig({
       {
         test: {
           name: 'parts',
+          sequence: { groupOrder: 1 },
           include: ['src/{storage,work,server,cli,print/paint,machine}/**/*.test.ts'],
           pool: 'forks',
           testTimeout: 30_000,
@@ -31,6 +34,7 @@ export default defineConfig({
       {
         test: {
           name: 'whole',
+          sequence: { groupOrder: 2 },
           include: [
             'test/journeys/**/*.test.ts',
             'test/faults/**/*.test.ts',
@@ -38,7 +42,6 @@ export default defineConfig({
             'example/**/*.test.ts',
           ],
           pool: 'forks',
-          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },
