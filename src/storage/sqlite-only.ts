@@ -5,8 +5,10 @@ import {
   type Driver,
   type Kysely,
   type RawBuilder,
+  type SqliteDatabase,
   SqliteDialect,
   SqliteDriver,
+  type SqliteStatement,
   sql,
 } from 'kysely';
 
@@ -54,6 +56,28 @@ export function isBlank(handle: Sqlite.Database): boolean {
   return tables === 0 && readApplicationId(handle) === 0 && readSchemaVersion(handle) === 0;
 }
 
+/** Queries met in a day's work; a list of ids of another length is another text. */
+const REMEMBERED_AT_MOST = 500;
+/** Anything else (a pragma, a change of the tables) is met once. */
+const WORTH_REMEMBERING = /^(select|insert|update|delete|begin|commit|rollback)\b/;
+
+/** Each text is prepared once, not each time: preparing took as long as running (measured on a making entry). */
+function rememberStatements(handle: Sqlite.Database): SqliteDatabase {
+  const known = new Map<string, SqliteStatement>();
+  return {
+    close: () => handle.close(),
+    prepare(text) {
+      const before = known.get(text);
+      if (before) return before;
+      const fresh: SqliteStatement = handle.prepare(text);
+      const isWorthIt = WORTH_REMEMBERING.test(text);
+      if (!isWorthIt || known.size >= REMEMBERED_AT_MOST) known.clear();
+      if (isWorthIt) known.set(text, fresh);
+      return fresh;
+    },
+  };
+}
+
 /**
  * Takes the write lock at once: a transaction that read first and wrote later could be refused half-way.
  * A full disk makes SQLite roll back by itself; a second rollback would then hide the cause behind its own failure.
@@ -62,7 +86,7 @@ class ImmediateDriver extends SqliteDriver {
   readonly #handle: Sqlite.Database;
 
   constructor(handle: Sqlite.Database) {
-    super({ database: handle });
+    super({ database: rememberStatements(handle) });
     this.#handle = handle;
   }
 

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildMakingBench, type MakingBench, makeFirmBase } from '../../../test/workshop/build-making.ts';
 import {
   answerOf,
@@ -8,6 +8,7 @@ import {
   nameWorkshop,
 } from '../../../test/workshop/build-order.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { countQueries } from '../../../test/workshop/count-queries.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import { countEntries } from '../../../test/workshop/small-file.ts';
 
@@ -194,12 +195,7 @@ describe('listing orders', () => {
       for (let nth = 0; nth < count; nth += 1)
         await order(1 + (nth % 4), `2026-12-${String(1 + (nth % 28)).padStart(2, '0')}`);
     };
-    const prepare = vi.spyOn(bench.context.storage.handle, 'prepare');
-    const countReads = async (read: () => Promise<unknown>) => {
-      prepare.mockClear();
-      await read();
-      return prepare.mock.calls.length;
-    };
+    const countReads = (read: () => Promise<unknown>) => countQueries(bench, read);
     await enter(3);
     const list = () => bench.get('listOrders');
     const morning = () => bench.get('getMorning');
