@@ -51,7 +51,7 @@ describe('every page', () => {
     expect(wrong).toEqual([]);
     expect(errors.filter((error) => !error.includes('404'))).toEqual([]);
     await context.close();
-  }, 400_000);
+  }, 900_000);
 });
 
 async function violationsOf(page: Page, where: string): Promise<string[]> {
