@@ -83,8 +83,9 @@ export function syncToDisk(file: string): void {
   closeSync(descriptor);
 }
 
-/** A new name is on disk only once its folder is. */
+/** A new name is on disk only once its folder is; Windows writes names through and opens no folder for it. */
 export function syncFolder(folder: string): void {
+  if (process.platform === 'win32') return;
   const descriptor = openSync(folder, 'r');
   fsyncSync(descriptor);
   closeSync(descriptor);
