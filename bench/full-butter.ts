@@ -4,7 +4,7 @@ import { type EssentialOil, essentialOils, type OilConstituent } from '../src/re
 
 /** An invented butter of 25 lines: a base that holds a base itself, twelve essential oils, twelve more materials. */
 
-const SCENT = [
+export const SCENT = [
   'lavender',
   'bergamot',
   'lemon',
@@ -18,7 +18,7 @@ const SCENT = [
   'sweet-orange',
   'vetiver',
 ];
-const WHIPPED = [
+export const WHIPPED = [
   'Cocos Nucifera Oil',
   'Prunus Amygdalus Dulcis Oil',
   'Simmondsia Chinensis Seed Oil',
@@ -32,7 +32,11 @@ const WHIPPED = [
   'Vitis Vinifera Seed Oil',
   'Zea Mays Starch',
 ];
-const MELTED = ['Butyrospermum Parkii Butter', 'Theobroma Cacao Seed Butter', 'Mangifera Indica Seed Butter'];
+export const MELTED = [
+  'Butyrospermum Parkii Butter',
+  'Theobroma Cacao Seed Butter',
+  'Mangifera Indica Seed Butter',
+];
 
 const line = (item: FormulaLine['item'], grams: string): FormulaLine => ({
   key: JSON.stringify(item),
@@ -65,7 +69,14 @@ export const butterLookup: FormulaLookup = {
 };
 
 /** As a new material is filled from the tables: every constituent, with the range that covers all known figures. */
-function rangeOf({ name, cas, leastPercent, typicalPercent, mostPercent, confidence }: OilConstituent) {
+export function rangeOf({
+  name,
+  cas,
+  leastPercent,
+  typicalPercent,
+  mostPercent,
+  confidence,
+}: OilConstituent) {
   return {
     name,
     cas: cas ?? null,

@@ -28,6 +28,9 @@ export interface BenchHand {
   ): Promise<Answer<Name>>;
 }
 
+/** All that making and filling need, be it in this process or over HTTP. */
+export type ReadingAndWriting = Pick<BenchHand, 'read' | 'write'>;
+
 const MS_PER_DAY = 86_400_000;
 
 export function benchHand(context: Context): BenchHand {

@@ -1,4 +1,4 @@
-import type { BenchHand } from './bench-hand.ts';
+import type { ReadingAndWriting } from './bench-hand.ts';
 
 export interface Scales {
   readonly bench: string;
@@ -6,14 +6,14 @@ export interface Scales {
   readonly small: string;
 }
 
-const latestRevision = async (hand: BenchHand, formulaId: string): Promise<string> => {
+const latestRevision = async (hand: ReadingAndWriting, formulaId: string): Promise<string> => {
   const { latest } = await hand.read('getFormula', { params: { id: formulaId } });
   if (!latest) throw new Error('the recipe was written');
   return latest.id;
 };
 
 /** Weighs everything in, on target, and ticks each step. Says the mass that went in. */
-export async function makeAll(hand: BenchHand, batchId: string): Promise<void> {
+export async function makeAll(hand: ReadingAndWriting, batchId: string): Promise<void> {
   const batch = await hand.read('getBatch', { params: { id: batchId } });
   for (const screen of batch.screens) {
     if (screen.done) continue;
@@ -40,7 +40,7 @@ export async function makeAll(hand: BenchHand, batchId: string): Promise<void> {
 
 /** A base batch; `lossGrams` stays in the pan. Its lot waits until somebody says that it is firm. */
 export async function makeBase(
-  hand: BenchHand,
+  hand: ReadingAndWriting,
   formulaId: string,
   grams: number,
   lossGrams: number,
@@ -66,7 +66,7 @@ export interface Filling {
 }
 
 /** A batch sized for its tins, made and filled tin by tin; the run is closed and waits for its release. */
-export async function makeAndFill(hand: BenchHand, filling: Filling): Promise<string> {
+export async function makeAndFill(hand: ReadingAndWriting, filling: Filling): Promise<string> {
   const revisionId = await latestRevision(hand, filling.formulaId);
   const batch = await hand.write('startBatch', {
     wish: {
