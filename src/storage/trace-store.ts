@@ -44,8 +44,7 @@ async function stepThrough(
     .groupBy(['used.lot_id', 'made.lot_id'])
     .having((having) => having.fn.sum('used.quantity'), '<', 0);
   // What a filling run moves may name its batch too; it is a step of the run, not of the batch.
-  if (making === 'batch_id')
-    query = query.where('used.filling_run_id', 'is', null).where('made.filling_run_id', 'is', null);
+  if (making === 'batch_id') query = query.where(isWithoutRun('used')).where(isWithoutRun('made'));
   const rows = await query.select((select) => select.fn.sum<number>('used.quantity').as('net')).execute();
   return rows.map((row) => ({
     usedLotId: row.usedLotId,
@@ -53,6 +52,10 @@ async function stepThrough(
     quantity: -Number(row.net),
   }));
 }
+
+/** Asked so that no index answers: half of all movements have no run, and looking through them took 30 ms a step. */
+const isWithoutRun = (movement: 'used' | 'made') =>
+  sql<boolean>`coalesce(${sql.ref(`${movement}.filling_run_id`)}, '') = ''`;
 
 export interface SentTins {
   readonly lotId: string;
