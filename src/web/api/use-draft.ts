@@ -1,11 +1,21 @@
 import { useState } from 'react';
 
-/** What a form holds while somebody types: `set('name')` is the field's change handler. */
+/**
+ * What a form holds while somebody types: `set('name')` is the field's change handler. `isChanged`: it differs from what
+ * the form began with (for `useUnsaved`).
+ */
 export function useDraft<Draft extends object>(first: Draft) {
+  const [began, setBegan] = useState(first);
   const [draft, setDraft] = useState(first);
   const set =
     <Key extends keyof Draft>(key: Key) =>
     (value: Draft[Key]) =>
       setDraft((now) => ({ ...now, [key]: value }));
-  return { draft, set, setDraft };
+  const isChanged = JSON.stringify(draft) !== JSON.stringify(began);
+  /** A form that stays open after it was kept begins anew. */
+  const beginAnew = (now: Draft) => {
+    setBegan(now);
+    setDraft(now);
+  };
+  return { draft, set, setDraft, isChanged, beginAnew };
 }

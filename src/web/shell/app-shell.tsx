@@ -4,6 +4,7 @@ import { useRead } from '../api/use-read.ts';
 import { StartPage } from '../pages/start/start-page.tsx';
 import { Loaded } from '../parts/loaded.tsx';
 import { AppHeader } from './app-header.tsx';
+import { LeaveGuard } from './leave-guard.tsx';
 import { NoticeLine } from './notice-line.tsx';
 import { MAIN_ID, SkipLink } from './skip-link.tsx';
 import { TroubleBanner } from './trouble-banner.tsx';
@@ -23,6 +24,7 @@ export function AppShell() {
         </Loaded>
       </main>
       <NoticeLine />
+      <LeaveGuard />
     </>
   );
 }

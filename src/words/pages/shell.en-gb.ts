@@ -28,6 +28,12 @@ export const shellWords = {
     mend: 'What stands here may be old, and nothing you enter is kept until it answers. It is asked again every few seconds.',
     again: 'Ask again now',
   },
+  leaving: {
+    title: 'Leave what you have typed?',
+    says: 'Something on this page is typed and not kept yet. It is gone once you leave.',
+    leave: 'Leave without keeping it',
+    stay: 'Stay here',
+  },
   trouble: 'This did not work',
   again: 'Try again',
   notFound: {

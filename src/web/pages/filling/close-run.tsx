@@ -1,5 +1,6 @@
 import { fillingWords } from '../../../words/index.ts';
 import { useDraft } from '../../api/use-draft.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -12,7 +13,7 @@ import type { Run } from './run-page.tsx';
 
 /** Counting, keeping the sample, weighing what is left: then the tins become a lot that waits for its release. */
 export function CloseRun({ run }: { readonly run: Run }) {
-  const { draft, set } = useDraft({
+  const { draft, set, isChanged } = useDraft({
     keeps: true,
     sample: '',
     why: '',
@@ -22,6 +23,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
     labels: '0',
   });
   const close = useWrite('closeRun');
+  useUnsaved(isChanged);
   const submit = () =>
     close.write({
       params: { id: run.id },

@@ -3,6 +3,7 @@ import { fillingWords, makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -52,13 +53,14 @@ const finestFirst = (scales: Props['scales']): Props['scales'] =>
 function StartRun({ batch, products, scales }: Props) {
   const planned =
     batch.tins.find((tin) => batch.runs.every((run) => run.productName !== tin.productName)) ?? batch.tins[0];
-  const { draft, set } = useDraft({
+  const { draft, set, isChanged } = useDraft({
     productId: planned?.productId ?? products[0]?.id ?? '',
     wanted: planned ? String(planned.units) : '',
     scaleId: finestFirst(scales)[0]?.id ?? '',
     tare: '',
   });
   const start = useWrite('startRun');
+  const letGo = useUnsaved(isChanged);
   const navigate = useNavigate();
   async function submit() {
     const body = {
@@ -69,7 +71,9 @@ function StartRun({ batch, products, scales }: Props) {
       tareGrams: typedDecimalOrNull(draft.tare),
     };
     const run = await start.write({ body });
-    if (run) await navigate({ to: '/filling/$id', params: { id: run.id } });
+    if (!run) return;
+    letGo();
+    await navigate({ to: '/filling/$id', params: { id: run.id } });
   }
   return (
     <Page
