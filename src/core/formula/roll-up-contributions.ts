@@ -20,6 +20,8 @@ export type ContributionOrigin = 'natural' | 'added';
 /** One constituent as the supplier's paper or a table gives it: percent by mass of the material. */
 export interface MaterialConstituent extends ConstituentRange {
   readonly cas?: string | null;
+  /** CAS numbers that are looked up whatever the name says. */
+  readonly alsoCas?: readonly string[];
   readonly confidence: ContributionConfidence;
 }
 
@@ -28,6 +30,9 @@ export interface RollUpMaterial {
   /** Under which it is looked up: mostly its label name. */
   readonly name: string;
   readonly cas?: string | null;
+  /** Other names, and CAS numbers, that are looked up whatever the name says. */
+  readonly alsoNames?: readonly string[];
+  readonly alsoCas?: readonly string[];
   readonly plantPart?: string | null;
   readonly process?: string | null;
   /** How its constituents got into it: `natural` [default], or `added` where they were mixed in (a scent blend). */
@@ -39,6 +44,8 @@ export interface RollUpMaterial {
 export interface Contribution {
   readonly name: string;
   readonly cas?: string | undefined;
+  readonly alsoNames?: readonly string[] | undefined;
+  readonly alsoCas?: readonly string[] | undefined;
   readonly plantPart?: string | undefined;
   readonly process?: string | undefined;
   readonly origin: ContributionOrigin;
@@ -51,7 +58,9 @@ export interface Contribution {
   readonly fromMaterials: readonly string[];
 }
 
-type Substance = Pick<RollUpMaterial, 'name' | 'cas' | 'plantPart' | 'process'>;
+type Substance = Pick<RollUpMaterial, 'name' | 'cas' | 'alsoNames' | 'alsoCas' | 'plantPart' | 'process'>;
+
+const listKey = (more: readonly string[] | undefined): string => (more === undefined ? '' : more.join('+'));
 
 /** One row while it is added up: whole parts, `toPercent` at the end. */
 class Sum {
@@ -82,6 +91,8 @@ class Sum {
     return {
       name: this.#substance.name,
       cas: this.#substance.cas || undefined,
+      alsoNames: this.#substance.alsoNames,
+      alsoCas: this.#substance.alsoCas,
       plantPart: this.#substance.plantPart || undefined,
       process: this.#substance.process || undefined,
       origin: this.#origin,
@@ -125,8 +136,8 @@ class RollUp {
   }
 
   #sumOf(substance: Substance, origin: ContributionOrigin): Sum {
-    const { name, cas, plantPart, process } = substance;
-    const key = `${normalise(name)}|${cas ?? ''}|${plantPart ?? ''}|${process ?? ''}|${origin}`;
+    const { name, cas, plantPart, process, alsoNames, alsoCas } = substance;
+    const key = `${normalise(name)}|${cas ?? ''}|${plantPart ?? ''}|${process ?? ''}|${origin}|${listKey(alsoNames)}|${listKey(alsoCas)}`;
     const known = this.sums.get(key);
     if (known) return known;
     const sum = new Sum(substance, origin);

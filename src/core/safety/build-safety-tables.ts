@@ -62,5 +62,7 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
   };
 }
 
-export const substanceKey = ({ name, cas, plantPart, process, origin }: Substance): string =>
-  `${name}|${cas ?? ''}|${plantPart ?? ''}|${process ?? ''}|${origin ?? ''}`;
+const listKey = (more: readonly string[] | undefined): string => (more === undefined ? '' : more.join('+'));
+
+export const substanceKey = (one: Substance): string =>
+  `${one.name}|${one.cas ?? ''}|${one.plantPart ?? ''}|${one.process ?? ''}|${one.origin ?? ''}|${listKey(one.alsoNames)}|${listKey(one.alsoCas)}`;

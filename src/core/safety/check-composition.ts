@@ -15,6 +15,7 @@ import { judgeReport } from './judge-report.ts';
 import { judgeSupplierLimits } from './judge-supplier-limits.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
 import { listSaleReasons } from './list-sale-reasons.ts';
+import { possibleRows } from './match.ts';
 import { matchRows } from './match-rows.ts';
 import {
   entriesWithDuty,
@@ -62,10 +63,10 @@ function amountNotKnown(tables: SafetyTables, market: Market, substance: RangedC
   const { name, confidence, fromMaterials } = substance;
   const told = { name, percent: 0, members: [name], amountConfidence: confidence, fromMaterials };
   const { restrictions, ifra } = matchRows(tables, substance);
-  const inLaw = (restrictions.kind === 'rows' ? restrictions.rows : restrictions.mayBe).filter(({ rules }) =>
+  const inLaw = possibleRows(restrictions).filter(({ rules }) =>
     rules.some(({ markets }) => markets.includes(market)),
   );
-  const inIfra = ifra.kind === 'rows' ? ifra.rows : ifra.mayBe;
+  const inIfra = possibleRows(ifra);
   const verdicts = [
     ...inLaw.map((row) => ({ ...told, kind: 'law', ruleId: row.id, source: row.name }) as const),
     ...inIfra.map((row) => ({ ...told, kind: 'ifra', ruleId: row.id, source: row.name }) as const),

@@ -128,9 +128,8 @@ class Sorting<Row> {
   readonly #doubts: Doubt<Row>[] = [];
 
   sort(member: Member, match: Match<Row>): void {
-    if (match.kind === 'rows') {
-      for (const row of match.rows) push(this.#byRow, row, member);
-    } else {
+    for (const row of match.rows) push(this.#byRow, row, member);
+    if (match.kind === 'unknown') {
       const { doubt, mayBe, tellApartBy } = match;
       this.#doubts.push({ member, told: member.told, doubt, mayBe, tellApartBy });
     }

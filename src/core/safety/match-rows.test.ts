@@ -16,6 +16,15 @@ describe('recognising substances', () => {
     expect(idsOf(match({ name: 'METHYL EUGENOL' }).restrictions)).toEqual(['methyl-eugenol']);
   });
 
+  it('looks up other names and numbers whatever the name says, and takes all that they tell', () => {
+    const both = match({ name: 'Linalool', alsoCas: ['5989-27-5'] });
+    expect([...idsOf(both.allergens)].sort()).toEqual(['limonene', 'linalool']);
+    expect(idsOf(match({ name: 'Parfum', alsoNames: ['Linalool'] }).allergens)).toEqual(['linalool']);
+    // Annex II, entry 1666, behind a number that is harmless.
+    const scent = match({ name: 'Parfum', cas: '106-24-1', alsoCas: ['106-24-1', '80-54-6'] });
+    expect(scent.restrictions.rows.map((row) => row.annex)).toContain('II');
+  });
+
   it('goes by name before CAS', () => {
     expect(idsOf(match({ name: 'Linalool', cas: '5989-27-5' }).allergens)).toEqual(['linalool']);
   });

@@ -1,46 +1,76 @@
 import { type SafetyTables, substanceKey } from './build-safety-tables.ts';
-import { doubted, foundRows, type Match } from './match.ts';
+import { doubted, foundRows, joinMatches, type Match } from './match.ts';
 import { matchKnownMaterials } from './match-known-materials.ts';
 import { matchSharedCas } from './match-shared-cas.ts';
 import { normaliseName, readNameHints } from './read-name.ts';
 import type { RowIndex } from './row-index.ts';
 import type { AllergenRow, IfraRow, RestrictionRow } from './safety-table-rows.ts';
-import type { Substance } from './substance.ts';
-import { areApart, rowsAllowing } from './substance-kind.ts';
+import { numbersOfSubstance, type Substance } from './substance.ts';
+import { areApart, rowsAllowing, type SubstanceKind } from './substance-kind.ts';
 
 /** A workshop's materials are a few hundred; the bound only keeps a long-lived process from growing. */
 const REMEMBERED_AT_MOST = 20_000;
 
+/** What one name says, with plant part and process; nothing where no table knows the name. */
+function findByName<Row>(
+  index: RowIndex<Row>,
+  tables: SafetyTables,
+  substance: Substance,
+): Match<Row> | undefined {
+  const name = normaliseName(substance.name);
+  const hints = readNameHints(name);
+  const printed = index.byName.get(name) ?? [];
+  if (areApart(hints, substance)) {
+    const byCas = numbersOfSubstance(substance).flatMap((cas) => index.byCas.get(cas) ?? []);
+    const mayBe = [...new Set([...printed, ...byCas].map(({ row }) => row))];
+    return mayBe.length === 0 ? foundRows([]) : doubted('name-contradicts-fields', mayBe, ['name']);
+  }
+  const byName = rowsAllowing(printed, substance);
+  if (byName.length > 0) return foundRows(byName);
+  const named = tables.materialsByName.get(name);
+  if (named === undefined) return undefined;
+  const given = { ...hints, ...withoutUndefined(substance), cas: substance.cas };
+  return matchKnownMaterials(index, named, given, (cas) => tables.sharedCas.has(cas), 'ambiguous-name');
+}
+
+/** What one CAS number says, with plant part and process of the fields or the name. */
+function findByNumber<Row extends { readonly id: string }>(
+  index: RowIndex<Row>,
+  tables: SafetyTables,
+  cas: string,
+  kind: SubstanceKind,
+): Match<Row> {
+  const shared = tables.sharedCas.get(cas);
+  if (shared !== undefined) return matchSharedCas(index, cas, shared, kind);
+  const byCas = index.byCas.get(cas) ?? [];
+  if (byCas.length > 0) return foundRows(rowsAllowing(byCas, kind));
+  const numbered = tables.materialsByCas.get(cas) ?? [];
+  const isShared = (number: string): boolean => tables.sharedCas.has(number);
+  return matchKnownMaterials(index, numbered, { ...kind, cas }, isShared, 'shared-cas');
+}
+
 /**
  * The rows of a table that a substance belongs to: by name first, then by the names that known materials go by, then
- * by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS number never decides alone.
+ * by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS
+ * number never decides alone. What its other names and numbers tell is taken together with it: a name settles what a
+ * number leaves in doubt, and never hides what another number tells.
  */
 function findRows<Row extends { readonly id: string }>(
   index: RowIndex<Row>,
   tables: SafetyTables,
   substance: Substance,
 ): Match<Row> {
-  const name = normaliseName(substance.name);
-  const hints = readNameHints(name);
-  const printed = index.byName.get(name) ?? [];
-  const byCas = substance.cas === undefined ? [] : (index.byCas.get(substance.cas) ?? []);
-  if (areApart(hints, substance)) {
-    const mayBe = [...new Set([...printed, ...byCas].map(({ row }) => row))];
-    return mayBe.length === 0 ? foundRows([]) : doubted('name-contradicts-fields', mayBe, ['name']);
-  }
-  const byName = rowsAllowing(printed, substance);
-  if (byName.length > 0) return foundRows(byName);
-  const kind = { ...hints, ...withoutUndefined(substance) };
-  const isShared = (cas: string): boolean => tables.sharedCas.has(cas);
-  const given = { ...kind, cas: substance.cas };
-  const named = tables.materialsByName.get(name);
-  if (named !== undefined) return matchKnownMaterials(index, named, given, isShared, 'ambiguous-name');
-  if (substance.cas === undefined) return foundRows([]);
-  const shared = tables.sharedCas.get(substance.cas);
-  if (shared !== undefined) return matchSharedCas(index, substance.cas, shared, kind);
-  if (byCas.length > 0) return foundRows(rowsAllowing(byCas, kind));
-  const numbered = tables.materialsByCas.get(substance.cas) ?? [];
-  return matchKnownMaterials(index, numbered, given, isShared, 'shared-cas');
+  const own = findByName(index, tables, substance);
+  const also = (substance.alsoNames ?? []).flatMap(
+    (name) => findByName(index, tables, { ...substance, name }) ?? [],
+  );
+  const told = own === undefined ? also : [own, ...also.filter(({ kind }) => kind === 'rows')];
+  const isSettled = told.some(({ kind }) => kind === 'rows');
+  const kind = { ...readNameHints(normaliseName(substance.name)), ...withoutUndefined(substance) };
+  const numbers = (isSettled ? (substance.alsoCas ?? []) : numbersOfSubstance(substance))
+    .map((cas) => findByNumber(index, tables, cas, kind))
+    .filter((match) => !isSettled || match.kind === 'rows');
+  return joinMatches([...told, ...numbers]);
 }
 
 function withoutUndefined({ plantPart, process, origin }: Substance): Partial<Substance> {

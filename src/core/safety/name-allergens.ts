@@ -8,12 +8,12 @@ import {
   percentOfContribution,
   type Told,
 } from './compose.ts';
-import type { MatchDoubt } from './match.ts';
+import { type MatchDoubt, possibleRows } from './match.ts';
 import { matchRows } from './match-rows.ts';
 import { comparePercent, picopercentFrom } from './percent-sum.ts';
 import { normaliseName } from './read-name.ts';
 import type { AllergenRow, Market, Use } from './safety-table-rows.ts';
-import type { Contribution, Substance } from './substance.ts';
+import { type Contribution, numbersOfSubstance, type Substance } from './substance.ts';
 
 export interface NamingContext {
   readonly market: Market;
@@ -62,8 +62,10 @@ export interface NamingAnswer {
 }
 
 /** CAS numbers of an entry that a substance can stand for: its own where it has one, else those of its name. */
-function numbersOf(row: AllergenRow, { name, cas }: Substance): readonly string[] {
-  if (cas !== undefined && row.match.cas.includes(cas)) return [cas];
+function numbersOf(row: AllergenRow, substance: Substance): readonly string[] {
+  const given = numbersOfSubstance(substance).filter((cas) => row.match.cas.includes(cas));
+  if (given.length > 0) return given;
+  const { name } = substance;
   const own = normaliseName(name);
   if (own === normaliseName(row.labelName)) return row.match.cas;
   return row.members.find((member) => normaliseName(member.name) === own)?.cas ?? row.match.cas;
@@ -164,8 +166,7 @@ export function entriesWithDuty(
   substance: Substance,
   context: NamingContext,
 ): readonly AllergenRow[] {
-  const match = matchRows(tables, substance).allergens;
-  const rows = match.kind === 'rows' ? match.rows : match.mayBe;
+  const rows = possibleRows(matchRows(tables, substance).allergens);
   return rows.filter((row) => dutyOf(row, substance, context) === 'required');
 }
 

@@ -4,6 +4,12 @@ import type { ExactInput, Quotient } from '../quantity/index.ts';
 export interface Substance {
   readonly name: string;
   readonly cas?: string;
+  /**
+   * Other names, and CAS numbers, that its papers give it: each is looked up whatever the name says, and the strictest
+   * finding counts. `cas` by itself is looked up only where no table knows the name.
+   */
+  readonly alsoNames?: readonly string[] | undefined;
+  readonly alsoCas?: readonly string[] | undefined;
   /** flower, leaf, peel, seed, root, wood, bark, herb, fruit, resin, whole. */
   readonly plantPart?: string;
   /** expressed, distilled, absolute, concrete, furocoumarin-free, rectified, co2, extract, crude. */
@@ -11,6 +17,11 @@ export interface Substance {
   /** `natural`: brought in by a natural material; `added`: added as such. Absent: not told, both rules are taken. */
   readonly origin?: 'natural' | 'added';
 }
+
+/** Every CAS number that the papers give it. */
+export const numbersOfSubstance = ({ cas, alsoCas = [] }: Substance): readonly string[] => [
+  ...new Set([...(cas === undefined ? [] : [cas]), ...alsoCas]),
+];
 
 /** Where an amount comes from; told with the verdict. */
 export interface Provenance {

@@ -137,6 +137,65 @@ describe('the check of a revision', () => {
   });
 });
 
+describe('what a material is called, and its CAS numbers', () => {
+  // 80-54-6 is 2-(4-tert-butylbenzyl)propionaldehyde: Regulation (EC) No 1223/2009, Annex II, entry 1666.
+  const LILIAL = '80-54-6';
+  const verdictsOf = async (more: object) => {
+    const scent = await buildIngredient(bench, {
+      name: 'Meadow scent',
+      supplier: bench.newId(),
+      inciEu: 'Parfum',
+      role: 'fragrance',
+      ...more,
+    });
+    const { revisionId } = await buildMixture(bench, [line(fat, '999'), line(scent, '1')]);
+    const view = await check(revisionId, 'GB');
+    return (view.markets[0]?.verdicts ?? []).map((row) => row.verdict);
+  };
+
+  it('looks up every number: the one that is prohibited counts, wherever it stands', async () => {
+    expect(await verdictsOf({ cas: ['106-24-1', LILIAL] })).toContain('prohibited');
+    expect(await verdictsOf({ cas: [LILIAL, '106-24-1'] })).toContain('prohibited');
+    expect(await verdictsOf({ cas: [`106-24-1, ${LILIAL}`] })).toContain('prohibited');
+  });
+
+  it('looks up every number of a constituent, whatever the constituent is called', async () => {
+    const of = (name: string, cas: string) => ({ constituents: [constituent(name, cas, '1')] });
+    expect(await verdictsOf(of('Aldehyde blend', `106-24-1/${LILIAL}`))).toContain('prohibited');
+    expect(await verdictsOf(of('Geraniol', LILIAL))).toContain('prohibited');
+  });
+
+  it('looks up the name on the tub beside the label name', async () => {
+    expect(await verdictsOf({ name: 'Lilial' })).toContain('prohibited');
+  });
+
+  it('does not count a constituent twice because its number stands with the material too', async () => {
+    // 1 % of it in 0.1 %: geraniol may reach 0.001 %, not 0.101 %.
+    const scent = await buildIngredient(bench, {
+      name: 'Geraniol',
+      inciEu: 'Parfum',
+      role: 'fragrance',
+      cas: ['106-24-1'],
+      constituents: [constituent('Geraniol', '106-24-1', '1')],
+    });
+    const { revisionId } = await buildMixture(bench, [line(fat, '999'), line(scent, '1')]);
+    const rows = (await check(revisionId, 'GB')).markets[0]?.verdicts ?? [];
+    const named = rows.filter((row) => row.name === 'Geraniol');
+    expect(named.map((row) => row.mostPercent)).toEqual(['0.001']);
+  });
+
+  it('keeps to the name where a number is shared by several materials', async () => {
+    // 8028-48-6 is printed for flower and peel of the orange (entries of Regulation (EU) 2023/1545): the name tells which.
+    const oil = await buildOil([constituent('Geraniol', '106-24-1', '1')], {
+      cas: ['8028-48-6', '8008-57-9'],
+    });
+    const { revisionId } = await buildMixture(bench, [line(fat, '990'), line(oil, '10')]);
+    expect((await check(revisionId, 'GB')).open.map((row) => row.why.code)).not.toContain(
+      'unknown-shared-cas',
+    );
+  });
+});
+
 describe('the report in the check', () => {
   let oil: string;
   let mixture: BuiltFormula;

@@ -1,4 +1,3 @@
-import { boundSafetyTables } from '../../catalogue/index.ts';
 import {
   type Contribution,
   type ExpandedFormula,
@@ -8,7 +7,7 @@ import {
   rollUpContributions,
 } from '../../core/formula/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
-import { matchRows } from '../../core/safety/index.ts';
+import { normaliseName } from '../../core/safety/index.ts';
 import {
   type FormulaRow,
   findFormula,
@@ -76,25 +75,44 @@ async function readMaterials(db: Reader, ids: readonly string[]): Promise<Map<st
 const nameLookedUp = (details: MaterialDetails): string =>
   details.inciEu === '' ? details.name : details.inciEu;
 
-const rollUpMaterial = (id: string, details: MaterialDetails): RollUpMaterial => ({
-  id,
-  name: nameLookedUp(details),
-  cas: casLookedUp(details),
-  plantPart: details.plantPart,
-  process: details.process,
-  constituentOrigin: isBlend(details) ? 'added' : 'natural',
-  constituents: details.constituents,
-});
-
-/** Of several CAS numbers the first that a rule knows: a paper often lists one of the plant and one of its oil. */
-function casLookedUp(details: MaterialDetails): string | null {
+function rollUpMaterial(id: string, details: MaterialDetails): RollUpMaterial {
   const name = nameLookedUp(details);
-  const known = details.cas.find((cas) =>
-    Object.values(matchRows(boundSafetyTables(), { name, cas })).some(
-      (match) => match.kind === 'unknown' || match.rows.length > 0,
-    ),
-  );
-  return known ?? details.cas[0] ?? null;
+  const numbers = ownNumbers(details);
+  const also = alsoCalled(details);
+  return {
+    id,
+    name,
+    cas: numbers[0] ?? null,
+    ...(also.length > 0 && { alsoNames: also }),
+    ...(numbers.length > 0 && { alsoCas: numbers }),
+    plantPart: details.plantPart,
+    process: details.process,
+    constituentOrigin: isBlend(details) ? 'added' : 'natural',
+    constituents: details.constituents.map((one) => {
+      const own = readNumbers(one.cas ?? '');
+      return { ...one, cas: own[0] ?? null, ...(own.length > 0 && { alsoCas: own }) };
+    }),
+  };
+}
+
+/** A paper may print several numbers in one field. */
+const readNumbers = (text: string): string[] => text.split(/[\s,;/]+/).filter((number) => number !== '');
+
+/**
+ * Every CAS number of the material itself: a paper often lists one of the plant, one of its oil and some of what is in
+ * it. A number that one of its constituents carries is looked up there, with the amount that the paper gives.
+ */
+function ownNumbers({ cas, constituents }: MaterialDetails): string[] {
+  const ofConstituents = new Set(constituents.flatMap((one) => readNumbers(one.cas ?? '')));
+  return [...new Set(cas.flatMap(readNumbers))].filter((number) => !ofConstituents.has(number));
+}
+
+/** The name on the tub beside the label name, unless it is the name of a constituent, which is looked up there. */
+function alsoCalled({ name, inciEu, constituents }: MaterialDetails): string[] {
+  const isTold = [inciEu, ...constituents.map((one) => one.name)]
+    .map(normaliseName)
+    .includes(normaliseName(name));
+  return inciEu === '' || isTold ? [] : [name];
 }
 
 /** A scent of which nobody says what plant it is of was mixed by somebody: its substances were added as such. */
