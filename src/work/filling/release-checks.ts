@@ -1,4 +1,5 @@
 import type { Saying } from '../../contract/index.ts';
+import { type Problem, problem } from '../../core/problem.ts';
 import {
   listBatchSteps,
   listDeviations,
@@ -7,11 +8,13 @@ import {
   type Reader,
   type SignedRelease,
 } from '../../storage/index.ts';
+import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { readWeighedLookup } from '../making/weighed-lookup.ts';
 import { saying } from '../saying.ts';
+import { isStopped } from '../stopped-behind.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { judgeRecords } from './judge-records.ts';
 import { composeRunLabel } from './run-label.ts';
@@ -26,6 +29,11 @@ const check = (name: string, isPassed: boolean, detail: Saying): Check => ({
 
 /** As they stood when the run was released or rejected. */
 export const readChecks = (release: SignedRelease): Check[] => JSON.parse(release.checks) as Check[];
+
+export const failedChecks = (checks: readonly Check[]): Problem[] =>
+  checks
+    .filter((each) => !each.isPassed)
+    .map((each) => problem('release-check-failed', each.check, { parameters: { reason: say(each.detail) } }));
 
 /**
  * What a release looks at: that it was made for sale, that each weight stands, the limits and the report as of today,
@@ -104,14 +112,17 @@ function checkReport({ groups, today }: Checked): Check[] {
   return reports.length === 0 ? [] : [check('report', true, saying('check-report-valid'))];
 }
 
-/** A lot blocked or rejected since it was used stops every tin that it went into, through bases too. */
-async function checkLots(db: Reader, { head, bowl, tins }: RunRecords): Promise<Check> {
+/**
+ * A lot blocked or rejected since it was used stops every tin that it went into, through bases too. The tins' own lot
+ * counts until they are released once: afterwards it is what is being decided on.
+ */
+async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords): Promise<Check> {
   const start = tins?.id ?? head.bulk_lot_id;
   const reached = start === null ? [] : await walkLots(db, start, 'back');
-  const own = [tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
+  const own = [release ? undefined : tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
   const ids = new Set([...own, ...reached.map((lot) => lot.lotId)]);
   const lots = await listLotsAtHand(db, { lotIds: [...ids] });
-  const bad = lots.filter((lot) => lot.status === 'blocked' || lot.status === 'rejected');
+  const bad = lots.filter(isStopped);
   const [first] = bad;
   const older = await findOlderBases(db, lots);
   const revised = lots.find((lot) => older.has(lot.id));

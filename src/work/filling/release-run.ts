@@ -7,13 +7,12 @@ import {
   type RunHead,
   type Writer,
 } from '../../storage/index.ts';
-import { say } from '../../words/index.ts';
 import { inside } from '../inside.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
-import { checkRelease } from './release-checks.ts';
+import { checkRelease, failedChecks } from './release-checks.ts';
 import { gatherRuns } from './run-records.ts';
-import { type Check, viewRun } from './run-view.ts';
+import { viewRun } from './run-view.ts';
 
 /** A named person's decision, once for each run; released only where every check is passed. */
 export const releaseRun: UseCase<'releaseRun'> = (context, { body, params }) =>
@@ -26,7 +25,7 @@ export const releaseRun: UseCase<'releaseRun'> = (context, { body, params }) =>
       const [records] = await gatherRuns(tx, [run]);
       if (!records?.close) throw new Error(`filling run ${run.number} has no closing`);
       const checks = await checkRelease(inside(context, tx), records);
-      const refusals = verdict === 'released' ? failed(checks) : unexplained(reason);
+      const refusals = verdict === 'released' ? failedChecks(checks) : unexplained(reason);
       if (refusals.length > 0) giveUp(...refusals);
       const lotId = records.close.lot_id;
       await tell({
@@ -57,13 +56,6 @@ async function undecidedRun(tx: Writer, id: string): Promise<RunHead> {
   if (!run.is_closed) giveUp(problem('run-still-filling', where));
   return run;
 }
-
-const failed = (checks: readonly Check[]): Problem[] =>
-  checks
-    .filter((check) => !check.isPassed)
-    .map((check) =>
-      problem('release-check-failed', check.check, { parameters: { reason: say(check.detail) } }),
-    );
 
 const unexplained = (reason: string): Problem[] =>
   reason === '' ? [problem('reject-reason-missing', 'reason')] : [];

@@ -1,8 +1,9 @@
-import { problem } from '../../core/problem.ts';
+import { type Problem, problem } from '../../core/problem.ts';
 import {
   findOrder,
   giveUp,
   insertReservations,
+  type LotAtHand,
   listLotsAtHand,
   type OrderRow,
   type Writer,
@@ -11,6 +12,7 @@ import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { record, thingNotFound } from '../record.ts';
+import { findStoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
 import { type FreeTins, listFreeTins } from './free-tins.ts';
 import { viewOne } from './get-order.ts';
@@ -20,7 +22,8 @@ const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, 
 
 /**
  * Keeps released tins for an order's lines, first-expired-first-out; as many as there are. Tins that were kept and may
- * not go any more, since their lot was blocked or ended, are let go first, so that others can take their place.
+ * not go any more, since their lot or one behind it was stopped or ended, are let go first, so that others can take
+ * their place. Free tins with a stopped lot behind them are passed over; where only such are left, the lot is named.
  */
 export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params }) =>
   record(
@@ -30,9 +33,10 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
       const order = await openOrder(tx, params.id ?? '');
       const today = await workshopToday(inside(context, tx));
       const letGo = await keptInVain(tx, order, today);
-      const kept = await chooseTins(tx, order, today, letGo);
+      const stopped = await listStoppedTins(tx, order, today);
+      const kept = await chooseTins(tx, order, today, letGo, new Set(stopped.keys()));
       if (kept.length + letGo.length === 0)
-        giveUp(problem('nothing-to-keep', 'order', { found: order.number }));
+        giveUp(...(stopped.size > 0 ? stopped.values() : [nothingToKeep(order)]));
       await tell({
         kind: 'order-reserved',
         subjectKind: 'order',
@@ -48,6 +52,8 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     },
     (id) => viewOne(context, id),
   );
+
+const nothingToKeep = (order: OrderRow) => problem('nothing-to-keep', 'order', { found: order.number });
 
 export async function openOrder(tx: Writer, id: string): Promise<OrderRow> {
   const order = await findOrder(tx, id);
@@ -69,8 +75,31 @@ async function keptInVain(tx: Writer, order: OrderRow, today: string): Promise<K
     line.reserved.map((row) => ({ order_line_id: line.id, lot_id: row.lotId, units: row.units })),
   );
   const lots = await listLotsAtHand(tx, { lotIds: [...new Set(kept.map((row) => row.lot_id))] });
-  const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
+  const stopped = await stoppedOf(tx, lots);
+  const mayGo = new Set(
+    lots.filter((lot) => isUsable(lot, today) && !stopped.has(lot.id)).map((lot) => lot.id),
+  );
   return kept.filter((row) => !mayGo.has(row.lot_id));
+}
+
+/** Free tins of what is ordered that a stopped lot behind them holds back, each with the reason. */
+async function listStoppedTins(tx: Writer, order: OrderRow, today: string): Promise<Map<string, Problem>> {
+  const [view] = await viewOrders(tx, [order]);
+  const products = (view?.lines ?? []).map((line) => line.productId);
+  const free = await listFreeTins(tx, products, today);
+  return stoppedOf(
+    tx,
+    free.map((row) => row.lot),
+  );
+}
+
+async function stoppedOf(tx: Writer, lots: readonly LotAtHand[]): Promise<Map<string, Problem>> {
+  const stopped = new Map<string, Problem>();
+  for (const lot of lots) {
+    const reason = await findStoppedBehind(tx, lot);
+    if (reason) stopped.set(lot.id, reason);
+  }
+  return stopped;
 }
 
 /** Which free tins an order's lines can have: the first to end first. */
@@ -79,6 +108,7 @@ export async function chooseTins(
   order: OrderRow,
   today: string,
   letGo: readonly Keeping[] = [],
+  stopped: ReadonlySet<string> = new Set(),
 ): Promise<Keeping[]> {
   const [view] = await viewOrders(tx, [order]);
   const lines = view?.lines ?? [];
@@ -89,7 +119,7 @@ export async function chooseTins(
   );
   return lines.flatMap((line) =>
     takeFrom(
-      free.filter((row) => row.lot.item_id === line.productId),
+      free.filter((row) => row.lot.item_id === line.productId && !stopped.has(row.lot.id)),
       line,
       sum(letGo.filter((row) => row.order_line_id === line.id)),
     ),

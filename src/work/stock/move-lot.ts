@@ -17,6 +17,7 @@ import { lotTooSmall, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { amountText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
+import { findStoppedBehind } from '../stopped-behind.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findLotAtHand, lotToChange, type Standing, standingMeant } from './lot-on-bench.ts';
 import { readQuantity, type Unit } from './read-quantity.ts';
@@ -36,7 +37,7 @@ export const moveLot: UseCase<'moveLot'> = (context, { body, params }) =>
       const today = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
       const refusal =
         judgeEnough(lot, from, quantity) ??
-        judgeSupply(lot, body.kind, to, today) ??
+        (await judgeSupply(tx, lot, { kind: body.kind, to, today })) ??
         (from.place_kind === 'retained' ? undefined : await judgeKept(tx, lot, body.kind, quantity));
       if (refusal) giveUp(refusal);
       await tell({
@@ -98,18 +99,25 @@ function judgeEnough(lot: LotAtHand, from: Standing, quantity: number): Problem 
 const IS_SUPPLY: ReadonlySet<string> = new Set(['tester', 'gift']);
 const SELLS: ReadonlySet<string> = new Set(['stall', 'shop']);
 
+interface Supply {
+  readonly kind: Body['kind'];
+  readonly to: PlaceRow | null;
+  readonly today: string;
+}
+
 /**
  * A tin given away is made available on the market as a tin sold is, "whether in return for payment or free of charge"
- * (Regulation (EC) No 1223/2009, Article 2(1)(g)): released and within its date only, and so is what goes to a stall.
+ * (Regulation (EC) No 1223/2009, Article 2(1)(g)): released and within its date only, no lot behind it stopped, and so
+ * is what goes to a stall.
  */
-function judgeSupply(
+async function judgeSupply(
+  tx: Writer,
   lot: LotAtHand,
-  kind: Body['kind'],
-  to: PlaceRow | null,
-  today: string,
-): Problem | undefined {
+  { kind, to, today }: Supply,
+): Promise<Problem | undefined> {
   const isSupplied = IS_SUPPLY.has(kind) || (to !== null && SELLS.has(to.kind));
-  return isSupplied && lot.item_kind !== 'material' ? whyNotUsable(lot, today, 'sale') : undefined;
+  if (!isSupplied || lot.item_kind === 'material') return undefined;
+  return whyNotUsable(lot, today, 'sale') ?? findStoppedBehind(tx, lot);
 }
 
 /** Tins kept for orders are not given away; that some broke is a fact, and nobody is asked. */

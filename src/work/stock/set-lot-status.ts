@@ -1,5 +1,9 @@
 import { type Problem, problem } from '../../core/problem.ts';
 import { giveUp, insertLotStatus, type LotAtHand, listReleases, type Writer } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { checkRelease, failedChecks } from '../filling/release-checks.ts';
+import { gatherRun } from '../filling/run-records.ts';
+import { inside } from '../inside.ts';
 import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { lotToChange } from './lot-on-bench.ts';
@@ -23,6 +27,7 @@ export const setLotStatus: UseCase<'setLotStatus'> = (context, { body, params })
       const refusal =
         judgeChange(lot, body.status, body.reason) ?? (await judgeRelease(tx, lot, body.status));
       if (refusal) giveUp(refusal);
+      if (body.status === 'released') await refuseUnfitTins(inside(context, tx), lot);
       await tell({
         kind: `lot-${body.status}`,
         subjectKind: 'lot',
@@ -65,4 +70,13 @@ async function judgeRelease(tx: Writer, lot: LotAtHand, status: Status): Promise
   return releases.some((release) => release.verdict === 'released')
     ? undefined
     : problem('lot-wants-run-release', `lot ${lot.number}`, { parameters });
+}
+
+/** Tins that were stopped come back by the same checks that let them go first, as of today. */
+async function refuseUnfitTins(within: Context, lot: LotAtHand): Promise<void> {
+  if (lot.item_kind !== 'product' || lot.filling_run_id === null) return;
+  const records = await gatherRun(within.storage.db, lot.filling_run_id);
+  if (!records) throw new Error(`lot ${lot.number} names a filling run that is not there`);
+  const problems = failedChecks(await checkRelease(within, records));
+  if (problems.length > 0) giveUp(...problems);
 }

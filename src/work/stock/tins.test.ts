@@ -24,6 +24,7 @@ beforeEach(async () => {
 afterEach(() => bench.close());
 
 const lot = async () => (await bench.get('getLot', { params: { id: tins } })).lot;
+const scent = async () => (await bench.get('getLot', { params: { id: shop.lots.scent } })).lot;
 const release = () =>
   bench.get('releaseRun', { params: { id: run }, body: { verdict: 'released', reason: '' } });
 const set = (status: 'released' | 'blocked') =>
@@ -73,6 +74,35 @@ describe('filled tins', () => {
     });
     expect(codesOf(await move('tester', '1'))).toEqual([]);
     expect(codesOf(await move('broken', '1'))).toEqual([]);
+  });
+
+  it('do not leave the house once a lot behind them is stopped', async () => {
+    await release();
+    const params = { id: shop.lots.scent };
+    const stop = (status: 'blocked' | 'released') =>
+      bench.get('setLotStatus', { params, body: { status, reason: 'Called back by the supplier' } });
+    await stop('blocked');
+    expect(await move('gift', '1')).toMatchObject({
+      ok: false,
+      problems: [{ code: 'lot-behind-stopped', found: (await scent()).number }],
+    });
+    expect(codesOf(await move('tester', '1'))).toEqual(['lot-behind-stopped']);
+    expect(codesOf(await move('moved', '1', stall))).toEqual(['lot-behind-stopped']);
+    expect(codesOf(await move('broken', '1')), 'that one broke is a fact').toEqual([]);
+    await stop('released');
+    expect(codesOf(await move('moved', '1', stall))).toEqual([]);
+  });
+
+  it('that were blocked come back only by the checks of their release, as of today', async () => {
+    await release();
+    await set('blocked');
+    const params = { id: shop.lots.scent };
+    await bench.get('setLotStatus', { params, body: { status: 'blocked', reason: 'Called back' } });
+    const refused = await set('released');
+    expect(codesOf(refused)).toEqual(['release-check-failed']);
+    expect(refused).toMatchObject({ problems: [{ where: 'lots' }] });
+    await bench.get('setLotStatus', { params, body: { status: 'released', reason: 'Cleared' } });
+    expect(codesOf(await set('released'))).toEqual([]);
   });
 
   it('keep the date that is printed on them', async () => {
