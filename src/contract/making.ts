@@ -72,21 +72,22 @@ export const batchPlan = z.object({
   hindrances: z.array(f.saying),
 });
 
+/** What was weighed in at one position. */
+const weighedIn = z.object({
+  entryId: f.id,
+  lotId: f.id,
+  lotNumber: z.string(),
+  actualGrams: z.string(),
+  at: f.instant,
+  by: z.string(),
+  verdict: z.enum(['inside', 'low', 'high']),
+});
+
 export const batchScreen = z.discriminatedUnion('kind', [
   sheetRow.extend({
     kind: z.literal('addition'),
     screen: z.number(),
-    done: z
-      .object({
-        entryId: f.id,
-        lotId: f.id,
-        lotNumber: z.string(),
-        actualGrams: z.string(),
-        at: f.instant,
-        by: z.string(),
-        verdict: z.enum(['inside', 'low', 'high']),
-      })
-      .nullable(),
+    done: weighedIn.nullable(),
   }),
   z.object({
     kind: z.literal('step'),
@@ -209,7 +210,8 @@ export const makingRoutes = {
       /** Asked for when the weight lies outside the band: what was done differently and why. */
       deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
     }),
-    output: batchView,
+    /** What stands now, and not the whole batch: the entry that is made most often answers soonest. */
+    output: weighedIn,
   }),
   /** Strikes a wrong entry: it stays readable, its amount goes back to the lot. */
   strikeAddition: route({

@@ -32,9 +32,8 @@ const signed = <Row extends Joined>({ person_name, strike_id, ...row }: Row) => 
 
 export type SignedAddition = AdditionRow & Signed & { readonly lot_number: string };
 
-/** Every weighing-in of a batch, struck ones too, in the order of entry. */
-export async function listAdditions(db: Reader, batchId: string): Promise<SignedAddition[]> {
-  const rows = await db
+const selectAdditions = (db: Reader) =>
+  db
     .selectFrom('addition')
     .innerJoin('entry', 'entry.id', 'addition.entry_id')
     .innerJoin('lot', 'lot.id', 'addition.lot_id')
@@ -42,7 +41,25 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
     .selectAll('addition')
     .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name'])
-    .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason'])
+    .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason']);
+
+/** The weighing-in that an entry wrote, with the line it was for. */
+export async function findAdditionOfEntry(db: Reader, entryId: string) {
+  const row = await selectAdditions(db)
+    .innerJoin('batch_line', (join) =>
+      join
+        .onRef('batch_line.batch_id', '=', 'addition.batch_id')
+        .onRef('batch_line.position', '=', 'addition.position'),
+    )
+    .select(['batch_line.low_ug', 'batch_line.high_ug'])
+    .where('addition.entry_id', '=', entryId)
+    .executeTakeFirst();
+  return row && signed(row);
+}
+
+/** Every weighing-in of a batch, struck ones too, in the order of entry. */
+export async function listAdditions(db: Reader, batchId: string): Promise<SignedAddition[]> {
+  const rows = await selectAdditions(db)
     .where('addition.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();

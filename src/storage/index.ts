@@ -4,6 +4,7 @@ export {
   type AdditionRow,
   countScreens,
   type DeviationRow,
+  findAdditionOfEntry,
   findStandingAddition,
   insertAddition,
   insertDeviation,

@@ -57,7 +57,8 @@ function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Scr
   };
 }
 
-const doneAddition = (row: SignedAddition, line: NamedBatchLine) => ({
+/** How a weighing-in is shown, against the band of its line. */
+export const doneAddition = (row: SignedAddition, line: WeighingBounds) => ({
   entryId: row.entry_id,
   lotId: row.lot_id,
   lotNumber: row.lot_number,
@@ -67,11 +68,13 @@ const doneAddition = (row: SignedAddition, line: NamedBatchLine) => ({
   verdict: judgeBand(row.actual_ug, line),
 });
 
+export interface WeighingBounds {
+  readonly low_ug: number;
+  readonly high_ug: number;
+}
+
 /** Both ends of the band still count as inside. */
-export function judgeBand(
-  actual: number,
-  band: { readonly low_ug: number; readonly high_ug: number },
-): 'inside' | 'low' | 'high' {
+export function judgeBand(actual: number, band: WeighingBounds): 'inside' | 'low' | 'high' {
   if (actual < band.low_ug) return 'low';
   return actual > band.high_ug ? 'high' : 'inside';
 }

@@ -1,7 +1,8 @@
-import { problem } from '../../core/problem.ts';
+import { done, problem, type Result, refused } from '../../core/problem.ts';
 import { microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type BatchLineRow,
+  findAdditionOfEntry,
   findBatchLine,
   findStandingAddition,
   giveUp,
@@ -13,6 +14,7 @@ import {
   listBatchSteps,
   listLotsAtHand,
   orGiveUp,
+  type Reader,
   type Writer,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
@@ -23,8 +25,7 @@ import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
-import { buildScreens, judgeBand } from './batch-screens.ts';
-import { viewBatch } from './batch-view.ts';
+import { buildScreens, doneAddition, judgeBand } from './batch-screens.ts';
 import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
 
@@ -68,8 +69,13 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       );
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    () => viewAddition(context.storage.db, body.stamp.id),
   );
+
+async function viewAddition(db: Reader, entryId: string): Promise<Result<ReturnType<typeof doneAddition>>> {
+  const row = await findAdditionOfEntry(db, entryId);
+  return row ? done(doneAddition(row, row)) : refused(thingNotFound('stamp.id', entryId));
+}
 
 const storyOf = (body: Body, line: BatchLineRow, lot: LotAtHand, takings: readonly Taking[]) => ({
   position: body.position,
