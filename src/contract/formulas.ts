@@ -83,21 +83,25 @@ export const limitVerdict = z.object({
   reason: z.string().nullable(),
 });
 
+const signedDecision = z.object({
+  entryId: f.id,
+  verdict: z.enum(['accepted', 'refused']),
+  by: z.string(),
+  reason: z.string(),
+  at: f.instant,
+});
+
 export const openQuestion = z.object({
   /** Stable within the revision: what a decision is about. */
   key: z.string(),
   substance: z.string(),
   markets: z.array(f.market),
   why: f.saying,
-  decided: z
-    .object({
-      entryId: f.id,
-      verdict: z.enum(['accepted', 'refused']),
-      by: z.string(),
-      reason: z.string(),
-      at: f.instant,
-    })
-    .nullable(),
+  /** Digest of the composition that a decision would be taken upon. */
+  upon: z.string(),
+  decided: signedDecision.nullable(),
+  /** A decision that no longer counts: it was taken upon another composition. */
+  lapsed: signedDecision.nullable(),
 });
 
 export const revisionCheck = z.object({
@@ -213,6 +217,8 @@ export const formulaRoutes = {
       key: z.string().min(1).max(2000),
       verdict: z.enum(['accepted', 'refused']),
       reason: f.name,
+      /** The question's `upon` as the page showed it: refused where the composition has changed since. */
+      upon: z.string().max(64).optional(),
       /** The entry of the standing decision that this one corrects; both stay readable, the latest counts. */
       corrects: f.id.optional(),
     }),

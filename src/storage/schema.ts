@@ -182,6 +182,8 @@ export interface DecisionTable {
   /** `accepted` or `refused`. */
   verdict: string;
   reason: string;
+  /** JSON: for each market's unknown in `unknown_key` the digest of the composition that it was decided upon. */
+  upon: string;
 }
 
 export interface ReservationTable {

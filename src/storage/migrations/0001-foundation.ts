@@ -386,6 +386,7 @@ async function makeRecords(db: Kysely<never>): Promise<void> {
     unknown_key: 'text',
     verdict: 'text',
     reason: 'text',
+    upon: 'text',
   });
   await makeTable(db, 'reservation', ['entry_id', 'order_line_id', 'lot_id'], {
     entry_id: '-> entry.id',

@@ -70,6 +70,10 @@ export const workFormulasProblems = {
     says: 'About {substance} was decided already: {found}, by {by} (“{reason}”).',
     mend: 'Correct that decision where it was wrong; both stay readable.',
   },
+  'unknown-changed-meanwhile': {
+    says: 'What {substance} is, or how much of it there is, was changed since the page was opened.',
+    mend: 'Look at the check again and decide upon what stands there now.',
+  },
   'corrects-nothing': {
     says: 'There is no decision to correct.',
     mend: 'Decide it as a new question.',

@@ -10,6 +10,10 @@ export const formulaSayings = {
   'sale-prohibited': '{substance} is prohibited ({rule}; {markets}).',
   'sale-over': '{substance} may reach {percent} %, above its limit of {limitPercent} % ({rule}; {markets}).',
   'sale-unknown': 'Not known: {substance} ({markets}). Somebody has to decide it once, with a reason.',
+  'sale-unknown-lapsed':
+    'Not known: {substance} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',
+  'decision-lapsed':
+    '{verdict, select, accepted {Accepted} other {Refused}} by {by} on {on, date, long}, upon another composition (“{reason}”): that no longer counts.',
   'sale-unknown-refused': '{by} decided against {substance} ({markets}).',
   'sale-unknown-accepted': '{by} decided that {substance} may be in it ({markets}).',
   'sale-supplier-over': '{substance} is above what its supplier allows ({rule}; {markets}).',

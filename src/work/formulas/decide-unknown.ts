@@ -4,13 +4,15 @@ import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
-import { listUnknowns } from './list-unknowns.ts';
-import { runCheck } from './run-check.ts';
+import { digestOf } from './decided-upon.ts';
+import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+import { type Checked, runCheck } from './run-check.ts';
 import { marketKeysOf } from './unknown-key.ts';
 
 /**
  * A named person decides an unknown, once for this revision, with a reason. A decision is changed only by naming the
- * one that it corrects; both stay readable, and the latest counts.
+ * one that it corrects; both stay readable, and the latest counts. It holds for the composition that it was taken upon
+ * (see decided-upon) and lapses with it.
  */
 export const decideUnknown: UseCase<'decideUnknown'> = (context, { body, params }) =>
   record(
@@ -18,13 +20,20 @@ export const decideUnknown: UseCase<'decideUnknown'> = (context, { body, params 
     body.stamp,
     async (tx, tell) => {
       const revisionId = params.id ?? '';
-      await refuseUnfit(context, tx, revisionId, body);
+      const decided = await readDecided(context, tx, revisionId, body);
       const { key, verdict, reason, corrects } = body;
       await tell({
         kind: `unknown-${verdict}`,
         subjectKind: 'revision',
         subjectId: revisionId,
-        payload: { key, verdict, reason, corrects },
+        // The compositions in full, each once: the chain alone tells upon what it was decided.
+        payload: {
+          key,
+          verdict,
+          reason,
+          corrects,
+          upon: Object.fromEntries(decided.map(({ digest, upon }) => [digest, upon])),
+        },
       });
       await insertDecision(tx, {
         entry_id: body.stamp.id,
@@ -32,32 +41,49 @@ export const decideUnknown: UseCase<'decideUnknown'> = (context, { body, params 
         unknown_key: key,
         verdict,
         reason,
+        upon: JSON.stringify(Object.fromEntries(decided.map((unknown) => [unknown.key, unknown.digest]))),
       });
       return revisionId;
     },
     viewId,
   );
 
-async function refuseUnfit(
+/** The unknowns that the decision is on, each as its market asks it; what is unfit to be decided is refused. */
+async function readDecided(
   context: Context,
   tx: Writer,
   revisionId: string,
-  { key, corrects }: RequestOf<'decideUnknown'>['body'],
-): Promise<void> {
+  { key, corrects, upon }: RequestOf<'decideUnknown'>['body'],
+): Promise<readonly MarketUnknown[]> {
   const checked = orGiveUp(await runCheck(inside(context, tx), revisionId, ['GB', 'NI', 'EU']));
-  const open = new Map(listUnknowns(checked).map((unknown) => [unknown.key, unknown.substance]));
+  const open = new Map(listUnknowns(checked).map((unknown) => [unknown.key, unknown]));
   const keys = marketKeysOf(key);
   const missing = keys.find((one) => !open.has(one));
   if (missing !== undefined) giveUp(problem('unknown-not-here', 'key', { found: missing }));
-  const standing = keys.flatMap((one) => checked.decisions.get(one) ?? []);
+  const decided = keys.flatMap((one) => open.get(one) ?? []);
+  const substance = decided[0]?.substance ?? '';
+  if (upon !== undefined && upon !== digestOf(decided.map((unknown) => unknown.digest)))
+    giveUp(problem('unknown-changed-meanwhile', 'key', { parameters: { substance } }));
+  refuseSecond(checked, keys, { corrects, substance });
+  return decided;
+}
+
+/** A decision that lapsed may be named as the one that is corrected, and need not be. */
+function refuseSecond(
+  { decisions, lapsed }: Checked,
+  keys: readonly string[],
+  { corrects, substance }: { readonly corrects: string | undefined; readonly substance: string },
+): void {
+  const standing = keys.flatMap((one) => decisions.get(one) ?? []);
   const other = standing.find((decision) => decision.entry_id !== corrects);
   if (other)
     giveUp(
       problem('decided-already', 'key', {
         found: other.verdict,
-        parameters: { substance: open.get(keys[0] ?? '') ?? '', by: other.person_name, reason: other.reason },
+        parameters: { substance, by: other.person_name, reason: other.reason },
       }),
     );
-  if (corrects !== undefined && standing.length === 0)
+  const gone = keys.flatMap((one) => lapsed.get(one) ?? []);
+  if (corrects !== undefined && ![...standing, ...gone].some(({ entry_id }) => entry_id === corrects))
     giveUp(problem('corrects-nothing', 'corrects', { found: corrects }));
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { formulas, Market } from '../../contract/index.ts';
 import type { SignedDecision } from '../../storage/index.ts';
+import { digestOf } from './decided-upon.ts';
 import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 import type { Checked } from './run-check.ts';
 import { questionKey } from './unknown-key.ts';
@@ -10,6 +11,7 @@ export type OpenQuestion = z.output<typeof formulas.openQuestion>;
 interface Gathered {
   readonly unknowns: MarketUnknown[];
   readonly decision: SignedDecision | undefined;
+  readonly lapsed: SignedDecision | undefined;
 }
 
 /** What no source tells, each once however many markets ask it; decided or not. */
@@ -25,15 +27,16 @@ function gather(checked: Checked): Map<string, Gathered> {
     const nth = seen.get(within) ?? 0;
     seen.set(within, nth + 1);
     const decision = checked.decisions.get(unknown.key);
-    const key = `${unknown.signature}#${nth}#${decision?.entry_id ?? ''}`;
+    const lapsed = checked.lapsed.get(unknown.key);
+    const key = `${unknown.signature}#${nth}#${(decision ?? lapsed)?.entry_id ?? ''}`;
     const known = questions.get(key);
     if (known) known.unknowns.push(unknown);
-    else questions.set(key, { unknowns: [unknown], decision });
+    else questions.set(key, { unknowns: [unknown], decision, lapsed });
   }
   return questions;
 }
 
-function viewQuestion({ unknowns, decision }: Gathered): OpenQuestion {
+function viewQuestion({ unknowns, decision, lapsed }: Gathered): OpenQuestion {
   const [first] = unknowns;
   if (!first) throw new Error('a question is about something');
   return {
@@ -41,14 +44,16 @@ function viewQuestion({ unknowns, decision }: Gathered): OpenQuestion {
     substance: first.substance,
     markets: unknowns.map((unknown): Market => unknown.market),
     why: first.why,
-    decided: decision
-      ? {
-          entryId: decision.entry_id,
-          verdict: decision.verdict as 'accepted' | 'refused',
-          by: decision.person_name,
-          reason: decision.reason,
-          at: decision.happened_at,
-        }
-      : null,
+    upon: digestOf(unknowns.map((unknown) => unknown.digest)),
+    decided: decision ? viewDecision(decision) : null,
+    lapsed: lapsed ? viewDecision(lapsed) : null,
   };
 }
+
+const viewDecision = (decision: SignedDecision): NonNullable<OpenQuestion['decided']> => ({
+  entryId: decision.entry_id,
+  verdict: decision.verdict as 'accepted' | 'refused',
+  by: decision.person_name,
+  reason: decision.reason,
+  at: decision.happened_at,
+});

@@ -2,7 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import { exact, toText } from '../../core/quantity/index.ts';
 import type { CheckedVerdict, ReasonKind, SaleReason } from '../../core/safety/index.ts';
 import { saying } from '../saying.ts';
-import { listQuestions } from './list-questions.ts';
+import { listQuestions, type OpenQuestion } from './list-questions.ts';
 import type { Checked, CheckedGroup } from './run-check.ts';
 
 export interface ToldReason {
@@ -69,16 +69,23 @@ const ofGroup = (group: CheckedGroup): InMarket[] =>
     }));
 
 const ofQuestions = (checked: Checked): InMarket[] =>
-  listQuestions(checked).map(({ substance, markets, decided }) => {
-    const isRefused = decided?.verdict === 'refused';
-    const blocks = decided === null ? 'until-decided' : isRefused ? 'yes' : 'no';
-    const code =
-      decided === null ? 'sale-unknown' : isRefused ? 'sale-unknown-refused' : 'sale-unknown-accepted';
-    return {
-      reason: { blocks, says: saying(code, { substance, by: decided?.by ?? '' }) },
-      market: markets.join(', '),
-    };
-  });
+  listQuestions(checked).map((question) => ({
+    reason: reasonOfQuestion(question),
+    market: question.markets.join(', '),
+  }));
+
+function reasonOfQuestion({ substance, decided, lapsed }: OpenQuestion): ToldReason {
+  if (decided !== null) {
+    const isRefused = decided.verdict === 'refused';
+    const code = isRefused ? 'sale-unknown-refused' : 'sale-unknown-accepted';
+    return { blocks: isRefused ? 'yes' : 'no', says: saying(code, { substance, by: decided.by }) };
+  }
+  const says =
+    lapsed === null
+      ? saying('sale-unknown', { substance, by: '' })
+      : saying('sale-unknown-lapsed', { substance, by: lapsed.by, on: lapsed.at });
+  return { blocks: 'until-decided', says };
+}
 
 function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] {
   const { substance = '', market } = reason;

@@ -6,6 +6,7 @@ import {
   type UnknownReason,
 } from '../../core/safety/index.ts';
 import { saying } from '../saying.ts';
+import { type DecidedUpon, digestOf, readDecidedUpon } from './decided-upon.ts';
 import type { Checked } from './run-check.ts';
 import { compositionKey } from './unknown-key.ts';
 
@@ -17,6 +18,15 @@ export interface MarketUnknown {
   readonly why: Saying;
   /** Unknowns of several markets with one signature are one question. */
   readonly signature: string;
+  /** What a decision on it is taken upon, and its digest. */
+  readonly upon: readonly DecidedUpon[];
+  readonly digest: string;
+}
+
+/** Before it is known what it is of. */
+interface Found extends Omit<MarketUnknown, 'upon' | 'digest'> {
+  /** Materials that bring it in, as the workshop calls them. */
+  readonly from: readonly string[];
 }
 
 const WHY: Readonly<Record<UnknownReason, string>> = {
@@ -35,13 +45,17 @@ const whyCode = ({ reason }: CheckedVerdict): string => WHY[reason ?? 'value-not
 
 export function listUnknowns(checked: Checked): MarketUnknown[] {
   const markets = checked.groups.flatMap((group) => group.answer.markets);
-  return [
+  const found = [
     ...markets.flatMap(({ market, verdicts }) => verdicts.flatMap((verdict) => ofVerdict(market, verdict))),
     ...markets.flatMap(({ market, naming }) =>
-      naming.unknown.flatMap((unknown) => ofNaming(market, unknown)),
+      naming.unknown.map((unknown) => ofNaming(market, unknown, checked)),
     ),
     ...markets.flatMap(({ market }) => ofCompositions(market, checked)),
   ];
+  return found.map(({ from, ...rest }) => {
+    const upon = readDecidedUpon(checked.opened, from);
+    return { ...rest, upon, digest: digestOf(upon) };
+  });
 }
 
 export const whyUnknown = (verdict: CheckedVerdict): Saying =>
@@ -53,7 +67,7 @@ export const whyUnknown = (verdict: CheckedVerdict): Saying =>
     tellApartBy: (verdict.tellApartBy ?? []).join(', '),
   });
 
-function ofVerdict(market: Market, verdict: CheckedVerdict): MarketUnknown[] {
+function ofVerdict(market: Market, verdict: CheckedVerdict): Found[] {
   if (verdict.verdict !== 'unknown' || verdict.unknownKey === undefined) return [];
   const { kind = '', reason = '', name, asWhat = '', limitValue = '' } = verdict;
   return [
@@ -63,25 +77,27 @@ function ofVerdict(market: Market, verdict: CheckedVerdict): MarketUnknown[] {
       substance: name,
       why: whyUnknown(verdict),
       signature: ['limit', kind, reason, normaliseName(name), asWhat, limitValue].join(':'),
+      from: verdict.fromMaterials ?? [],
     },
   ];
 }
 
-const ofNaming = (market: Market, unknown: CheckedNamingUnknown): MarketUnknown[] => [
-  {
-    market,
-    key: unknown.unknownKey,
+const ofNaming = (market: Market, unknown: CheckedNamingUnknown, { opened }: Checked): Found => ({
+  market,
+  key: unknown.unknownKey,
+  substance: unknown.name,
+  why: saying(unknown.reason === 'amount-not-known' ? 'unknown-label-amount' : 'unknown-label-name', {
     substance: unknown.name,
-    why: saying(unknown.reason === 'amount-not-known' ? 'unknown-label-amount' : 'unknown-label-name', {
-      substance: unknown.name,
-      mayBe: unknown.mayBe.join(', '),
-    }),
-    signature: ['naming', unknown.reason, normaliseName(unknown.name), unknown.cas ?? ''].join(':'),
-  },
-];
+    mayBe: unknown.mayBe.join(', '),
+  }),
+  signature: ['naming', unknown.reason, normaliseName(unknown.name), unknown.cas ?? ''].join(':'),
+  from: opened.contributions
+    .filter(({ name }) => normaliseName(name) === normaliseName(unknown.name))
+    .flatMap(({ fromMaterials }) => fromMaterials),
+});
 
 /** A scent without its constituents would pass every limit: that it passes is not known. */
-const ofCompositions = (market: Market, { opened }: Checked): MarketUnknown[] =>
+const ofCompositions = (market: Market, { opened }: Checked): Found[] =>
   [...opened.materials]
     .filter(([, details]) => details.role === 'fragrance' && details.constituents.length === 0)
     .map(([materialId, details]) => ({
@@ -90,4 +106,5 @@ const ofCompositions = (market: Market, { opened }: Checked): MarketUnknown[] =>
       substance: details.name,
       why: saying('unknown-composition', { substance: details.name }),
       signature: `composition:${materialId}`,
+      from: [details.name],
     }));

@@ -7,6 +7,7 @@ import { listDecisions, type SignedDecision } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
 import { baseAsked, findReport, reportAsked } from './find-report.ts';
+import { listUnknowns } from './list-unknowns.ts';
 import { type OpenedRevision, openRevision } from './read-composition.ts';
 import { type KnownReport, readAllReports } from './report-view.ts';
 import { standingDecisions } from './unknown-key.ts';
@@ -24,6 +25,8 @@ export interface Checked {
   readonly groups: readonly CheckedGroup[];
   /** By the calculation's key of one market. */
   readonly decisions: ReadonlyMap<string, SignedDecision>;
+  /** Decisions that no longer count, since what they were taken upon has changed; by the same key. */
+  readonly lapsed: ReadonlyMap<string, SignedDecision>;
 }
 
 /**
@@ -40,13 +43,31 @@ export async function runCheck(
   const opened = await openRevision(db, revisionId, weighed);
   if (!opened.ok) return opened;
   const today = await workshopToday(context);
-  const decisions = standingDecisions(await listDecisions(db, revisionId));
-  const groups = groupByReport(await readAllReports(db), opened.value, markets).map((group) => ({
-    ...group,
-    answer: askGroup(group, opened.value, today, decisions),
-  }));
-  return done({ opened: opened.value, today, groups, decisions });
+  const reports = groupByReport(await readAllReports(db), opened.value, markets);
+  const judge = (decisions: Checked['decisions'], lapsed: Checked['lapsed'] = new Map()): Checked => ({
+    opened: opened.value,
+    today,
+    groups: reports.map((group) => ({ ...group, answer: askGroup(group, opened.value, today, decisions) })),
+    decisions,
+    lapsed,
+  });
+  const checked = judge(standingDecisions(await listDecisions(db, revisionId)));
+  // A decision is upon the formula. That a weighing strays a little reopens nothing; the formula itself is asked apart.
+  const lapsed = weighed === undefined ? findLapsed(checked) : [];
+  if (lapsed.length === 0) return done(checked);
+  const gone = new Map(lapsed);
+  return done(judge(new Map([...checked.decisions].filter(([key]) => !gone.has(key))), gone));
 }
+
+/** Decisions on what is another composition by now. */
+const findLapsed = (checked: Checked): (readonly [string, SignedDecision])[] =>
+  listUnknowns(checked).flatMap(({ key, digest }) => {
+    const decision = checked.decisions.get(key);
+    return decision && digestsOf(decision)[key] !== digest ? [[key, decision] as const] : [];
+  });
+
+const digestsOf = (decision: SignedDecision): Readonly<Record<string, string>> =>
+  JSON.parse(decision.upon) as Record<string, string>;
 
 type Group = Omit<CheckedGroup, 'answer'>;
 

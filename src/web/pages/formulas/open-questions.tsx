@@ -38,6 +38,7 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
               <p className="soft small">
                 <Sentence saying={question.why} />
               </p>
+              {question.lapsed && <Lapsed decision={question.lapsed} />}
               {question.decided ? (
                 <p className="small">{question.decided.reason}</p>
               ) : (
@@ -67,6 +68,16 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
   );
 }
 
+const Lapsed = ({
+  decision: { verdict, by, at, reason },
+}: {
+  readonly decision: NonNullable<Question['lapsed']>;
+}) => (
+  <p className="small">
+    <Sentence saying={{ code: 'decision-lapsed', parameters: { verdict, by, on: at, reason } }} />
+  </p>
+);
+
 interface Props {
   readonly revisionId: string;
   readonly question: Question;
@@ -79,7 +90,7 @@ function Decide({ revisionId, question, onClose }: Props) {
   async function submit(verdict: 'accepted' | 'refused') {
     const kept = await decide.write({
       params: { id: revisionId },
-      body: { key: question.key, verdict, reason },
+      body: { key: question.key, verdict, reason, upon: question.upon },
     });
     if (kept) onClose();
   }

@@ -1,0 +1,48 @@
+import { toText } from '../../core/quantity/index.ts';
+import { canonicalJson, sha256 } from '../../storage/index.ts';
+import type { MaterialDetails } from '../stock/material-view.ts';
+import type { OpenedRevision } from './read-composition.ts';
+
+/**
+ * What a decision on an unknown was taken upon: of every material that brings the unknown thing in
+ *
+ * - its share of the finished product, exact, bases opened by the revision in force;
+ * - who it is: names, supplier, CAS numbers, plant, part of it, process, role;
+ * - what its paper says is in it: each constituent with name, CAS number and range, and whether that is everything.
+ *
+ * Any of that may be why somebody decided as they did, so where it differs the decision no longer counts and the
+ * question is open again. Left out, since they change nothing about the thing: the product's other materials, prices,
+ * packs, cautions, density, origins, the order of the constituents, and in which words a paper is cited. How the
+ * product is used belongs to the revision, which is not rewritten once somebody decided on it.
+ */
+export interface DecidedUpon {
+  readonly percent: string;
+  readonly material: Readonly<Record<string, unknown>>;
+  readonly constituents: readonly Readonly<Record<string, unknown>>[];
+}
+
+/** `names`: what the workshop calls the materials that bring the unknown thing in. */
+export const readDecidedUpon = (opened: OpenedRevision, names: readonly string[]): DecidedUpon[] =>
+  opened.expanded.materials
+    .flatMap(({ materialId, percent }) => {
+      const details = opened.materials.get(materialId);
+      return details && names.includes(details.name) ? [describe(details, toText(percent))] : [];
+    })
+    .sort(inOrder);
+
+/** Short, so that it can be kept and compared for each unknown of each market. */
+export const digestOf = (upon: unknown): string => sha256(canonicalJson(upon));
+
+const inOrder = (one: unknown, other: unknown): number =>
+  canonicalJson(one) < canonicalJson(other) ? -1 : 1;
+
+function describe(details: MaterialDetails, percent: string): DecidedUpon {
+  const { name, supplier, inciEu, botanical, cas, plantPart, process, role } = details;
+  return {
+    percent,
+    material: { name, supplier, inciEu, botanical, cas, plantPart, process, role },
+    constituents: details.constituents
+      .map(({ source: _source, confidence: _confidence, ...rest }) => rest)
+      .sort(inOrder),
+  };
+}
