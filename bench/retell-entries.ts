@@ -1,4 +1,4 @@
-import { canonicalJson, type EntryRow, hashEntry, type Storage } from '../src/storage/index.ts';
+import { canonicalJson, type EntryRow, hashEntry, RowStory, type Storage } from '../src/storage/index.ts';
 
 type Row = Record<string, string | number | Uint8Array | null>;
 
@@ -84,19 +84,40 @@ export function retell(
     insert.run(...Object.values(row));
   };
   handle.exec('begin immediate');
+  const rows = story.rows.flatMap(([table, some]) =>
+    some.map((row) => {
+      const renewed = Object.fromEntries(Object.entries(row).map(([name, value]) => [name, renew(value)]));
+      return [
+        table,
+        'number' in row ? { ...renewed, number: renumber(table, row.number, nth) } : renewed,
+      ] as const;
+    }),
+  );
+  const told = tellRows(rows);
   let last = handle.prepare('select seq, hash from entry order by seq desc limit 1').get() as EntryRow;
   for (const entry of story.entries) {
     const payload = canonicalJson(JSON.parse(entry.payload, (_key, value) => renew(value) ?? value));
     const ids = { id: `${entry.id}-${nth}`, subject_id: String(renew(entry.subject_id)) };
-    const next = { ...entry, ...ids, seq: last.seq + 1, payload, previous_hash: last.hash };
+    const links = { seq: last.seq + 1, previous_hash: last.hash };
+    const next = { ...entry, ...ids, ...links, payload, rows: told.get(ids.id)?.text() ?? '{}' };
     last = { ...next, hash: hashEntry(next) };
     write('entry', { ...last });
   }
-  for (const [table, rows] of story.rows) {
-    for (const row of rows) {
-      const renewed = Object.fromEntries(Object.entries(row).map(([name, value]) => [name, renew(value)]));
-      write(table, 'number' in row ? { ...renewed, number: renumber(table, row.number, nth) } : renewed);
-    }
-  }
+  for (const [table, row] of rows) write(table, row);
   handle.exec('commit');
+}
+
+/** What each entry says of its rows; those of a batch hang on the entry that started it. */
+function tellRows(rows: readonly (readonly [table: string, row: Row])[]): Map<string, RowStory> {
+  const entryOfBatch = new Map(
+    rows.flatMap(([table, row]) => (table === 'batch' ? [[row.id, row.entry_id]] : [])),
+  );
+  const told = new Map<string, RowStory>();
+  for (const [table, row] of rows) {
+    const entryId = String(row.entry_id ?? entryOfBatch.get(row.batch_id ?? null));
+    const story = told.get(entryId) ?? new RowStory();
+    story.add(table, row);
+    told.set(entryId, story);
+  }
+  return told;
 }

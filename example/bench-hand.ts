@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { type RouteName, routes } from '../src/contract/index.ts';
 import { must, type Result, refused } from '../src/core/problem.ts';
 import { problemsFromSchema } from '../src/core/problems-from-schema.ts';
-import { type Context, type UseCase, useCases } from '../src/work/index.ts';
+import { type Context, type OpenUseCase, useCases } from '../src/work/index.ts';
 
 type Body<Name extends RouteName> = (typeof routes)[Name] extends { input?: infer Input extends z.ZodType }
   ? z.input<Input>
@@ -43,9 +43,10 @@ export function benchHand(context: Context): BenchHand {
     name: Name,
     request: { params: Record<string, string>; query: unknown; body: unknown },
   ) =>
-    (useCases[name as keyof typeof useCases] as unknown as UseCase<Name>)(told, request as never) as Promise<
-      Result<Answer<Name>>
-    >;
+    (useCases[name as keyof typeof useCases] as unknown as OpenUseCase<Name>)(
+      told,
+      request as never,
+    ) as Promise<Result<Answer<Name>>>;
   return {
     context: told,
     at(day, hour, minute = 0) {

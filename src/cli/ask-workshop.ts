@@ -1,13 +1,13 @@
 import { type RouteName, routes } from '../contract/index.ts';
 import { type Problem, problem, type Result, refused } from '../core/problem.ts';
 import { realMachine } from '../machine/index.ts';
-import { openWorkshop, type UseCases, useCases } from '../work/index.ts';
+import { type OpenUseCases, openWorkshop, useCases } from '../work/index.ts';
 
 /** How long to wait for a file that another process has, in milliseconds: its server is asked instead. */
 const WAIT_MS = 300;
 
 type Asked = keyof typeof useCases & RouteName;
-type Answer<Name extends Asked> = Awaited<ReturnType<UseCases<Name>[Name]>>;
+type Answer<Name extends Asked> = Awaited<ReturnType<OpenUseCases<Name>[Name]>>;
 interface Request {
   readonly query?: unknown;
   readonly body?: unknown;

@@ -8,6 +8,7 @@ const STATUS: Readonly<Record<string, ContentfulStatusCode>> = {
   'calculation-unknown': 404,
   'page-missing': 404,
   'changed-meanwhile': 409,
+  'stamp-used-otherwise': 409,
   'body-too-large': 413,
   'body-not-json': 415,
   'host-foreign': 403,

@@ -89,6 +89,28 @@ describe('a request', () => {
     expect(first).toEqual(second);
   });
 
+  it('with the stamp of another is refused as a conflict, be it another body or another route', async () => {
+    const stamp = bench.stamp();
+    await post('/api/people', { stamp, name: 'First Said' });
+    const otherBody = await post('/api/people', { stamp, name: 'Then Said' });
+    expect(otherBody.status).toBe(409);
+    expect((await problemsOf(otherBody))[0]).toMatchObject({
+      code: 'stamp-used-otherwise',
+      where: 'stamp.id',
+      found: stamp.id,
+      mend: expect.stringContaining('once more as a new entry'),
+    });
+    const otherRoute = await post('/api/places', { stamp, name: 'Loft', kind: 'shelf' });
+    expect((await problemsOf(otherRoute))[0]?.code).toBe('stamp-used-otherwise');
+    const { people, places } = (await (await send('/api/workshop')).json()) as {
+      people: { name: string }[];
+      places: { name: string }[];
+    };
+    expect(people.map((row) => row.name)).not.toContain('Then Said');
+    expect(places.map((row) => row.name)).not.toContain('Loft');
+    expect((await post('/api/people', { stamp, name: 'First Said' })).status).toBe(201);
+  });
+
   it('with a fault is refused with where, what was found, what is allowed, and two sentences', async () => {
     const response = await post('/api/people', {
       stamp: { ...bench.stamp(), at: 'noon' },

@@ -3,7 +3,13 @@ import { bodyLimit } from 'hono/body-limit';
 import { runCalculation } from '../catalogue/index.ts';
 import { type Route, type RouteName, routes } from '../contract/index.ts';
 import { done, problem, type Result } from '../core/problem.ts';
-import { type Context, type Paper, problemOfFailure, type UseCases, type WorkRoute } from '../work/index.ts';
+import {
+  type Context,
+  type OpenUseCases,
+  type Paper,
+  problemOfFailure,
+  type WorkRoute,
+} from '../work/index.ts';
 import { answerProblems } from './answer.ts';
 import { listCalculations } from './calculations.ts';
 import { guardOrigin } from './guard-origin.ts';
@@ -15,7 +21,7 @@ import { serveWebFiles } from './web-files.ts';
 
 export interface AppWish {
   readonly context: Context;
-  readonly useCases: Partial<UseCases<WorkRoute>>;
+  readonly useCases: Partial<OpenUseCases<WorkRoute>>;
   readonly version: string;
   readonly webFolder: string;
   /** Known once it listens. */

@@ -1,6 +1,7 @@
 import { rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Insertable, Selectable } from 'kysely';
+import { readChainEnd } from './entry-store.ts';
 import type { BackupMadeTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
@@ -16,8 +17,16 @@ export const findLastBackup = (db: Reader, kind?: string): Promise<BackupRow | u
     .limit(1)
     .executeTakeFirst();
 
-export async function insertBackup(db: Reader, row: Insertable<BackupMadeTable>): Promise<void> {
-  await db.insertInto('backup_made').values(row).execute();
+/** Noted with where the chain ends: from then on the file must hold that entry. */
+export async function insertBackup(
+  db: Reader,
+  row: Omit<Insertable<BackupMadeTable>, 'last_seq' | 'last_hash'>,
+): Promise<void> {
+  const end = await readChainEnd(db);
+  await db
+    .insertInto('backup_made')
+    .values({ ...row, last_seq: end.seq, last_hash: end.hash })
+    .execute();
 }
 
 /** Clears old dailies of a folder away: only files that this workshop wrote, at the size that it wrote them. */

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { makeSmallFile, receiveLot } from '../../test/workshop/small-file.ts';
+import { insertBackup } from './backup-store.ts';
 import { checkUp } from './check-up.ts';
 import type { Storage } from './storage.ts';
 
@@ -33,7 +34,7 @@ describe('a check-up', () => {
   it('finds nothing wrong in a sound file, and looked at something', async () => {
     expect(await wrong()).toEqual({});
     const looked = Object.fromEntries((await checkUp(storage)).map((it) => [it.check, it.looked]));
-    expect(looked).toMatchObject({ chain: 3, sequence: 3, records: 7, balances: 2 });
+    expect(looked).toMatchObject({ chain: 3, sequence: 3, end: 0, records: 7, rows: 3, balances: 2 });
   });
 
   it('finds an entry whose text was changed, down to one character', async () => {
@@ -48,6 +49,7 @@ describe('a check-up', () => {
       'subject_kind',
       'subject_id',
       'payload',
+      'request_hash',
       'happened_at',
       'recorded_at',
       'device',
@@ -65,9 +67,48 @@ describe('a check-up', () => {
     expect(await wrong()).toMatchObject({
       sequence: ['entry 2 is missing before 3'],
       chain: [expect.stringContaining('entry 3')],
-      records: ['attachment: 1'],
+      records: ['attachment a1 names entry attached-a1, which is not here'],
       'foreign-keys': [expect.stringContaining('attachment')],
     });
+  });
+
+  it('finds entries cut off at the end, with all that they brought', async () => {
+    tamper(
+      "delete from movement where entry_id = 'received-l2'",
+      "delete from lot where id = 'l2'",
+      'delete from entry where seq = 3',
+    );
+    expect(await wrong()).toEqual({ end: ['3 entries were written, the last is 2'] });
+  });
+
+  it('goes on finding them after the next entry', async () => {
+    tamper(
+      "delete from movement where entry_id = 'received-l2'",
+      "delete from lot where id = 'l2'",
+      'delete from entry where seq = 3',
+    );
+    await receiveLot(storage, 'l3', 1_000_000);
+    expect(await wrong()).toMatchObject({ sequence: ['entry 3 is missing before 4'] });
+  });
+
+  it('finds a chain that was cut and noted so, by what a backup ended with', async () => {
+    const made = { file: '/backups/one', bytes: 1, kind: 'daily', at: '2026-11-02T09:00:00Z' };
+    await insertBackup(storage.db, made);
+    expect(await wrong()).toEqual({});
+    tamper(
+      "delete from movement where entry_id = 'received-l2'",
+      "delete from lot where id = 'l2'",
+      'delete from entry where seq = 3',
+      'update chain_end set seq = 2, hash = (select hash from entry where seq = 2)',
+    );
+    expect(await wrong()).toEqual({
+      end: ['the backup of 2026-11-02T09:00:00Z ended with entry 3, which is not here'],
+    });
+  });
+
+  it('finds an entry whose fields were shifted into one another', async () => {
+    tamper("update entry set kind = kind || char(10) || subject_kind, subject_kind = '' where seq = 3");
+    expect((await wrong()).chain).toEqual([expect.stringContaining('entry 3')]);
   });
 
   it('finds an entry that was computed anew after a change: the next one names the old hash', async () => {
@@ -77,7 +118,27 @@ describe('a check-up', () => {
 
   it('finds more taken from a lot than it had', async () => {
     tamper("update movement set quantity = 999 where id = 'l2-a'");
-    expect(await wrong()).toEqual({ balances: ['lot L-l2, Shelf'] });
+    expect(await wrong()).toEqual({
+      balances: ['lot L-l2, Shelf'],
+      rows: ['movement l2-a of entry 3 (lot-received) was changed'],
+    });
+  });
+
+  it('names the table, the row and the entry of a record that was changed, taken out or put in', async () => {
+    tamper(
+      "update movement set quantity = quantity + 1 where id = 'l1-a'",
+      "update lot set best_before = '2099-01-01' where id = 'l2'",
+      "update attachment set bytes = x'00'",
+      "insert into lot_status values ('received-l1', 'l1', 'released', '')",
+      "delete from movement where id = 'l2-b'",
+    );
+    expect((await wrong()).rows).toEqual([
+      'movement l1-a of entry 1 (lot-received) was changed',
+      'lot l2 of entry 3 (lot-received) was changed',
+      'lot_status l1 of entry 1 (lot-received) was added later',
+      'attachment a1 of entry 2 (file-attached) was changed',
+      'movement l2-b of entry 3 (lot-received) is missing',
+    ]);
   });
 
   it('finds a row that names another which is not there', async () => {

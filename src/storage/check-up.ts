@@ -1,9 +1,19 @@
 import { sql } from 'kysely';
-import { type EntryRow, FIRST_HASH, hashEntry } from './entry-store.ts';
+import { BY_BATCH, compareRows, nameEntry } from './check-rows.ts';
+import { type ChainEnd, type EntryRow, FIRST_HASH, hashEntry, readChainEnd } from './entry-store.ts';
+import { nameRow, RECORD_KEYS } from './record-rows.ts';
 import { foreignKeyFindings, integrityFindings, type SqliteHandle } from './sqlite-only.ts';
 import type { Reader, Storage } from './storage.ts';
 
-export type CheckName = 'integrity' | 'foreign-keys' | 'chain' | 'sequence' | 'records' | 'balances';
+export type CheckName =
+  | 'integrity'
+  | 'foreign-keys'
+  | 'chain'
+  | 'sequence'
+  | 'end'
+  | 'records'
+  | 'rows'
+  | 'balances';
 
 /** What one check found: nothing, or what is wrong, in the words of the file. */
 export interface Finding {
@@ -28,7 +38,9 @@ async function lookThrough(db: Reader, handle: SqliteHandle): Promise<Finding[]>
     { check: 'foreign-keys', looked: 1, wrong: foreignKeyFindings(handle) },
     { check: 'chain', looked: entries.length, wrong: brokenLinks(entries) },
     { check: 'sequence', looked: entries.length, wrong: gaps(entries) },
+    await missingEnd(db, entries),
     await recordsWithoutEntry(db),
+    { check: 'rows', looked: entries.length, wrong: await compareRows(db, entries) },
     await negativeBalances(db),
   ];
 }
@@ -39,7 +51,7 @@ function brokenLinks(entries: readonly EntryRow[]): string[] {
   return entries.flatMap((row) => {
     const isWhole = row.previous_hash === before && row.hash === hashEntry(row);
     before = row.hash;
-    return isWhole ? [] : [`entry ${row.seq} (${row.kind})`];
+    return isWhole ? [] : [nameEntry(row)];
   });
 }
 
@@ -49,39 +61,39 @@ const gaps = (entries: readonly EntryRow[]): string[] =>
     return row.seq === expected ? [] : [`entry ${expected} is missing before ${row.seq}`];
   });
 
-/** Records that name an entry, and the rows that a batch brought with it. */
-const BY_ENTRY = [
-  'movement',
-  'lot',
-  'lot_status',
-  'firm_word',
-  'addition',
-  'step_record',
-  'deviation',
-  'batch_close',
-  'fill_weight',
-  'strike',
-  'run_close',
-  'release',
-  'decision',
-  'reservation',
-  'dispatch',
-  'batch',
-  'filling_run',
-  'label_print',
-  'attachment',
-] as const;
+/**
+ * A chain whose last links were taken off is unbroken still. So its end was noted beside it, with every entry and with
+ * every backup: an entry that was noted there must be in the chain, with the same hash.
+ */
+async function missingEnd(db: Reader, entries: readonly EntryRow[]): Promise<Finding> {
+  const hashAt = new Map<number, string>([[0, FIRST_HASH], ...entries.map(atPlace)]);
+  const end = await readChainEnd(db);
+  const backups = await db.selectFrom('backup_made').selectAll().orderBy('id').execute();
+  const isThere = ({ seq, hash }: ChainEnd): boolean => hashAt.get(seq) === hash;
+  const last = entries.at(-1)?.seq ?? 0;
+  const wrong =
+    isThere(end) && end.seq === last ? [] : [`${end.seq} entries were written, the last is ${last}`];
+  const missed = backups
+    .filter((row) => !isThere({ seq: row.last_seq, hash: row.last_hash }))
+    .map((row) => `the backup of ${row.at} ended with entry ${row.last_seq}, which is not here`);
+  return { check: 'end', looked: backups.length, wrong: [...wrong, ...missed] };
+}
+
+const atPlace = ({ seq, hash }: EntryRow): [number, string] => [seq, hash];
+
+const BY_ENTRY = Object.keys(RECORD_KEYS).filter((table) => !BY_BATCH.has(table));
 
 async function recordsWithoutEntry(db: Reader): Promise<Finding> {
   let looked = 0;
   const wrong: string[] = [];
   for (const table of BY_ENTRY) {
-    const { rows } = await sql<{ all: number; without: number }>`
-      select count(*) as "all", sum(case when entry.id is null then 1 else 0 end) as "without"
-      from ${sql.table(table)} as record left join entry on entry.id = record.entry_id`.execute(db);
-    looked += Number(rows[0]?.all ?? 0);
-    const without = Number(rows[0]?.without ?? 0);
-    if (without > 0) wrong.push(`${table}: ${without}`);
+    const { rows: counted } = await sql<{ all: number }>`
+      select count(*) as "all" from ${sql.table(table)}`.execute(db);
+    const { rows } = await sql<Record<string, unknown>>`
+      select record.* from ${sql.table(table)} as record left join entry on entry.id = record.entry_id
+      where entry.id is null`.execute(db);
+    looked += Number(counted[0]?.all ?? 0);
+    wrong.push(...rows.map((row) => `${nameRow(table, row)} names entry ${row.entry_id}, which is not here`));
   }
   return { check: 'records', looked, wrong };
 }

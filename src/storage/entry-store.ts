@@ -11,6 +11,9 @@ export interface NewEntry {
   readonly subjectKind: string;
   readonly subjectId: string;
   readonly payload: unknown;
+  readonly requestHash: string;
+  /** The rows' hashes, as RowStory writes them. */
+  readonly rows: string;
   readonly happenedAt: string;
   readonly recordedAt: string;
   readonly personId: string | null;
@@ -20,10 +23,10 @@ export interface NewEntry {
 /** The hash before the first entry. */
 export const FIRST_HASH = '0'.repeat(64);
 
-/** Covers every column of the row and the hash before it. */
-export function hashEntry(row: Omit<EntryRow, 'hash'>): string {
-  return sha256(
-    [
+/** Covers every column of the row and the hash before it; as JSON, so that no text can pass for two others. */
+export const hashEntry = (row: Omit<EntryRow, 'hash'>): string =>
+  sha256(
+    canonicalJson([
       row.previous_hash,
       row.seq,
       row.id,
@@ -31,37 +34,47 @@ export function hashEntry(row: Omit<EntryRow, 'hash'>): string {
       row.subject_kind,
       row.subject_id,
       row.payload,
+      row.request_hash,
+      row.rows,
       row.happened_at,
       row.recorded_at,
-      row.person_id ?? '',
+      row.person_id,
       row.device,
-    ].join('\n'),
+    ]),
   );
-}
 
 export const findEntry = (db: Kysely<Database>, id: string): Promise<EntryRow | undefined> =>
   db.selectFrom('entry').selectAll().where('id', '=', id).executeTakeFirst();
 
-/** Adds the next link of the chain; called inside the one transaction of the write it belongs to. */
+export interface ChainEnd {
+  readonly seq: number;
+  readonly hash: string;
+}
+
+/** Where the chain ends, as it was noted beside it: an entry cut off at the end leaves this behind. */
+export const readChainEnd = (db: Kysely<Database>): Promise<ChainEnd> =>
+  db.selectFrom('chain_end').select(['seq', 'hash']).executeTakeFirstOrThrow();
+
+/**
+ * Adds the next link of the chain; called inside the one transaction of the write it belongs to. It follows the end that
+ * was noted, not the last row: after entries were cut off, the gap stays to be seen.
+ */
 export async function appendEntry(db: Kysely<Database>, entry: NewEntry): Promise<void> {
-  const last = await db
-    .selectFrom('entry')
-    .select(['seq', 'hash'])
-    .orderBy('seq', 'desc')
-    .limit(1)
-    .executeTakeFirst();
+  const end = await readChainEnd(db);
   const row = {
-    seq: (last?.seq ?? 0) + 1,
+    seq: end.seq + 1,
     id: entry.id,
     kind: entry.kind,
     subject_kind: entry.subjectKind,
     subject_id: entry.subjectId,
     payload: canonicalJson(entry.payload),
+    request_hash: entry.requestHash,
+    rows: entry.rows,
     happened_at: entry.happenedAt,
     recorded_at: entry.recordedAt,
     person_id: entry.personId,
     device: entry.device,
-    previous_hash: last?.hash ?? FIRST_HASH,
+    previous_hash: end.hash,
   };
   await db
     .insertInto('entry')

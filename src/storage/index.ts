@@ -45,7 +45,14 @@ export {
   updateCustomer,
 } from './customer-store.ts';
 export { type DecisionRow, insertDecision, listDecisions, type SignedDecision } from './decision-store.ts';
-export { appendEntry, type EntryRow, findEntry, hashEntry } from './entry-store.ts';
+export {
+  appendEntry,
+  type ChainEnd,
+  type EntryRow,
+  findEntry,
+  hashEntry,
+  readChainEnd,
+} from './entry-store.ts';
 export { exportAsCsvZip, exportAsJson } from './export.ts';
 export {
   countRunsOfBatch,
@@ -143,6 +150,7 @@ export {
   shelfPlaceId,
 } from './place-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
+export { type RowHashes, RowStory } from './record-rows.ts';
 export {
   type AttachmentRow,
   attachToReport,
@@ -197,4 +205,12 @@ export {
   updateWorkshop,
   type WorkshopRow,
 } from './workshop-store.ts';
-export { giveUp, orGiveUp, type Writer, type WriteStamp, type WriteStory, writeOnce } from './write.ts';
+export {
+  type Asked,
+  giveUp,
+  orGiveUp,
+  type Writer,
+  type WriteStamp,
+  type WriteStory,
+  writeOnce,
+} from './write.ts';

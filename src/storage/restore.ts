@@ -80,7 +80,13 @@ async function prepareCopy(passing: string, backup: string, stamp: RestoreStamp)
   if (!opened.ok) return opened;
   const told = await writeOnce(
     opened.value,
-    { id: stamp.id, at: stamp.at, by: null, device: 'this computer' },
+    {
+      id: stamp.id,
+      at: stamp.at,
+      by: null,
+      device: 'this computer',
+      asked: { text: 'file-restored', salt: null },
+    },
     stamp.at,
     (_tx, tell) =>
       tell({

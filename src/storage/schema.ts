@@ -10,6 +10,8 @@ import type { Generated } from 'kysely';
  */
 export interface Database {
   entry: EntryTable;
+  chain_end: ChainEndTable;
+  request_salt: RequestSaltTable;
   movement: MovementTable;
   lot_status: LotStatusTable;
   firm_word: FirmWordTable;
@@ -65,6 +67,10 @@ export interface EntryTable {
   subject_id: string;
   /** Canonical JSON: everything that was written, so that the chain alone tells the story. */
   payload: string;
+  /** SHA-256 of what was asked, the route and its whole body: the same stamp on something else is noticed. */
+  request_hash: string;
+  /** JSON: SHA-256 of each record that came with it, by table and key. A row changed later is noticed. */
+  rows: string;
   happened_at: string;
   recorded_at: string;
   /** null only for what the program does by itself before there is a person. */
@@ -72,6 +78,22 @@ export interface EntryTable {
   device: string;
   previous_hash: string;
   hash: string;
+}
+
+/** One row: where the chain ends. A trigger moves it with every entry, so that entries cut off at the end are missed. */
+export interface ChainEndTable {
+  id: number;
+  seq: number;
+  hash: string;
+}
+
+/**
+ * What was mixed into the request's hash where the request held a customer's text: erased with the customer, so that
+ * nobody can try names until the hash fits.
+ */
+export interface RequestSaltTable {
+  entry_id: string;
+  salt: string;
 }
 
 export interface MovementTable {
@@ -460,4 +482,7 @@ export interface BackupMadeTable {
   kind: string;
   file: string;
   bytes: number;
+  /** Where the chain ended then: the file must still hold that entry. */
+  last_seq: number;
+  last_hash: string;
 }

@@ -115,6 +115,16 @@ export class ImmediateDialect extends SqliteDialect {
 /** STRICT tables refuse a text where a number belongs. */
 export const STRICT: RawBuilder<unknown> = sql`strict`;
 
+/** A reference that is looked at when the transaction commits. */
+export const AT_COMMIT: RawBuilder<unknown> = sql`deferrable initially deferred`;
+
+/** The end of the chain is noted beside it, in the same transaction, without a query of its own. */
+export async function noteChainEnd(database: Kysely<never>, firstHash: string): Promise<void> {
+  await sql`insert into chain_end (id, seq, hash) values (1, 0, ${firstHash})`.execute(database);
+  await sql`create trigger entry_moves_chain_end after insert on entry
+    begin update chain_end set seq = new.seq, hash = new.hash; end`.execute(database);
+}
+
 /** The database itself refuses to change or delete a record. */
 export async function makeAppendOnly(database: Kysely<never>, table: string): Promise<void> {
   for (const event of ['update', 'delete'] as const) {

@@ -12,6 +12,7 @@ import { writeOnce } from './write.ts';
 const folder = mkdtempSync(join(tmpdir(), 'gramwright-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const openNew = async (name: string): Promise<Storage> => must(await openStorage(join(folder, name)));
+const ASKED = { text: 'the same', salt: null };
 const AT = '2026-11-02T08:00:00Z';
 
 describe('an open workshop file', () => {
@@ -104,7 +105,7 @@ describe('an open workshop file', () => {
     const storage = await openNew('append.gramwright');
     const written = await writeOnce(
       storage,
-      { id: 'e1', at: AT, by: null, device: 'test' },
+      { id: 'e1', at: AT, by: null, device: 'test', asked: ASKED },
       AT,
       async (_tx, tell) => tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: { a: 1 } }),
     );
@@ -112,7 +113,7 @@ describe('an open workshop file', () => {
     expect(() => storage.handle.prepare("update entry set kind = 'x'").run()).toThrow(/append-only: entry/);
     expect(() => storage.handle.prepare('delete from entry').run()).toThrow(/append-only: entry/);
     const replace =
-      "insert or replace into entry select seq, id, 'x', subject_kind, subject_id, payload, happened_at, recorded_at, person_id, device, previous_hash, hash from entry";
+      "insert or replace into entry select seq, id, 'x', subject_kind, subject_id, payload, request_hash, rows, happened_at, recorded_at, person_id, device, previous_hash, hash from entry";
     expect(() => storage.handle.prepare(replace).run()).toThrow(/append-only: entry/);
     const triggers = storage.handle
       .prepare("select name from sqlite_master where type = 'trigger'")
@@ -128,12 +129,63 @@ describe('an open workshop file', () => {
   it('counts the same entry once', async () => {
     const storage = await openNew('once.gramwright');
     const write = () =>
-      writeOnce(storage, { id: 'same', at: AT, by: null, device: 'test' }, AT, async (_tx, tell) => {
-        await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: {} });
-        return 'first';
-      });
+      writeOnce(
+        storage,
+        { id: 'same', at: AT, by: null, device: 'test', asked: ASKED },
+        AT,
+        async (_tx, tell) => {
+          await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: {} });
+          return 'first';
+        },
+      );
     expect(must(await write())).toEqual({ again: false, value: 'first' });
     expect(must(await write())).toEqual({ again: true, subjectId: 's' });
+    await storage.close();
+  });
+
+  it('refuses the same stamp on another request, and on a request sent at the same time', async () => {
+    const storage = await openNew('other.gramwright');
+    const write = (text: string) =>
+      writeOnce(
+        storage,
+        { id: 'one', at: AT, by: null, device: 'test', asked: { text, salt: null } },
+        AT,
+        async (_tx, tell) => {
+          await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: {} });
+          return 'first';
+        },
+      );
+    const [first, other] = await Promise.all([write('ten grams'), write('twelve grams')]);
+    expect(must(first)).toMatchObject({ again: false });
+    const refusal = {
+      problems: [{ code: 'stamp-used-otherwise', where: 'stamp.id', found: 'one', allowed: AT }],
+    };
+    expect(other).toMatchObject(refusal);
+    expect(await write('twelve grams')).toMatchObject(refusal);
+    expect(must(await write('ten grams'))).toEqual({ again: true, subjectId: 's' });
+    await storage.close();
+  });
+
+  it('knows a request again by its salt, and not once the salt was erased', async () => {
+    const storage = await openNew('salt.gramwright');
+    let salts = 0;
+    const write = () => {
+      salts += 1;
+      const asked = { text: 'Mara Fell', salt: `salt ${salts}` };
+      return writeOnce(
+        storage,
+        { id: 'one', at: AT, by: null, device: 'test', asked },
+        AT,
+        async (_tx, tell) => {
+          await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: {} });
+          return 'first';
+        },
+      );
+    };
+    expect(must(await write())).toMatchObject({ again: false });
+    expect(must(await write())).toEqual({ again: true, subjectId: 's' });
+    storage.handle.exec('delete from request_salt');
+    expect(await write()).toMatchObject({ problems: [{ code: 'stamp-used-otherwise' }] });
     await storage.close();
   });
 
@@ -153,7 +205,7 @@ describe('an open workshop file', () => {
   it('tells a full disk as such, keeps nothing of the entry and everything before it', async () => {
     const storage = await openNew('full.gramwright');
     const write = (id: string, size: number) =>
-      writeOnce(storage, { id, at: AT, by: null, device: 'test' }, AT, async (_tx, tell) => {
+      writeOnce(storage, { id, at: AT, by: null, device: 'test', asked: ASKED }, AT, async (_tx, tell) => {
         await tell({ kind: 'tried', subjectKind: 'test', subjectId: 's', payload: 'x'.repeat(size) });
       });
     expect((await write('before', 10)).ok).toBe(true);

@@ -1,8 +1,12 @@
 import type { Transaction } from 'kysely';
 import { type Problem, problem, type Result, refused } from '../core/problem.ts';
+import { sha256 } from './canonical.ts';
 import { appendEntry, findEntry } from './entry-store.ts';
+import { RowStory } from './record-rows.ts';
+import { findSalt, insertSalt } from './salt-store.ts';
 import type { Database } from './schema.ts';
 import type { Storage } from './storage.ts';
+import { watchRows } from './watch-rows.ts';
 
 export type Writer = Transaction<Database>;
 
@@ -12,7 +16,17 @@ export interface WriteStamp {
   readonly at: string;
   readonly by: string | null;
   readonly device: string;
+  readonly asked: Asked;
 }
+
+/** What was asked, word for word: only its hash is kept, so that the same stamp on something else is noticed. */
+export interface Asked {
+  readonly text: string;
+  /** Random, where the text holds what a customer may ask to be erased; else nothing. */
+  readonly salt: string | null;
+}
+
+const hashAsked = (text: string, salt: string | null): string => sha256(`${salt ?? ''}\n${text}`);
 
 /** What a write adds to the chain. */
 export interface WriteStory {
@@ -46,49 +60,78 @@ export function giveUp(...problems: readonly Problem[]): never {
   throw new Refusal(problems);
 }
 
+type Outcome<T> = Result<
+  { readonly again: false; readonly value: T } | { readonly again: true; readonly subjectId: string }
+>;
+
 /**
  * One write: one transaction, one link of the chain, all or nothing.
  *
- * The chain's entry is written first, since records refer to it; `tell` says what the write will be, `carryOut` does it.
- * The same entry sent again (same stamp id) writes nothing and answers `again: true` with the subject it was about.
+ * `tell` says what the write is, `carryOut` does it; the chain's entry is written last, with the hashes of the records.
+ * The same entry sent again (same stamp id, same request) writes nothing and answers `again: true` with the subject it
+ * was about; the same stamp id on anything else is refused.
  */
 export async function writeOnce<T>(
   storage: Storage,
   stamp: WriteStamp,
   recordedAt: string,
   carryOut: (tx: Writer, tell: (story: WriteStory) => Promise<void>) => Promise<T>,
-): Promise<
-  Result<{ readonly again: false; readonly value: T } | { readonly again: true; readonly subjectId: string }>
-> {
-  const earlier = await findEntry(storage.db, stamp.id);
-  if (earlier) return { ok: true, value: { again: true, subjectId: earlier.subject_id } };
+): Promise<Outcome<T>> {
+  const earlier = await findEarlier(storage, stamp);
+  if (earlier) return earlier;
   try {
-    const value = await storage.db.transaction().execute(async (tx) => {
-      let told = 0;
-      const answer = await carryOut(tx, async (story) => {
-        told += 1;
-        await appendEntry(tx, {
-          ...story,
-          id: stamp.id,
-          happenedAt: stamp.at,
-          recordedAt,
-          personId: stamp.by,
-          device: stamp.device,
-        });
-      });
-      if (told !== 1) throw new Error(`a write tells its story once, told ${told} times`);
-      return answer;
-    });
+    const value = await storage.db.transaction().execute((tx) => writeIn(tx, stamp, recordedAt, carryOut));
     return { ok: true, value: { again: false, value } };
   } catch (error) {
     // The same entry may have been sent twice at once: whichever comes second finds the first on disk.
-    const raced = await findEntry(storage.db, stamp.id);
-    if (raced) return { ok: true, value: { again: true, subjectId: raced.subject_id } };
+    const raced = await findEarlier(storage, stamp);
+    if (raced) return raced;
     if (error instanceof Refusal) return refused(...error.problems);
     const known = databaseProblem(error, storage.file);
     if (known) return refused(known);
     throw error;
   }
+}
+
+async function writeIn<T>(
+  tx: Writer,
+  stamp: WriteStamp,
+  recordedAt: string,
+  carryOut: (tx: Writer, tell: (story: WriteStory) => Promise<void>) => Promise<T>,
+): Promise<T> {
+  const rows = new RowStory();
+  const told: WriteStory[] = [];
+  const answer = await carryOut(tx.withPlugin(watchRows(rows)), async (story) => {
+    told.push(story);
+  });
+  const [story] = told;
+  if (!story || told.length > 1) throw new Error(`a write tells its story once, told ${told.length} times`);
+  const { text, salt } = stamp.asked;
+  await appendEntry(tx, {
+    ...story,
+    id: stamp.id,
+    requestHash: hashAsked(text, salt),
+    rows: rows.text(),
+    happenedAt: stamp.at,
+    recordedAt,
+    personId: stamp.by,
+    device: stamp.device,
+  });
+  if (salt !== null) await insertSalt(tx, stamp.id, salt);
+  return answer;
+}
+
+/** The entry that stands under this stamp already, if the same was asked; where the salt was erased, nobody can tell. */
+async function findEarlier(
+  { db }: Storage,
+  { id, asked }: WriteStamp,
+): Promise<Result<{ readonly again: true; readonly subjectId: string }> | undefined> {
+  const entry = await findEntry(db, id);
+  if (!entry) return undefined;
+  const salt = asked.salt === null ? null : ((await findSalt(db, id)) ?? null);
+  if (entry.request_hash === hashAsked(asked.text, salt))
+    return { ok: true, value: { again: true, subjectId: entry.subject_id } };
+  return refused(problem('stamp-used-otherwise', 'stamp.id', { found: id, allowed: entry.recorded_at }));
 }
 
 /** What the database itself refuses, as a problem; anything else is a mistake of ours and goes on as an exception. */

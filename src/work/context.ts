@@ -1,5 +1,5 @@
 import type { Machine } from '../machine/index.ts';
-import type { Storage } from '../storage/index.ts';
+import type { Asked, Storage } from '../storage/index.ts';
 
 /** What every use-case is given: the open file, and the world's time and ids. */
 export interface Context {
@@ -7,4 +7,9 @@ export interface Context {
   readonly machine: Machine;
   /** Fills an empty file with the example workshop; absent where the program came without it. */
   readonly buildExample?: (context: Context) => Promise<void>;
+}
+
+/** What a use-case is asked: the context, and the request word for word, which its entry keeps as a hash. */
+export interface AskedContext extends Context {
+  readonly asked: () => Asked;
 }

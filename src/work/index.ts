@@ -4,6 +4,7 @@ import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
 import { makingUseCases } from './making/index.ts';
 import { morningUseCases } from './morning/index.ts';
+import { noteRequests } from './note-requests.ts';
 import { orderUseCases } from './orders/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
@@ -19,14 +20,14 @@ export {
   restoreWorkshop,
   workshopFile,
 } from './keeping/index.ts';
-export type { Paper, RequestOf, UseCase, UseCases } from './use-case.ts';
+export type { OpenUseCase, OpenUseCases, Paper, RequestOf } from './use-case.ts';
 export { type Beginning, openDoors } from './workshop/index.ts';
 
 /** All rows of the table but those that need no workshop: the server answers these itself. */
 export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'getHealth'>;
 
 /** Every use-case by the name of its route: each room spreads its own here. */
-export const useCases = {
+export const useCases = noteRequests({
   ...keepingUseCases,
   ...fillingUseCases,
   ...formulaUseCases,
@@ -36,4 +37,4 @@ export const useCases = {
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,
-} satisfies UseCases<WorkRoute>;
+} satisfies UseCases<WorkRoute>);

@@ -1,20 +1,21 @@
 import type { Stamp } from '../contract/index.ts';
 import { problem, type Result } from '../core/problem.ts';
 import { findPerson, giveUp, type Writer, type WriteStory, writeOnce } from '../storage/index.ts';
-import type { Context } from './context.ts';
+import type { AskedContext } from './context.ts';
 
 /**
  * Every use-case's write: the stamp's person must exist and be active, the whole is one transaction and one entry of
- * the chain, and the answer is the subject's view as it stands afterwards. The same stamp again writes nothing and
- * gives that view again.
+ * the chain, and the answer is the subject's view as it stands afterwards. The same request again writes nothing and
+ * gives that view again; the same stamp on another request is refused.
  */
 export async function record<T>(
-  context: Context,
+  context: AskedContext,
   stamp: Stamp,
   carryOut: (tx: Writer, tell: (story: WriteStory) => Promise<void>) => Promise<string>,
   viewOf: (subjectId: string) => Promise<Result<T>>,
 ): Promise<Result<T>> {
-  const written = await writeOnce(context.storage, stamp, context.machine.now(), async (tx, tell) => {
+  const once = { ...stamp, asked: context.asked() };
+  const written = await writeOnce(context.storage, once, context.machine.now(), async (tx, tell) => {
     const person = await findPerson(tx, stamp.by);
     if (!person || person.is_active === 0) giveUp(problem('person-unknown', 'stamp.by', { found: stamp.by }));
     return carryOut(tx, tell);

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { RouteName, routes } from '../contract/index.ts';
 import type { Result } from '../core/problem.ts';
-import type { Context } from './context.ts';
+import type { AskedContext, Context } from './context.ts';
 
 type Routes = typeof routes;
 type BodyOf<Name extends RouteName> = Routes[Name] extends { input?: infer Input extends z.ZodType }
@@ -30,8 +30,16 @@ type AnswerOf<Name extends RouteName> = Routes[Name] extends { media: string }
 
 /** One use-case for one row of the table of routes. Reads write nothing; each write is one transaction. */
 export type UseCase<Name extends RouteName> = (
-  context: Context,
+  context: AskedContext,
   request: RequestOf<Name>,
 ) => Promise<Result<AnswerOf<Name>>>;
 
 export type UseCases<Names extends RouteName> = { readonly [Name in Names]: UseCase<Name> };
+
+/** The same from outside: the request is noted on the way in. */
+export type OpenUseCase<Name extends RouteName> = (
+  context: Context,
+  request: RequestOf<Name>,
+) => Promise<Result<AnswerOf<Name>>>;
+
+export type OpenUseCases<Names extends RouteName> = { readonly [Name in Names]: OpenUseCase<Name> };

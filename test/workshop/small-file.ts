@@ -29,7 +29,7 @@ export async function makeSmallFile(file: string): Promise<Storage> {
 }
 
 export async function receiveLot(storage: Storage, id: string, micrograms: number): Promise<void> {
-  const stamp = { id: `received-${id}`, at: AT, by: 'p1', device: 'test' };
+  const stamp = { id: `received-${id}`, at: AT, by: 'p1', device: 'test', asked: { text: id, salt: null } };
   must(
     await writeOnce(storage, stamp, AT, async (tx, tell) => {
       await tell(story('lot-received', id));
@@ -84,7 +84,7 @@ export async function receiveLot(storage: Storage, id: string, micrograms: numbe
 
 async function attach(storage: Storage, id: string): Promise<void> {
   const bytes = Buffer.from([0, 255, 37, 80, 68, 70]);
-  const stamp = { id: `attached-${id}`, at: AT, by: 'p1', device: 'test' };
+  const stamp = { id: `attached-${id}`, at: AT, by: 'p1', device: 'test', asked: { text: id, salt: null } };
   must(
     await writeOnce(storage, stamp, AT, async (tx, tell) => {
       await tell(story('file-attached', id));

@@ -1,7 +1,10 @@
 import type { CreateTableBuilder, Kysely } from 'kysely';
+import { FIRST_HASH } from '../entry-store.ts';
 import {
+  AT_COMMIT,
   freezeUsedRevisions,
   makeAppendOnly,
+  noteChainEnd,
   refuseOverdraft,
   STRICT,
   writeApplicationId,
@@ -27,9 +30,12 @@ async function makeTable(
 function addColumn(table: CreateTableBuilder<string, string>, column: string, kind: Column) {
   const isOptional = kind.includes('?');
   if (kind.startsWith('->')) {
+    const named = kind.replace(/^->\??\s*/, '');
     return table.addColumn(column, 'text', (built) => {
-      const referring = built.references(kind.replace(/^->\??\s*/, ''));
-      return isOptional ? referring : referring.notNull();
+      const referring = built.references(named);
+      const placed = isOptional ? referring : referring.notNull();
+      // An entry is written after the records that name it, since it holds their hashes.
+      return named === 'entry.id' ? placed.modifyEnd(AT_COMMIT) : placed;
     });
   }
   const type = kind.replace('?', '') as 'text' | 'integer' | 'blob';
@@ -201,6 +207,8 @@ async function makeReportsAndOrders(db: Kysely<never>): Promise<void> {
     kind: 'text',
     file: 'text',
     bytes: 'integer',
+    last_seq: 'integer',
+    last_hash: 'text',
   });
 }
 
@@ -212,6 +220,8 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     subject_kind: 'text',
     subject_id: 'text',
     payload: 'text',
+    request_hash: 'text',
+    rows: 'text',
     happened_at: 'text',
     recorded_at: 'text',
     person_id: '->? person.id',
@@ -219,6 +229,8 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     previous_hash: 'text',
     hash: 'text',
   });
+  await makeTable(db, 'chain_end', ['id'], { id: 'integer', seq: 'integer', hash: 'text' });
+  await makeTable(db, 'request_salt', ['entry_id'], { entry_id: '-> entry.id', salt: 'text' });
   await makeTable(db, 'batch', ['id'], {
     id: 'text',
     entry_id: '-> entry.id',
@@ -466,4 +478,5 @@ export async function up(db: Kysely<never>): Promise<void> {
   for (const table of RECORDS) await makeAppendOnly(db, table);
   await refuseOverdraft(db);
   await freezeUsedRevisions(db);
+  await noteChainEnd(db, FIRST_HASH);
 }

@@ -139,6 +139,10 @@ export const foundationProblems = {
     says: 'Nobody who works here is known by \u201c{found}\u201d.',
     mend: 'Choose who you are at the top of the page, or add the person.',
   },
+  'stamp-used-otherwise': {
+    says: 'Nothing was written: the number of this entry ({found}) stands in the record already, since {allowed}, for something else.',
+    mend: 'Reload the page, look at what stands there, and enter it once more as a new entry.',
+  },
   'changed-meanwhile': {
     says: '{where} was changed meanwhile: you saw its version {found}, it is at {allowed} and now holds \u201c{holds}\u201d.',
     mend: 'Look at the newer one, then enter your change again if it is still needed.',

@@ -1,6 +1,6 @@
 import { done, problem, refused } from '../../core/problem.ts';
 import { labelToSvg, layoutLabel } from '../../print/layout/index.ts';
-import { insertLabelPrint, listLabelPrints, sha256, writeOnce } from '../../storage/index.ts';
+import { canonicalJson, insertLabelPrint, listLabelPrints, sha256, writeOnce } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { painter } from '../painter.ts';
@@ -68,7 +68,8 @@ async function writePrint(context: Context, { head }: RunRecords, print: Print) 
   const before = await listLabelPrints(context.storage.db, head.id);
   const last = before.filter((row) => row.market === print.market).at(-1);
   if (last?.sha256 === print.sha256 && last.copies === print.copies) return done(null);
-  const stamp = { id: context.machine.newId(), at, by: null, device: 'this program' };
+  const asked = { text: canonicalJson(print), salt: null };
+  const stamp = { id: context.machine.newId(), at, by: null, device: 'this program', asked };
   return writeOnce(context.storage, stamp, at, async (tx, tell) => {
     await tell({
       kind: 'label-printed',

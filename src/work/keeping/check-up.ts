@@ -8,7 +8,9 @@ const ASKED: Readonly<Record<CheckName, string>> = {
   'foreign-keys': 'check-foreign-keys',
   chain: 'check-chain',
   sequence: 'check-sequence',
+  end: 'check-end',
   records: 'check-records',
+  rows: 'check-rows',
   balances: 'check-balances',
 };
 

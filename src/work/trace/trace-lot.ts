@@ -6,7 +6,7 @@ import {
   type Reader,
   type SentTins,
 } from '../../storage/index.ts';
-import type { Context } from '../context.ts';
+import type { AskedContext } from '../context.ts';
 import { getRunCost } from '../filling/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { amountText } from '../quantity-text.ts';
@@ -98,7 +98,7 @@ async function nameOrders(db: Reader, sent: readonly SentTins[], zone: string) {
   }));
 }
 
-async function costOf(context: Context, runId: string | null) {
+async function costOf(context: AskedContext, runId: string | null) {
   if (runId === null) return null;
   const cost = await getRunCost(context, { params: { id: runId }, query: undefined, body: undefined });
   return cost.ok ? cost.value : null;

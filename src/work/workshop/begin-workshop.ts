@@ -1,5 +1,6 @@
 import { done, problem, type Result, refused } from '../../core/problem.ts';
 import {
+  canonicalJson,
   giveUp,
   insertPerson,
   insertPlace,
@@ -35,7 +36,8 @@ export interface Beginning {
 export async function openDoors(context: Context, beginning: Beginning): Promise<Result<WorkshopView>> {
   const { newId, now } = context.machine;
   const at = now();
-  const stamp = { id: newId(), at, by: null, device: 'this computer' };
+  const asked = { text: canonicalJson(beginning), salt: null };
+  const stamp = { id: newId(), at, by: null, device: 'this computer', asked };
   const written = await writeOnce(context.storage, stamp, at, async (tx, tell) => {
     if (await readWorkshop(tx)) giveUp(alreadyBegun());
     const first = firstThings(beginning, newId);
