@@ -90,6 +90,8 @@ export const lot = z.object({
   firmTo: f.instant.nullable(),
   paid: z.string().nullable(),
   paidFor: z.string().nullable(),
+  /** How much came in, was found or was made. */
+  cameIn: z.string(),
   batchId: f.id.nullable(),
   fillingRunId: f.id.nullable(),
 });
@@ -248,6 +250,8 @@ export const stockRoutes = {
       supplierLot: f.text.nullable(),
       bestBefore: f.date.nullable(),
       paid: f.money.nullable(),
+      /** How much came in, where the receipt says it wrong: grams, or pieces. Left out, it stays. */
+      quantity: f.decimal.optional(),
       reason: f.name,
     }),
     output: f.createdThing,
@@ -278,6 +282,8 @@ export const stockRoutes = {
       tareGrams: f.grams.optional(),
       pieces: f.pieces.optional(),
       reason: f.name,
+      /** The answer to the question that a count above the ledger asks back. */
+      isGainSure: z.boolean().default(false),
     }),
     output: z.object({ difference: z.string(), onHand: z.string() }),
   }),

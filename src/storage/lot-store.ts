@@ -15,7 +15,7 @@ export async function insertLot(db: Reader, row: LotRow): Promise<void> {
 /** What may be corrected of a lot; the entry of the correction keeps what stood there before. */
 export async function updateLotFacts(
   db: Reader,
-  row: Pick<LotRow, 'id' | 'supplier_lot' | 'best_before' | 'paid'>,
+  row: Pick<LotRow, 'id' | 'supplier_lot' | 'best_before' | 'paid' | 'received'>,
   seenVersion: number,
 ): Promise<boolean> {
   const { id, ...facts } = row;

@@ -89,6 +89,8 @@ export const shelfWords = {
     firmNow: 'Your word is kept: it is firm.',
     correctTitle: (number: string) => `Correct lot ${number}`,
     correctHint: 'The first entry stays readable.',
+    cameIn: 'How much came in',
+    cameInHint: 'Where it differs, the difference is booked as received.',
     corrected: 'The correction is kept; the first entry stays readable.',
   },
   book: {
@@ -136,6 +138,8 @@ export const shelfWords = {
     },
     place: 'Where is it?',
     save: 'Keep the count',
+    gainTitle: 'Is there really more?',
+    gainSure: 'It is right: book it',
     saved: (amount: string) => `Counted: ${amount} on the shelf.`,
     working: 'Net = with its tub less the tub alone; difference = net less what the books say.',
   },

@@ -49,6 +49,18 @@ export const workStockProblems = {
     says: 'This is weighed, not counted.',
     mend: 'Give the gross weight and the tare.',
   },
+  'count-above-came-in': {
+    says: '{found}{unit, select, g { g} other { pieces}} of {item}, lot {where}, would be there, and never more than {allowed}{unit, select, g { g} other { pieces}} of this lot came in.',
+    mend: 'Look at the number on the tub: another lot is counted under its own. If more came in than was written down, correct the lot\u2019s receipt first.',
+  },
+  'count-gains': {
+    says: 'That is {gain}{unit, select, g { g} other { pieces}} more of {item}, lot {where}, than the {allowed}{unit, select, g { g} other { pieces}} that the ledger has.',
+    mend: 'Look at the number on the tub, at gross and tare. If it is right all the same, say so, and the difference is booked.',
+  },
+  'receipt-below-gone': {
+    says: '{found}{unit, select, g { g} other { pieces}} cannot be all that came in of {item}: {allowed}{unit, select, g { g} other { pieces}} have gone out of this lot already.',
+    mend: 'Give at least what has gone; if less is there now, weigh the tub and enter the count.',
+  },
   'nothing-found': {
     says: 'Nothing of {found} would be there.',
     mend: 'Leave an empty tub out of the opening count.',

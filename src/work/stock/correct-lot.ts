@@ -1,12 +1,18 @@
 import { type Problem, problem } from '../../core/problem.ts';
-import { giveUp, type LotAtHand, updateLotFacts } from '../../storage/index.ts';
+import { giveUp, insertMovements, type LotAtHand, orGiveUp, updateLotFacts } from '../../storage/index.ts';
+import { amountText } from '../quantity-text.ts';
 import { changedMeanwhile, record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
+import { correctReceipt } from './correct-receipt.ts';
 import { lotToChange } from './lot-on-bench.ts';
+import { readQuantity, type Unit } from './read-quantity.ts';
 
 type Body = RequestOf<'correctLot'>['body'];
 
-/** Changes what was written about a lot; the entry keeps both sides and the reason, so the first stays readable. */
+/**
+ * Changes what was written about a lot; the entry keeps both sides and the reason, so the first stays readable. Where the
+ * quantity of the receipt was wrong, the difference is booked as received.
+ */
 export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
   record(
     context,
@@ -15,8 +21,11 @@ export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
       const lot = await lotToChange(tx, params.id ?? '');
       const problems = whyNotCorrectable(lot, body);
       if (problems.length > 0) giveUp(...problems);
-      const before = { supplierLot: lot.supplier_lot, bestBefore: lot.best_before, paid: lot.paid };
-      const after = { supplierLot: body.supplierLot, bestBefore: body.bestBefore, paid: body.paid };
+      const received = receivedBy(lot, body);
+      const movements = await correctReceipt(context, tx, lot, { received, ...body });
+      const { supplierLot, bestBefore, paid } = body;
+      const before = { ...factsOf(lot), quantity: amountText(lot.received, lot.unit) };
+      const after = { supplierLot, bestBefore, paid, quantity: amountText(received, lot.unit) };
       await tell({
         kind: 'lot-corrected',
         subjectKind: 'lot',
@@ -28,13 +37,24 @@ export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
         supplier_lot: body.supplierLot,
         best_before: body.bestBefore,
         paid: body.paid,
+        received,
       };
       if (!(await updateLotFacts(tx, row, body.version)))
         giveUp(changedMeanwhile(`lot ${lot.number}`, body.version, lot.version, holdsOf(lot)));
+      await insertMovements(tx, movements);
       return lot.id;
     },
     viewId,
   );
+
+const factsOf = (lot: LotAtHand) => ({
+  supplierLot: lot.supplier_lot,
+  bestBefore: lot.best_before,
+  paid: lot.paid,
+});
+
+const receivedBy = (lot: LotAtHand, { quantity }: Body): number =>
+  quantity === undefined ? lot.received : orGiveUp(readQuantity(quantity, lot.unit as Unit));
 
 const holdsOf = (lot: LotAtHand): string =>
   [lot.supplier_lot, lot.best_before, lot.paid].filter((fact) => fact !== null).join(', ');
@@ -42,11 +62,12 @@ const holdsOf = (lot: LotAtHand): string =>
 /** What is made here was not bought; and the date on filled tins is printed already. */
 function whyNotCorrectable(lot: LotAtHand, body: Body): Problem[] {
   if (lot.item_kind === 'material') return [];
-  const bought = (['supplierLot', 'paid'] as const).filter((field) => body[field] !== null);
+  const fields = { supplierLot: body.supplierLot, paid: body.paid, quantity: body.quantity ?? null };
+  const bought = Object.entries(fields).filter(([, found]) => found !== null);
   const isPrinted = lot.item_kind === 'product' && body.bestBefore !== lot.best_before;
   return [
-    ...bought.map((field) =>
-      problem('lot-not-bought', field, { found: body[field], parameters: { lot: lot.number } }),
+    ...bought.map(([field, found]) =>
+      problem('lot-not-bought', field, { found, parameters: { lot: lot.number } }),
     ),
     ...(isPrinted
       ? [problem('date-printed', 'bestBefore', { found: body.bestBefore, allowed: lot.best_before })]

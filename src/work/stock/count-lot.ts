@@ -1,15 +1,17 @@
 import { done } from '../../core/problem.ts';
-import { insertMovements, listMovementsOfEntry, orGiveUp } from '../../storage/index.ts';
+import { giveUp, insertMovements, listMovementsOfEntry, orGiveUp } from '../../storage/index.ts';
 import { newMovement } from '../new-movement.ts';
 import { amountText } from '../quantity-text.ts';
 import { record } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { judgeCount } from './judge-count.ts';
 import { findLotAtHand, lotToChange, standingMeant } from './lot-on-bench.ts';
 import { readCounted, type Unit } from './read-quantity.ts';
 
 /**
  * What is there is what was weighed or counted: the difference to the ledger is booked with a reason. A count that
- * agrees is booked too, as a difference of nought, so that it is known when somebody looked.
+ * agrees is booked too, as a difference of nought, so that it is known when somebody looked. What is more than the
+ * ledger has is asked about, and more than ever came in is refused.
  */
 export const countLot: UseCase<'countLot'> = (context, { body, params }) =>
   record(
@@ -19,7 +21,10 @@ export const countLot: UseCase<'countLot'> = (context, { body, params }) =>
       const lot = await lotToChange(tx, params.id ?? '');
       const counted = orGiveUp(readCounted(body, lot.unit as Unit));
       const standing = await standingMeant(tx, lot, body.placeId, 'placeId');
-      const { grossGrams, tareGrams, pieces, reason } = body;
+      const { grossGrams, tareGrams, pieces, reason, isGainSure } = body;
+      const before = standing.quantity;
+      const refusal = await judgeCount(tx, { lot, before, counted, isGainSure });
+      if (refusal) giveUp(refusal);
       await tell({
         kind: 'lot-counted',
         subjectKind: 'lot',
@@ -29,7 +34,7 @@ export const countLot: UseCase<'countLot'> = (context, { body, params }) =>
           grossGrams,
           tareGrams,
           pieces,
-          before: standing.quantity,
+          before,
           counted,
           reason,
         },
@@ -39,7 +44,7 @@ export const countLot: UseCase<'countLot'> = (context, { body, params }) =>
           lot_id: lot.id,
           place_id: standing.place_id,
           kind: 'counted',
-          quantity: counted - standing.quantity,
+          quantity: counted - before,
           reason,
         }),
       ]);

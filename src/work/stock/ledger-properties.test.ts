@@ -38,7 +38,7 @@ async function carryOut(
     act.act === 'count'
       ? await bench.ask('countLot', {
           params,
-          body: { placeId: here, grossGrams: quantity, tareGrams: '0', reason: 'Weighed' },
+          body: { placeId: here, grossGrams: quantity, tareGrams: '0', reason: 'Weighed', isGainSure: true },
         })
       : await bench.ask('moveLot', {
           params,
@@ -57,6 +57,8 @@ async function carryOut(
 function expectAfter(balance: [number, number], act: Act): boolean {
   const { from, micrograms: quantity } = act;
   if (act.act === 'count') {
+    // More than ever came in is refused.
+    if (quantity > balance[from] && quantity + (balance[1 - from] ?? 0) > RECEIVED) return false;
     balance[from] = quantity;
     return true;
   }

@@ -36,6 +36,7 @@ export const viewLot = (lot: LotAtHand, today: string, kept: number): LotView =>
   firmFrom: lot.firm_from,
   firmTo: lot.firm_to,
   paid: lot.paid,
+  cameIn: amountText(lot.received, lot.unit),
   paidFor: lot.paid === null ? null : amountText(lot.received, lot.unit),
   batchId: lot.batch_id,
   fillingRunId: lot.filling_run_id,

@@ -193,8 +193,8 @@ describe('correcting a lot', () => {
       .where('kind', '=', 'lot-corrected')
       .executeTakeFirstOrThrow();
     expect(JSON.parse(entry.payload)).toEqual({
-      before: { supplierLot: 'S-1', bestBefore: '2027-11-26', paid: '12.00' },
-      after: { supplierLot: 'S-2', bestBefore: '2027-01-31', paid: '13.00' },
+      before: { supplierLot: 'S-1', bestBefore: '2027-11-26', paid: '12.00', quantity: '1000' },
+      after: { supplierLot: 'S-2', bestBefore: '2027-01-31', paid: '13.00', quantity: '1000' },
       reason: 'Misread the label',
     });
   });

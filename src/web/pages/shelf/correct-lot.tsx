@@ -8,7 +8,7 @@ import { DateField } from '../../parts/date-field.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
-import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import { textOrNull } from './receive-draft.ts';
 import type { Lot } from './shelf-item.ts';
 
@@ -19,19 +19,21 @@ interface Props {
 
 const { lot: words } = shelfWords;
 
-const draftOf = ({ supplierLot, bestBefore, paid }: Lot) => ({
+const draftOf = ({ supplierLot, bestBefore, paid, cameIn }: Lot) => ({
   supplierLot: supplierLot ?? '',
   bestBefore: bestBefore ?? '',
   paid: paid ?? '',
+  cameIn,
   reason: '',
 });
 type Draft = ReturnType<typeof draftOf>;
 
-const describe = ({ supplierLot, bestBefore, paid }: Draft) =>
+const describe = ({ supplierLot, bestBefore, paid, cameIn }: Draft) =>
   [
     [words.supplierLot, supplierLot],
     [words.bestBefore, bestBefore],
     [words.paid, paid],
+    [words.cameIn, cameIn],
   ] as const;
 
 export function CorrectLot({ lot, onClose }: Props) {
@@ -44,6 +46,7 @@ export function CorrectLot({ lot, onClose }: Props) {
       supplierLot: textOrNull(draft.supplierLot),
       bestBefore: textOrNull(draft.bestBefore),
       paid: typedDecimalOrNull(draft.paid),
+      ...(draft.cameIn === lot.cameIn ? {} : { quantity: typedDecimal(draft.cameIn) }),
       reason: draft.reason,
     };
     if (!(await save.write({ params: { id: lot.id }, body }))) return;
@@ -77,6 +80,17 @@ export function CorrectLot({ lot, onClose }: Props) {
           onChange={set('paid')}
           isOptional
         />
+        {lot.itemKind === 'material' && (
+          <Field
+            label={words.cameIn}
+            where="quantity"
+            kind={lot.unit === 'g' ? 'decimal' : 'whole'}
+            unit={lot.unit === 'g' ? 'g' : undefined}
+            value={draft.cameIn}
+            onChange={set('cameIn')}
+            hint={words.cameInHint}
+          />
+        )}
         <Field label={words.reason} where="reason" value={draft.reason} onChange={set('reason')} />
         <Button type="submit" isAct isBusy={save.isBusy}>
           {partWords.save}

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { shelfWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
@@ -12,6 +13,7 @@ import { Page } from '../../shell/page.tsx';
 import { useGoTo } from '../../shell/use-go-to.ts';
 import { useParam } from '../../shell/use-param.ts';
 import { showAmount } from '../../show/show-amount.ts';
+import { GainQuestion } from './gain-question.tsx';
 import styles from './shelf.module.css';
 import type { LotDetail } from './shelf-item.ts';
 import { EMPTY_WEIGHING, readFound, weighedOf } from './weigh-draft.ts';
@@ -36,13 +38,18 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
   const [placeId, setPlaceId] = useState(places[0]?.placeId ?? '');
   const count = useWrite('countLot');
   const goTo = useGoTo();
+  const letGo = useUnsaved(draft !== EMPTY_WEIGHING);
   const onTheBooks = places.find((place) => place.placeId === placeId)?.onHand ?? lot.onHand;
-  const submit = async () => {
+  const submit = async (isGainSure = false) => {
     const weighed = weighedOf(draft, lot.unit);
     if (!weighed.ok) return count.refuse(weighed.problems);
     const where = placeId === '' ? {} : { placeId };
-    const kept = await count.write({ params: { id: lot.id }, body: { ...weighed.value, ...where, reason } });
+    const kept = await count.write({
+      params: { id: lot.id },
+      body: { ...weighed.value, ...where, reason, isGainSure },
+    });
     if (!kept) return;
+    letGo();
     tell(words.saved(showAmount(kept.onHand, lot.unit)));
     goTo(`/shelf/lots/${lot.id}`);
   };
@@ -76,6 +83,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
           </div>
         </div>
       </Form>
+      <GainQuestion problems={count.problems} onSure={() => void submit(true)} onClose={count.forget} />
     </Page>
   );
 }
