@@ -14,3 +14,7 @@ export async function workshopZone({ storage }: Context): Promise<string> {
 
 export const localDate = (instant: string, zone: string): string =>
   Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();
+
+/** The instant at which a day begins there. */
+export const startOfDay = (date: string, zone: string): string =>
+  Temporal.PlainDate.from(date).toZonedDateTime(zone).toInstant().toString();

@@ -4,8 +4,14 @@ import { findPerson, giveUp, type Writer, type WriteStory, writeOnce } from '../
 import type { AskedContext } from './context.ts';
 
 /**
- * Every use-case's write: the stamp's person must exist and be active, the whole is one transaction and one entry of
- * the chain, and the answer is the subject's view as it stands afterwards. The same request again writes nothing and
+ * The clocks of a phone and of the workshop's computer may differ by so much (common practice, no source). What lies
+ * back is believed, since an entry may reach the file late; what has not happened yet is not.
+ */
+const CLOCKS_DIFFER_MS = 5 * 60_000;
+
+/**
+ * Every use-case's write: the stamp's person must exist and be active and its time have come, the whole is one
+ * transaction and one entry of the chain, and the answer is the subject's view as it stands afterwards. The same request again writes nothing and
  * gives that view again; the same stamp on another request is refused.
  */
 export async function record<T>(
@@ -15,13 +21,28 @@ export async function record<T>(
   viewOf: (subjectId: string) => Promise<Result<T>>,
 ): Promise<Result<T>> {
   const once = { ...stamp, asked: context.asked() };
-  const written = await writeOnce(context.storage, once, context.machine.now(), async (tx, tell) => {
+  const now = context.machine.now();
+  const written = await writeOnce(context.storage, once, now, async (tx, tell) => {
+    refuseFuture(stamp, now);
     const person = await findPerson(tx, stamp.by);
     if (!person || person.is_active === 0) giveUp(problem('person-unknown', 'stamp.by', { found: stamp.by }));
     return carryOut(tx, tell);
   });
   if (!written.ok) return written;
   return viewOf(written.value.again ? written.value.subjectId : written.value.value);
+}
+
+function refuseFuture({ at }: Stamp, now: string): void {
+  if (Date.parse(at) > Date.parse(now) + CLOCKS_DIFFER_MS)
+    giveUp(problem('entry-in-future', 'stamp.at', { found: at, allowed: now }));
+}
+
+/** Nothing happens to a thing before it is there for it. One clock may go before and the other behind. */
+export function refuseBefore({ at }: Stamp, since: string, thing: string): void {
+  if (Date.parse(at) < Date.parse(since) - 2 * CLOCKS_DIFFER_MS)
+    giveUp(
+      problem('entry-before-its-thing', 'stamp.at', { found: at, allowed: since, parameters: { thing } }),
+    );
 }
 
 /** The answer of writes that only say which thing they made or changed. */

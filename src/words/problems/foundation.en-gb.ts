@@ -139,6 +139,14 @@ export const foundationProblems = {
     says: 'Nobody who works here is known by \u201c{found}\u201d.',
     mend: 'Choose who you are at the top of the page, or add the person.',
   },
+  'entry-in-future': {
+    says: 'This entry says that it was made on {found}; here it is {allowed} only.',
+    mend: 'Set the clock of the phone or computer that it was entered on, and enter it again.',
+  },
+  'entry-before-its-thing': {
+    says: 'This entry says that it was made on {found}; {thing} was there for it only from {allowed} on.',
+    mend: 'Set the clock of the phone or computer that it was entered on, and enter it again.',
+  },
   'stamp-used-otherwise': {
     says: 'Nothing was written: the number of this entry ({found}) stands in the record already, since {allowed}, for something else.',
     mend: 'Reload the page, look at what stands there, and enter it once more as a new entry.',

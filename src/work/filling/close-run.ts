@@ -32,7 +32,7 @@ export const closeRun: UseCase<'closeRun'> = (context, { body, params }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const head = await openRun(tx, params.id ?? '');
+      const head = await openRun(tx, params.id ?? '', body.stamp);
       const [records] = await gatherRuns(tx, [head]);
       if (!records) throw new Error(`filling run ${head.number} has no records`);
       const closing = await planClosing(context, tx, records, body);

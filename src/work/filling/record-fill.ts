@@ -24,7 +24,7 @@ export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const run = await openRun(tx, params.id ?? '');
+      const run = await openRun(tx, params.id ?? '', body.stamp);
       const { grossUg, tareUg } = readWeight(run, body);
       await refuseAbsurd(tx, run, grossUg, tareUg);
       const number = await nextWeightNumber(tx, run.id);

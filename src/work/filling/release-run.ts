@@ -8,7 +8,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
-import { record, thingNotFound } from '../record.ts';
+import { record, refuseBefore, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { checkRelease, failedChecks } from './release-checks.ts';
 import { gatherRuns } from './run-records.ts';
@@ -24,6 +24,7 @@ export const releaseRun: UseCase<'releaseRun'> = (context, { body, params }) =>
       const run = await undecidedRun(tx, params.id ?? '');
       const [records] = await gatherRuns(tx, [run]);
       if (!records?.close) throw new Error(`filling run ${run.number} has no closing`);
+      refuseBefore(stamp, records.close.happened_at, `filling run ${run.number}`);
       const checks = await checkRelease(inside(context, tx), records);
       const refusals = verdict === 'released' ? failedChecks(checks) : unexplained(reason);
       if (refusals.length > 0) giveUp(...refusals);

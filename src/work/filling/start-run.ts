@@ -18,10 +18,10 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
-import { localDate, workshopZone } from '../local-date.ts';
+import { workshopToday } from '../local-date.ts';
 import { whyNotUsable } from '../lot-use.ts';
 import { gramsText } from '../quantity-text.ts';
-import { record, thingNotFound } from '../record.ts';
+import { record, refuseBefore, thingNotFound } from '../record.ts';
 import { findWorstErrorUg } from '../scale-error.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { runNumber } from './run-number.ts';
@@ -35,8 +35,8 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const day = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
-      const batch = await fillableBatch(tx, body.batchId, day);
+      const batch = await fillableBatch(tx, body.batchId, await workshopToday(inside(context, tx)));
+      refuseBefore(body.stamp, batch.closed_at ?? batch.started_at, `batch ${batch.number}`);
       const details = await fillableProduct(tx, body.productId, batch);
       const measures = await findMeasures(tx, body, details);
       const row = {
@@ -49,7 +49,7 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
         wanted: body.wanted,
         scale_id: body.scaleId,
         ...measures,
-        started_at: body.stamp.at,
+        started_at: context.machine.now(),
       };
       await tell({
         kind: 'run-started',

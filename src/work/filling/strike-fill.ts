@@ -11,7 +11,7 @@ export const strikeFill: UseCase<'strikeFill'> = (context, { body, params }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const run = await openRun(tx, params.id ?? '');
+      const run = await openRun(tx, params.id ?? '', body.stamp);
       const { stamp, entryId, reason } = body;
       const weight = (await listFillWeights(tx, [run.id])).find((row) => row.entry_id === entryId);
       if (!weight) giveUp(thingNotFound('entryId', entryId));

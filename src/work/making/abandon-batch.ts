@@ -10,7 +10,7 @@ export const abandonBatch: UseCase<'abandonBatch'> = (context, { body, params })
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '');
+      const batch = await openBatch(tx, params.id ?? '', body.stamp);
       await tell({
         kind: 'batch-abandoned',
         subjectKind: 'batch',

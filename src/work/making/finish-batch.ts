@@ -37,7 +37,7 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '');
+      const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
       const additions = await refuseUnfinished(tx, batch, yieldUg);
       const lot = await planLot(context, tx, batch, body, additions);

@@ -1,13 +1,15 @@
+import type { Stamp } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
 import { type BatchHead, findBatch, giveUp, type Writer } from '../../storage/index.ts';
-import { thingNotFound } from '../record.ts';
+import { refuseBefore, thingNotFound } from '../record.ts';
 
 /** A batch that is still being made; what is made or given up takes no more entries. */
-export async function openBatch(tx: Writer, id: string): Promise<BatchHead> {
+export async function openBatch(tx: Writer, id: string, stamp: Stamp): Promise<BatchHead> {
   const batch = await findBatch(tx, id);
   if (!batch) giveUp(thingNotFound('id', id));
   if (batch.outcome !== null) {
     giveUp(problem('batch-not-making', `batch ${batch.number}`, { found: batch.outcome, allowed: 'making' }));
   }
+  refuseBefore(stamp, batch.started_at, `batch ${batch.number}`);
   return batch;
 }

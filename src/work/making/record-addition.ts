@@ -40,7 +40,7 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '');
+      const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const line = await openLine(tx, batch.id, body.position);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       const day = await dayOf(inside(context, tx), body);

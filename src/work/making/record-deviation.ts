@@ -7,7 +7,7 @@ import {
   listBatchSteps,
   type Writer,
 } from '../../storage/index.ts';
-import { record, thingNotFound } from '../record.ts';
+import { record, refuseBefore, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewBatch } from './batch-view.ts';
 
@@ -20,6 +20,7 @@ export const recordDeviation: UseCase<'recordDeviation'> = (context, { body, par
       const batch = await findBatch(tx, params.id ?? '');
       if (!batch) giveUp(thingNotFound('id', params.id ?? ''));
       const { stamp, screen, what, why } = body;
+      refuseBefore(stamp, batch.started_at, `batch ${batch.number}`);
       if (screen !== null) await refuseUnknownScreen(tx, batch.id, screen);
       await tell({
         kind: 'deviation-recorded',

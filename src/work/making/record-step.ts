@@ -11,7 +11,7 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '');
+      const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const { stamp, position, celsius, minutes, remark } = body;
       const step = (await listBatchSteps(tx, batch.id)).find((row) => row.position === position);
       if (!step) giveUp(thingNotFound('position', String(position)));

@@ -28,14 +28,16 @@ export const startBatch: UseCase<'startBatch'> = (context, { body }) =>
     context,
     body.stamp,
     async (tx, tell) => {
-      const laid = orGiveUp(await layOutBatch(inside(context, tx), body.wish, body.stamp.at));
+      // By this computer's clock: what the sender's clock says must not make a lot usable.
+      const now = context.machine.now();
+      const laid = orGiveUp(await layOutBatch(inside(context, tx), body.wish, now));
       const hindrances = findHindrances(body.wish, laid);
       if (hindrances.length > 0) giveUp(...hindrances);
       const batch = {
         ...(await planRow(tx, body.wish, laid)),
         id: context.machine.newId(),
         entry_id: body.stamp.id,
-        started_at: body.stamp.at,
+        started_at: now,
       };
       const lines = laid.rows.map((row, position) => lineOf(batch.id, row, position));
       const tins = laid.size.units.map((line) => ({

@@ -24,7 +24,7 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '');
+      const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const { stamp, entryId, reason } = body;
       await refuseUnstrikable(tx, batch.id, entryId);
       const taken = (await listMovementsOfEntry(tx, entryId)).filter((row) => row.kind === 'used');

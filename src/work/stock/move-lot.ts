@@ -12,7 +12,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
-import { localDate, workshopZone } from '../local-date.ts';
+import { workshopToday } from '../local-date.ts';
 import { lotTooSmall, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { amountText } from '../quantity-text.ts';
@@ -34,7 +34,7 @@ export const moveLot: UseCase<'moveLot'> = (context, { body, params }) =>
       const quantity = orGiveUp(readQuantity(body.quantity, lot.unit as Unit));
       const from = await standingMeant(tx, lot, body.fromPlaceId, 'fromPlaceId');
       const to = await placeMovedTo(tx, body, from);
-      const today = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
+      const today = await workshopToday(inside(context, tx));
       const refusal =
         judgeEnough(lot, from, quantity) ??
         (await judgeSupply(tx, lot, { kind: body.kind, to, today })) ??

@@ -2,9 +2,9 @@ import { Temporal } from 'temporal-polyfill';
 import { type Problem, problem } from '../../core/problem.ts';
 import { giveUp, insertFirmWord, insertLotStatus, type LotAtHand } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
-import { localDate, workshopZone } from '../local-date.ts';
+import { localDate, startOfDay, workshopZone } from '../local-date.ts';
 import { isPastKeeping } from '../lot-use.ts';
-import { record, viewId } from '../record.ts';
+import { record, refuseBefore, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { lotToChange } from './lot-on-bench.ts';
 
@@ -18,8 +18,10 @@ export const sayFirm: UseCase<'sayFirm'> = (context, { body, params }) =>
     body.stamp,
     async (tx, tell) => {
       const lot = await lotToChange(tx, params.id ?? '');
-      const today = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
-      const refusal = whyNotFirm(lot, today) ?? judgeEarly(lot, body.stamp.at, body.remark);
+      const zone = await workshopZone(inside(context, tx));
+      refuseBefore(body.stamp, startOfDay(lot.since, zone), `lot ${lot.number}`);
+      const now = context.machine.now();
+      const refusal = whyNotFirm(lot, localDate(now, zone)) ?? judgeEarly(lot, now, body.remark);
       if (refusal) giveUp(refusal);
       await tell({
         kind: 'lot-firm',
