@@ -15,6 +15,10 @@ const NOTHING = {
   densityGramsPerMl: null,
   origins: null,
   constituents: [],
+  constituentsAre: null,
+  constituentsPaper: '',
+  supplierMostPercent: null,
+  supplierPaper: '',
   caution: '',
   packagingKind: null,
   brimMl: null,
@@ -28,11 +32,13 @@ const NOTHING = {
 async function addIngredient(hand: BenchHand, wanted: ExampleMaterial): Promise<string> {
   const [known] = await hand.read('suggestMaterials', { query: { like: wanted.like } });
   if (!known) throw new Error(`the tables know no ${wanted.like}`);
-  const { key: _key, like: _like, density, origins, ...said } = wanted;
+  const { key: _key, like: _like, density, origins, paper, ...said } = wanted;
   const details = {
     ...NOTHING,
     ...known.details,
     ...said,
+    // Of the oils no supplier's paper is here: the tables' ranges are part of what is in them, and are said to be part.
+    ...(paper !== undefined && { constituentsAre: 'complete' as const, constituentsPaper: paper }),
     kind: 'ingredient' as const,
     densityGramsPerMl: density ?? null,
     origins: [...(origins ?? [])],

@@ -35,6 +35,8 @@ export interface ExampleMaterial {
   readonly like: string;
   readonly supplier: string;
   readonly caution?: string;
+  /** Its supplier's paper that lists everything in it that has a limit or must be named; absent: there is none. */
+  readonly paper?: string;
   readonly density?: string;
   readonly reorderBelow: string;
   readonly packSize: string;
@@ -47,6 +49,7 @@ export interface ExampleMaterial {
 export const INGREDIENTS: readonly ExampleMaterial[] = [
   {
     key: 'shea',
+    paper: 'NF specification SB, issue 4',
     origins: ['tree-nut'],
     name: 'Shea butter',
     like: 'shea butter',
@@ -59,6 +62,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'kokum',
+    paper: 'NF specification KB, issue 2',
     name: 'Kokum butter',
     like: 'kokum',
     supplier: 'Northmere Fats',
@@ -70,6 +74,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'cocoa',
+    paper: 'NF specification CB, issue 5',
     name: 'Cocoa butter',
     like: 'cocoa butter',
     supplier: 'Northmere Fats',
@@ -81,6 +86,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'coconut',
+    paper: 'NF specification CO, issue 3',
     name: 'Coconut oil',
     like: 'coconut oil',
     supplier: 'Northmere Fats',
@@ -92,6 +98,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'sunflower',
+    paper: 'Pell Street declaration 311',
     name: 'Sunflower oil',
     like: 'sunflower',
     supplier: 'Pell Street Oils',
@@ -103,6 +110,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'beeswax',
+    paper: 'Pell Street declaration 298',
     origins: ['bee'],
     name: 'Beeswax',
     like: 'beeswax',
@@ -115,6 +123,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'starch',
+    paper: 'Pell Street declaration 104',
     name: 'Rice starch',
     like: 'rice starch',
     supplier: 'Pell Street Oils',
@@ -125,6 +134,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   },
   {
     key: 'tocopherol',
+    paper: 'Pell Street declaration 207',
     name: 'Vitamin E',
     like: 'tocopherol',
     supplier: 'Pell Street Oils',

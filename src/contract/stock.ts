@@ -44,6 +44,16 @@ export const materialDetails = z.strictObject({
   /** null: nobody has said; [] : said to have none of them. */
   origins: z.array(originFlags).nullable(),
   constituents: z.array(constituent).max(200),
+  /**
+   * Whether those are all that is in it and has a limit or must be named. `complete` and none: there is nothing such in
+   * it; null: nobody has said.
+   */
+  constituentsAre: z.enum(['complete', 'partial']).nullable().default(null),
+  /** Which paper says that it is everything, or where the part that is known comes from. */
+  constituentsPaper: f.text.default(''),
+  /** The most of it that the supplier's paper allows in the finished product; null: no such paper. */
+  supplierMostPercent: f.percent.nullable().default(null),
+  supplierPaper: f.text.default(''),
   caution: f.text,
   packagingKind: packagingKind.nullable(),
   brimMl: f.decimal.nullable(),

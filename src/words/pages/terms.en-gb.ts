@@ -43,6 +43,7 @@ export const termWords = {
     palm: 'palm',
     'daisy-family': 'daisy family',
   },
+  constituentsAre: { complete: 'Yes, its paper says so', partial: 'No, only part of it is known' },
   role: { colourant: 'a colourant', fragrance: 'a scent' },
   confidence: {
     read: 'read in the source',

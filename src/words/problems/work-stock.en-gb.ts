@@ -28,6 +28,14 @@ export const workStockProblems = {
     says: '{found} stands twice among the constituents.',
     mend: 'Put both into one line, with the range of both.',
   },
+  'statement-without-paper': {
+    says: 'It is not said which paper lists everything in it that has a limit or must be named.',
+    mend: 'Name the paper with its date, or choose that only part of it is known.',
+  },
+  'supplier-limit-without-paper': {
+    says: 'It is not said which paper of the supplier allows at most {found} % in the finished product.',
+    mend: 'Name the paper with its date.',
+  },
   'material-kind-fixed': {
     says: 'This was entered as {allowed, select, packaging {packaging} other {an ingredient}}, and its lots are counted so.',
     mend: 'Add a new material for the other kind.',

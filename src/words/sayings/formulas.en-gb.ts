@@ -16,7 +16,8 @@ export const formulaSayings = {
     '{verdict, select, accepted {Accepted} other {Refused}} by {by} on {on, date, long}, upon another composition (“{reason}”): that no longer counts.',
   'sale-unknown-refused': '{by} decided against {substance} ({markets}).',
   'sale-unknown-accepted': '{by} decided that {substance} may be in it ({markets}).',
-  'sale-supplier-over': '{substance} is above what its supplier allows ({rule}; {markets}).',
+  'sale-supplier-over':
+    '{substance} is {percent} %; its supplier allows at most {limitPercent} % ({rule}; {markets}).',
   'sale-report-missing': 'No assessor’s report covers it for {markets}.',
   'sale-report-over':
     '{substance} is {percent} %; the assessor’s report {report} allows at most {mostPercent} % ({markets}).',
@@ -50,5 +51,11 @@ export const formulaSayings = {
   'unknown-label-amount':
     'Whether {substance} has to be named on the label (as {mayBe}) is not known: nobody says how much there is.',
   'unknown-composition':
-    'Nobody says what {substance} is made of. Its supplier’s paper with the constituents would answer.',
+    'Nobody says what is in {substance} that has a limit or must be named. Its supplier’s paper would answer: enter it with the material.',
+  'unknown-rest':
+    'Only part of what is in {substance} is known{hasPaper, select, yes { ({paper})} other {}}. What else is in it? Its supplier’s paper would answer: enter it with the material.',
+  'unknown-rest-unsaid':
+    'Nobody says whether the constituents of {substance} are all that has a limit or must be named. What else is in it? Its supplier’s paper would answer: enter it with the material.',
+  'unknown-constituent':
+    'None of the tables knows {substance}, which is listed for {material}: whether it has a limit or must be named is not known. A CAS number or another spelling may find it.',
 } as const;

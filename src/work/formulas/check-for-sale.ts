@@ -56,6 +56,8 @@ function findHeadroom({ opened, groups }: Checked): Map<string, Exact> {
       const factor = exact(row.limitPercent).div(row.percent);
       for (const id of idsOf(row.fromMaterials ?? [])) bind(id, factor);
     }
+    for (const row of answer.supplier)
+      if (row.percent > 0) bind(row.materialId, exact(row.limitPercent).div(row.percent));
     for (const row of answer.report?.materials ?? [])
       if (row.mostPercent !== undefined && row.percent > 0)
         bind(row.materialId, exact(row.mostPercent).div(row.percent));

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { formulas, Market, Saying } from '../../contract/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
 import { exact, toText } from '../../core/quantity/index.ts';
-import type { CheckedVerdict, MarketCheck, ReportVerdict } from '../../core/safety/index.ts';
+import type { CheckedVerdict, MarketCheck, ReportVerdict, SupplierVerdict } from '../../core/safety/index.ts';
 import { say } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import type { UseCase } from '../use-case.ts';
@@ -39,7 +39,9 @@ function viewCheck(checked: Checked): RevisionCheck {
     answer,
     sentence: sentenceOf(checked, answer, reasons.filter((reason) => reason.blocks !== 'no').length),
     reasons: reasons.map((reason) => reason.says),
-    markets: checked.groups.flatMap((group) => group.answer.markets.map(viewMarket)),
+    markets: checked.groups.flatMap(({ answer }) =>
+      answer.markets.map((market) => viewMarket(market, answer.supplier)),
+    ),
     report: viewReport(checked),
     open: listQuestions(checked),
   };
@@ -62,15 +64,13 @@ const sentenceOf = ({ opened, groups }: Checked, answer: SaleAnswer, n: number):
 const text = (value: number): string => toText(exact(value));
 const textOrNull = (value: number | undefined): string | null => (value === undefined ? null : text(value));
 
-const viewMarket = ({
-  market,
-  verdicts,
-  sumOfShares,
-  naming,
-}: MarketCheck): RevisionCheck['markets'][number] => ({
+const viewMarket = (
+  { market, verdicts, sumOfShares, naming }: MarketCheck,
+  supplier: readonly SupplierVerdict[],
+): RevisionCheck['markets'][number] => ({
   // The United States are no market of a revision: the question was asked for these three only.
   market: market as Market,
-  verdicts: verdicts.map(viewVerdict),
+  verdicts: [...verdicts.map(viewVerdict), ...supplier.map(viewSupplierVerdict)],
   sumOfShares: sumOfShares ?? null,
   named: naming.named.map((row) => ({
     labelName: row.labelName,
@@ -94,6 +94,22 @@ const viewVerdict = (row: CheckedVerdict): RevisionCheck['markets'][number]['ver
   confidence: weakest(row.confidence, row.amountConfidence),
   fromMaterials: [...(row.fromMaterials ?? [])],
   reason: row.verdict === 'unknown' ? say(whyUnknown(row)) : null,
+});
+
+/** What a supplier allows does not differ by market, and stands with each market's limits all the same. */
+const viewSupplierVerdict = (row: SupplierVerdict): RevisionCheck['markets'][number]['verdicts'][number] => ({
+  name: row.name,
+  verdict: row.verdict,
+  typicalPercent: text(row.percent),
+  mostPercent: text(row.percent),
+  limitPercent: text(row.limitPercent),
+  kind: 'supplier',
+  entry: null,
+  edition: null,
+  source: row.source,
+  confidence: 'supplier',
+  fromMaterials: [row.name],
+  reason: null,
 });
 
 /** Strongest first (as contract/fields ranks them). A verdict is as strong as the weaker of rule and amount. */

@@ -437,11 +437,119 @@ describe('what no source tells', () => {
   });
 
   it('is what a scent is made of where nobody says it', async () => {
-    const blend = await buildIngredient(bench, { name: 'Bought scent', inciEu: 'Parfum', role: 'fragrance' });
+    const blend = await buildIngredient(bench, {
+      name: 'Bought scent',
+      inciEu: 'Parfum',
+      role: 'fragrance',
+      ...UNSAID,
+    });
     const { revisionId } = await buildMixture(bench, [line(fat, '99'), line(blend, '1')]);
     expect((await check(revisionId)).open).toMatchObject([
       { substance: 'Bought scent', markets: ['GB', 'NI'], why: { code: 'unknown-composition' } },
     ]);
+  });
+});
+
+const UNSAID = { constituentsAre: null, constituentsPaper: '' } as const;
+
+describe('what else is in a material', () => {
+  const whyOf = async (more: object) => {
+    const material = await buildIngredient(bench, { name: 'Meadow scent', supplier: bench.newId(), ...more });
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '80'), line(material, '20')]);
+    await buildReport(bench, {
+      formulaIds: [formulaId],
+      ranges: [ranges(fat, '0', '100'), ranges(material, '0', '100')],
+    });
+    const { answer, open } = await check(revisionId);
+    return { answer, why: open.map((question) => question.why.code), says: open.map(({ why }) => say(why)) };
+  };
+  const GERANIOL = [constituent('Geraniol', '106-24-1', '0.1')];
+
+  it('is not asked where a paper lists everything that has a limit or must be named', async () => {
+    expect(await whyOf({ constituents: GERANIOL })).toMatchObject({ answer: 'yes', why: [] });
+    expect(await whyOf({ constituents: [] })).toMatchObject({ answer: 'yes', why: [] });
+  });
+
+  it('is asked of a scent of which one trifling constituent is written down', async () => {
+    expect(
+      await whyOf({ inciEu: 'Parfum', role: 'fragrance', constituents: GERANIOL, ...UNSAID }),
+    ).toMatchObject({ answer: 'decide', why: ['unknown-rest-unsaid'] });
+  });
+
+  it('is asked of a material without a role as of any other', async () => {
+    expect(await whyOf({ inciEu: 'Parfum', role: null, ...UNSAID })).toMatchObject({
+      answer: 'decide',
+      why: ['unknown-composition'],
+    });
+  });
+
+  it('says where the part that is known comes from', async () => {
+    const asked = await whyOf({
+      constituents: GERANIOL,
+      constituentsAre: 'partial',
+      constituentsPaper: 'published ranges: a handbook',
+    });
+    expect(asked).toMatchObject({ answer: 'decide', why: ['unknown-rest'] });
+    expect(asked.says[0]).toContain('Meadow scent is known (published ranges: a handbook). What else');
+  });
+
+  it('is asked of a constituent that none of the tables knows, even where the list is complete', async () => {
+    const unheard = await whyOf({ constituents: [...GERANIOL, constituent('Nobodyhol', '', '1')] });
+    expect(unheard).toMatchObject({ answer: 'decide', why: ['unknown-constituent'] });
+    expect(unheard.says[0]).toContain('Nobodyhol, which is listed for Meadow scent');
+    // beta-Caryophyllene stands in the oil tables, without a limit in law: by its number under any spelling.
+    expect(await whyOf({ constituents: [constituent('Caryophyllene b', '87-44-5', '1')] })).toMatchObject({
+      why: [],
+    });
+  });
+});
+
+describe("a supplier's own limit", () => {
+  const checked = async (grams: string, mostPercent: string) => {
+    const scent = await buildIngredient(bench, {
+      name: 'Meadow scent',
+      supplier: bench.newId(),
+      supplierMostPercent: mostPercent,
+      supplierPaper: 'Certificate M-2',
+    });
+    const { formulaId, revisionId } = await buildMixture(bench, [line(fat, '980'), line(scent, grams)]);
+    await buildReport(bench, {
+      formulaIds: [formulaId],
+      ranges: [ranges(fat, '0', '100'), ranges(scent, '0', '100')],
+    });
+    return check(revisionId, 'GB');
+  };
+
+  it('binds beside law and report, the figure itself allowed, and says whose it is', async () => {
+    const at = await checked('20', '2');
+    expect(at.answer).toBe('yes');
+    expect(at.markets[0]?.verdicts).toContainEqual(
+      expect.objectContaining({
+        name: 'Meadow scent',
+        kind: 'supplier',
+        verdict: 'within',
+        limitPercent: '2',
+      }),
+    );
+    const over = await checked('20', '1.999999');
+    expect(over.answer).toBe('no');
+    expect(over.reasons.map((reason) => say(reason))).toEqual([
+      'Meadow scent is 2 %; its supplier allows at most 1.999999 % (Certificate M-2; GB).',
+    ]);
+  });
+
+  it('is of the finished product, and not of a base that is still to be diluted', async () => {
+    const scent = await buildIngredient(bench, {
+      name: 'Meadow scent',
+      supplierMostPercent: '1',
+      supplierPaper: 'Certificate M-2',
+    });
+    const base = await buildBase(bench, [line(fat, '90'), line(scent, '10')]);
+    expect(await codesOfReasons(base.revisionId)).not.toContain('sale-supplier-over');
+    const mixture = await buildMixture(bench, [baseLine(base.formulaId, '10'), line(fat, '90')]);
+    expect(await codesOfReasons(mixture.revisionId)).not.toContain('sale-supplier-over');
+    const strong = await buildMixture(bench, [baseLine(base.formulaId, '10.1'), line(fat, '89.9')]);
+    expect(await codesOfReasons(strong.revisionId)).toContain('sale-supplier-over');
   });
 });
 
@@ -490,7 +598,7 @@ describe('a decision and what it was taken upon', () => {
     expect(await stands()).toBe(true);
     await changeMaterial(cedar, { packPrice: '99', caution: 'Strong.', reorderBelow: '5', leadDays: 9 });
     await changeMaterial(cedar, { constituents: [...CEDAR.constituents].reverse() });
-    await changeMaterial(fat, { constituents: [constituent('Squalene', '111-02-4', '1')] });
+    await changeMaterial(fat, { constituents: [constituent('beta-Caryophyllene', '87-44-5', '1')] });
     expect(await stands()).toBe(true);
   });
 

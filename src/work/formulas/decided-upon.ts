@@ -37,10 +37,10 @@ const inOrder = (one: unknown, other: unknown): number =>
   canonicalJson(one) < canonicalJson(other) ? -1 : 1;
 
 function describe(details: MaterialDetails, percent: string): DecidedUpon {
-  const { name, supplier, inciEu, botanical, cas, plantPart, process, role } = details;
+  const { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre } = details;
   return {
     percent,
-    material: { name, supplier, inciEu, botanical, cas, plantPart, process, role },
+    material: { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre },
     constituents: details.constituents
       .map(({ source: _source, confidence: _confidence, ...rest }) => rest)
       .sort(inOrder),

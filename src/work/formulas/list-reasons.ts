@@ -92,6 +92,7 @@ function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] 
   const verdicts = group.answer.markets.find((row) => row.market === market)?.verdicts ?? [];
   const verdict = verdicts.find((row) => row.name === substance && row.ruleId === reason.rule);
   if (verdict) return wordsOfVerdict(substance, verdict);
+  if (reason.kind === 'supplier-over') return wordsOfSupplier(reason, group);
   const row = group.answer.report?.materials.find((material) => material.name === substance);
   return {
     substance,
@@ -101,6 +102,16 @@ function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] 
     report: group.report?.details.reference ?? '',
     reviewBy: group.report?.details.reviewBy ?? null,
     rule: reason.rule ?? '',
+  };
+}
+
+function wordsOfSupplier({ substance = '', rule = '' }: SaleReason, group: CheckedGroup) {
+  const row = group.answer.supplier.find((verdict) => verdict.name === substance && verdict.source === rule);
+  return {
+    substance,
+    percent: text(row?.percent, row?.limitPercent),
+    limitPercent: boundText(row?.limitPercent),
+    rule,
   };
 }
 

@@ -6,9 +6,12 @@ import {
   type UnknownReason,
 } from '../../core/safety/index.ts';
 import { saying } from '../saying.ts';
+import type { MaterialDetails } from '../stock/material-view.ts';
 import { type DecidedUpon, digestOf, readDecidedUpon } from './decided-upon.ts';
+import { isHeardOf } from './is-heard-of.ts';
+import { readCasNumbers } from './read-cas-numbers.ts';
 import type { Checked } from './run-check.ts';
-import { compositionKey } from './unknown-key.ts';
+import { compositionKey, unheardKey } from './unknown-key.ts';
 
 /** One thing that no source tells, in one market. */
 export interface MarketUnknown {
@@ -96,15 +99,45 @@ const ofNaming = (market: Market, unknown: CheckedNamingUnknown, { opened }: Che
     .flatMap(({ fromMaterials }) => fromMaterials),
 });
 
-/** A scent without its constituents would pass every limit: that it passes is not known. */
+/**
+ * What is in a material that no paper tells would pass every limit and every name: that it does is not known. Only a
+ * paper that lists all of it answers, whatever the material is called and whatever is listed already.
+ */
 const ofCompositions = (market: Market, { opened }: Checked): Found[] =>
-  [...opened.materials]
-    .filter(([, details]) => details.role === 'fragrance' && details.constituents.length === 0)
-    .map(([materialId, details]) => ({
+  [...opened.materials].flatMap(([materialId, details]) => [
+    ...ofRest(market, materialId, details),
+    ...ofUnheard(market, materialId, details),
+  ]);
+
+function ofRest(market: Market, materialId: string, details: MaterialDetails): Found[] {
+  const { name, constituents, constituentsAre, constituentsPaper } = details;
+  if (constituentsAre === 'complete') return [];
+  const unsaid = constituents.length === 0 ? 'unknown-composition' : 'unknown-rest-unsaid';
+  return [
+    {
       market,
       key: compositionKey(market, materialId),
-      substance: details.name,
-      why: saying('unknown-composition', { substance: details.name }),
+      substance: name,
+      why: saying(constituentsAre === 'partial' ? 'unknown-rest' : unsaid, {
+        substance: name,
+        hasPaper: constituentsPaper === '' ? 'no' : 'yes',
+        paper: constituentsPaper,
+      }),
       signature: `composition:${materialId}`,
+      from: [name],
+    },
+  ];
+}
+
+/** A paper lists what has a limit or must be named. Where none of the tables knows a name on it, "no rule" says nothing. */
+const ofUnheard = (market: Market, materialId: string, details: MaterialDetails): Found[] =>
+  details.constituents
+    .filter(({ name, cas }) => !isHeardOf({ name, alsoCas: readCasNumbers(cas ?? '') }))
+    .map((constituent) => ({
+      market,
+      key: unheardKey(market, materialId, constituent),
+      substance: constituent.name,
+      why: saying('unknown-constituent', { substance: constituent.name, material: details.name }),
+      signature: `unheard:${materialId}:${normaliseName(constituent.name)}:${constituent.cas ?? ''}`,
       from: [details.name],
     }));

@@ -20,6 +20,7 @@ import {
 import { thingNotFound } from '../record.ts';
 import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { readFormulaLookup } from './formula-lookup.ts';
+import { readCasNumbers } from './read-cas-numbers.ts';
 import type { RevisionDetails } from './revision-view.ts';
 
 /** What a revision comes to once its bases are opened: materials, and what each brings in. */
@@ -89,22 +90,19 @@ function rollUpMaterial(id: string, details: MaterialDetails): RollUpMaterial {
     process: details.process,
     constituentOrigin: isBlend(details) ? 'added' : 'natural',
     constituents: details.constituents.map((one) => {
-      const own = readNumbers(one.cas ?? '');
+      const own = readCasNumbers(one.cas ?? '');
       return { ...one, cas: own[0] ?? null, ...(own.length > 0 && { alsoCas: own }) };
     }),
   };
 }
-
-/** A paper may print several numbers in one field. */
-const readNumbers = (text: string): string[] => text.split(/[\s,;/]+/).filter((number) => number !== '');
 
 /**
  * Every CAS number of the material itself: a paper often lists one of the plant, one of its oil and some of what is in
  * it. A number that one of its constituents carries is looked up there, with the amount that the paper gives.
  */
 function ownNumbers({ cas, constituents }: MaterialDetails): string[] {
-  const ofConstituents = new Set(constituents.flatMap((one) => readNumbers(one.cas ?? '')));
-  return [...new Set(cas.flatMap(readNumbers))].filter((number) => !ofConstituents.has(number));
+  const ofConstituents = new Set(constituents.flatMap((one) => readCasNumbers(one.cas ?? '')));
+  return [...new Set(cas.flatMap(readCasNumbers))].filter((number) => !ofConstituents.has(number));
 }
 
 /** The name on the tub beside the label name, unless it is the name of a constituent, which is looked up there. */

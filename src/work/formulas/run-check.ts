@@ -109,6 +109,7 @@ function askGroup(
       percent,
     })),
     report: report ? reportAsked(report, opened) : null,
+    supplierLimits: supplierLimitsOf(opened),
     ...(baseId !== undefined && { baseId }),
     ...(opened.formula.kind === 'mixture' && { scentId: opened.formula.id }),
     decisions: [...decisions].map(([unknownKey, decision]) => ({
@@ -120,3 +121,13 @@ function askGroup(
     })),
   });
 }
+
+/** A supplier's paper speaks of the finished product: a base is diluted before it is sold. */
+const supplierLimitsOf = ({ formula, materials }: OpenedRevision) =>
+  formula.kind === 'base'
+    ? []
+    : [...materials].flatMap(([materialId, { supplierMostPercent, supplierPaper }]) =>
+        supplierMostPercent === null
+          ? []
+          : [{ materialId, mostPercent: supplierMostPercent, source: supplierPaper }],
+      );

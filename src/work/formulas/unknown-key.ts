@@ -21,6 +21,13 @@ export function standingDecisions(decisions: readonly SignedDecision[]): Readonl
   return standing;
 }
 
-/** Nobody says what a scent is made of: in each market, for that material. */
+/** Nobody says what else is in it: in each market, for that material. */
 export const compositionKey = (market: Market, materialId: string): string =>
   `${market}:composition:${materialId}`;
+
+/** A constituent that none of the tables knows. */
+export const unheardKey = (
+  market: Market,
+  materialId: string,
+  { name, cas }: { readonly name: string; readonly cas: string | null },
+): string => `${market}:unheard:${materialId}:${name}:${cas ?? ''}`;

@@ -8,12 +8,17 @@ export const judgeMaterial = (details: MaterialDetails): Problem[] => [
   ...judgeFigures(details),
   ...details.constituents.flatMap(judgeRange),
   ...judgeWhole(details),
+  ...judgePapers(details),
 ];
 
 /** Grams and pieces are counted apart, so a thing is an ingredient or packaging and never something of both. */
 function judgeKind(details: MaterialDetails): Problem[] {
   if (details.kind === 'packaging') {
-    const asIngredient = details.constituents.length > 0 ? ['details.constituents'] : [];
+    const asIngredient = [
+      ...(details.constituents.length > 0 ? ['details.constituents'] : []),
+      ...(details.constituentsAre !== null ? ['details.constituentsAre'] : []),
+      ...(details.supplierMostPercent !== null ? ['details.supplierMostPercent'] : []),
+    ];
     return [
       ...(details.packagingKind === null
         ? [problem('packaging-kind-missing', 'details.packagingKind', { found: details.name })]
@@ -60,6 +65,19 @@ function judgePieces(details: MaterialDetails): Problem[] {
       ? [problem('pieces-not-whole', `details.${field}`, { found: value })]
       : [];
   });
+}
+
+/** What stops or frees a batch has to be looked up again: it names its paper. */
+function judgePapers(details: MaterialDetails): Problem[] {
+  const { constituentsAre, constituentsPaper, supplierMostPercent, supplierPaper } = details;
+  return [
+    ...(constituentsAre === 'complete' && constituentsPaper === ''
+      ? [problem('statement-without-paper', 'details.constituentsPaper')]
+      : []),
+    ...(supplierMostPercent !== null && supplierPaper === ''
+      ? [problem('supplier-limit-without-paper', 'details.supplierPaper', { found: supplierMostPercent })]
+      : []),
+  ];
 }
 
 function judgeRange(one: MaterialDetails['constituents'][number], index: number): Problem[] {

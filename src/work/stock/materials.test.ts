@@ -95,6 +95,19 @@ describe('materials', () => {
     expect(codesOf(await save(plainIngredient({ densityGramsPerMl: '0,92' })))).toEqual(['comma-for-point']);
   });
 
+  it('name the paper that lists everything in them, and the one that limits them', async () => {
+    const complete = plainIngredient({ constituentsAre: 'complete', constituentsPaper: ' ' });
+    expect(codesOf(await save(complete))).toEqual(['statement-without-paper']);
+    const limited = plainIngredient({ supplierMostPercent: '2' });
+    expect(codesOf(await save(limited))).toEqual(['supplier-limit-without-paper']);
+    expect(
+      codesOf(await save(plainIngredient({ constituentsAre: 'partial', constituentsPaper: '' }))),
+    ).toEqual([]);
+    expect(
+      codesOf(await save(plainPackaging({ constituentsAre: 'complete', constituentsPaper: 'x' }))),
+    ).toEqual(['not-for-packaging']);
+  });
+
   it('are refused with a range that crosses, a constituent twice, or more than the whole at the least', async () => {
     const crossed = { ...linalool, leastPercent: '30.1' };
     expect(codesOf(await save(plainIngredient({ constituents: [crossed] })))).toEqual([

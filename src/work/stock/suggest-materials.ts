@@ -16,6 +16,8 @@ type Suggestion = Searchable & {
   readonly details: Partial<MaterialDetails>;
 };
 
+/** As long as a text of the contract may be. */
+const LONGEST = 2000;
 /** What a list can be read through at a glance (common practice, no source). */
 const MOST = 20;
 
@@ -67,6 +69,12 @@ function suggestOil(oil: (typeof essentialOils)[number], label: InciName | undef
       process: oil.process ?? null,
       role: 'fragrance',
       constituents,
+      // The tables give ranges of what they list. That nothing else is in it only a supplier's paper can say.
+      constituentsAre: 'partial',
+      constituentsPaper: say({
+        code: 'known-from-tables',
+        parameters: { sources: [...new Set(constituents.map((one) => one.source))].join('; ') },
+      }).slice(0, LONGEST),
     },
   };
 }

@@ -25,6 +25,15 @@ export const describeMaterial = (draft: MaterialDraft): Described => [
     ({ name, leastPercent, typicalPercent, mostPercent }) =>
       [name, `${leastPercent} / ${typicalPercent} / ${mostPercent} %`] as const,
   ),
+  [
+    words.constituentsAreTitle,
+    draft.constituentsAre === null
+      ? words.constituentsUnsaid
+      : termWords.constituentsAre[draft.constituentsAre],
+  ],
+  [words.constituentsPaper, draft.constituentsPaper],
+  [words.supplierMost, draft.supplierMostPercent],
+  [words.supplierPaper, draft.supplierPaper],
   [words.density, draft.densityGramsPerMl],
   [words.caution, draft.caution],
   [words.brim, draft.brimMl],

@@ -14,7 +14,8 @@ export function findGaps(details: MaterialDetails): string[] {
     : [
         [details.inciEu === '', words.inci],
         [details.origins === null, words.origins],
-        [details.role === 'fragrance' && details.constituents.length === 0, words.constituents],
+        [details.constituentsAre === null, words.statement],
+        [details.constituentsAre === 'partial', words.partial],
         [details.constituents.some(({ confidence }) => confidence === 'memory'), words.memory],
         [details.packPrice === null, words.price],
       ];

@@ -7,6 +7,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { ConstituentFields } from './constituent-fields.tsx';
 import type { MaterialDraft } from './material-draft.ts';
 import { OriginFields } from './origin-fields.tsx';
+import { StatementFields } from './statement-fields.tsx';
 
 const { form: words } = materialWords;
 const ROLES = Object.entries(termWords.role).map(([id, name]) => ({ id, name }));
@@ -73,6 +74,7 @@ export function IngredientFields({ editing }: { readonly editing: Editing<Materi
       </FieldGroup>
       <OriginFields value={draft.origins} onChange={set('origins')} />
       <ConstituentFields value={draft.constituents} onChange={set('constituents')} />
+      <StatementFields editing={editing} />
     </>
   );
 }

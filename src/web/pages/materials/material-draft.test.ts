@@ -21,6 +21,10 @@ const oil = {
       confidence: 'supplier' as const,
     },
   ],
+  constituentsAre: 'complete' as const,
+  constituentsPaper: 'paper of lot 7',
+  supplierMostPercent: '2',
+  supplierPaper: 'paper of lot 7',
   packSize: '100',
   packPrice: '12.4',
   leadDays: 4,
@@ -51,7 +55,15 @@ describe('a material as a draft', () => {
       tareGrams: '21.4',
     });
     expect(read).toMatchObject({
-      value: { packagingKind: 'tin', tareGrams: '21.4', inciEu: '', role: null, constituents: [] },
+      value: {
+        packagingKind: 'tin',
+        tareGrams: '21.4',
+        inciEu: '',
+        role: null,
+        constituents: [],
+        constituentsAre: null,
+        supplierMostPercent: null,
+      },
     });
   });
 
@@ -64,6 +76,12 @@ describe('a material as a draft', () => {
 describe('findGaps', () => {
   it('finds none where everything was said, even that it comes from none of the listed things', () => {
     expect(findGaps(oil)).toEqual([]);
+  });
+
+  it('tells what is known in part from what nobody has said', () => {
+    expect(findGaps({ ...oil, constituentsAre: 'partial' })).toHaveLength(1);
+    expect(findGaps({ ...oil, constituentsAre: null })).toHaveLength(1);
+    expect(findGaps({ ...oil, constituents: [] })).toEqual([]);
   });
 
   it('names each gap that the label, the check or the cost will ask for', () => {

@@ -17,6 +17,7 @@ export interface MaterialDraft
     | 'process'
     | 'densityGramsPerMl'
     | 'constituents'
+    | 'supplierMostPercent'
     | 'brimMl'
     | 'tareGrams'
     | 'reorderBelow'
@@ -29,6 +30,7 @@ export interface MaterialDraft
   readonly process: string;
   readonly densityGramsPerMl: string;
   readonly constituents: readonly ConstituentDraft[];
+  readonly supplierMostPercent: string;
   readonly brimMl: string;
   readonly tareGrams: string;
   readonly reorderBelow: string;
@@ -51,6 +53,10 @@ export const EMPTY_MATERIAL: MaterialDetails = {
   densityGramsPerMl: null,
   origins: null,
   constituents: [],
+  constituentsAre: null,
+  constituentsPaper: '',
+  supplierMostPercent: null,
+  supplierPaper: '',
   caution: '',
   packagingKind: null,
   brimMl: null,
@@ -74,6 +80,7 @@ export const draftOfMaterial = (details: MaterialDetails): MaterialDraft => ({
   process: details.process ?? '',
   densityGramsPerMl: details.densityGramsPerMl ?? '',
   constituents: details.constituents.map(draftOfConstituent),
+  supplierMostPercent: details.supplierMostPercent ?? '',
   brimMl: details.brimMl ?? '',
   tareGrams: details.tareGrams ?? '',
   reorderBelow: details.reorderBelow ?? '',
@@ -106,6 +113,10 @@ function onlyOfKind(details: MaterialDetails): MaterialDetails {
       densityGramsPerMl,
       origins,
       constituents,
+      constituentsAre,
+      constituentsPaper,
+      supplierMostPercent,
+      supplierPaper,
     } = EMPTY_MATERIAL;
     const none = {
       inciEu,
@@ -118,6 +129,10 @@ function onlyOfKind(details: MaterialDetails): MaterialDetails {
       densityGramsPerMl,
       origins,
       constituents,
+      constituentsAre,
+      constituentsPaper,
+      supplierMostPercent,
+      supplierPaper,
     };
     return { ...details, ...none, packagingKind: details.packagingKind ?? 'other' };
   }
@@ -139,6 +154,7 @@ export function readMaterialDraft(draft: MaterialDraft): Result<MaterialDetails>
       process: textOrNull(draft.process),
       densityGramsPerMl: typedDecimalOrNull(draft.densityGramsPerMl),
       constituents: draft.constituents.map(readConstituent),
+      supplierMostPercent: typedDecimalOrNull(draft.supplierMostPercent),
       brimMl: typedDecimalOrNull(draft.brimMl),
       tareGrams: typedDecimalOrNull(draft.tareGrams),
       reorderBelow: typedDecimalOrNull(draft.reorderBelow),
