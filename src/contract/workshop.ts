@@ -55,6 +55,20 @@ export const scaleInput = z.strictObject({
   verificationIntervalGrams: f.gramsAboveZero.nullable(),
 });
 
+export const firstStep = z.enum([
+  'people',
+  'place',
+  'scale',
+  'address',
+  'material',
+  'count',
+  'formula',
+  'report',
+  'product',
+  'order',
+]);
+export type FirstStep = z.output<typeof firstStep>;
+
 export const workshopRoutes = {
   getWorkshop: route({
     method: 'GET',
@@ -71,6 +85,13 @@ export const workshopRoutes = {
       z.strictObject({ with: z.literal('own'), name: f.name, firstPerson: f.name }),
     ]),
     output: workshop,
+  }),
+  getFirstSteps: route({
+    method: 'GET',
+    path: '/api/first-steps',
+    summary:
+      'What a new workshop needs before its first batch, in the order that works, and what of it is there',
+    output: z.array(z.object({ step: firstStep, isDone: z.boolean() })),
   }),
   changeWorkshop: route({
     method: 'PUT',

@@ -83,6 +83,7 @@ export {
   type SignedWeight,
   sumRunMovements,
 } from './filling-store.ts';
+export { type FirstThing, findFilledTables } from './first-step-store.ts';
 export { type FormulaRow, findFormula, insertFormula, listFormulas, updateFormula } from './formula-store.ts';
 export {
   type LotAtHand,

@@ -1,5 +1,6 @@
 export { cliWords } from './cli.en-gb.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';
+export { firstStepWords } from './pages/first-steps.en-gb.ts';
 export { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 export { makingWords } from './pages/making.en-gb.ts';
 export { materialWords } from './pages/materials.en-gb.ts';

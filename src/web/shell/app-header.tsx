@@ -29,6 +29,10 @@ export const AppHeader = ({ isExample }: Props) => (
       </nav>
       <PersonChooser />
     </div>
-    {isExample && <p className={styles.example}>{shellWords.example}</p>}
+    {isExample && (
+      <p className={styles.example}>
+        {shellWords.example} <Link to="/workshop">{shellWords.toOwn}</Link>
+      </p>
+    )}
   </header>
 );

@@ -22,6 +22,10 @@ export const makingWords = {
 
   planTitle: 'Plan a batch',
   planSays: 'What shall be made, and how much?',
+  noFormula: 'A batch needs a formula first: nothing is written down yet.',
+  toFormula: 'Write a formula down',
+  noRecipe: 'A batch needs a recipe first: the formula has a name, but nothing in it yet.',
+  toRecipe: 'Write the recipe down',
   what: 'What',
   how: 'How it is sized',
   byTins: 'From tins to fill',

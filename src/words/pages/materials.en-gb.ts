@@ -35,6 +35,13 @@ export const materialWords = {
     own: 'Write it down myself',
     ownPackaging: 'It is packaging',
   },
+  short: {
+    title: 'New material',
+    soft: 'Its name is enough for now. Label name, papers and price can follow under Materials.',
+    packaging: (kind: string) => (kind === 'other' ? 'other packaging' : `a ${kind}`),
+    known: 'What do the tables know about it?',
+    nothingKnown: 'none of these',
+  },
   form: {
     label: 'The material',
     newTitle: 'New material',

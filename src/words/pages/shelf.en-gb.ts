@@ -151,6 +151,8 @@ export const shelfWords = {
     form: 'The goods',
     material: 'Material',
     newMaterial: 'Not in the list: add a material',
+    noMaterial: 'No material is written down yet. Add the first one: what is it called?',
+    firstMaterial: 'Add the first material',
     quantity: 'How much',
     pieces: 'pieces',
     supplier: 'Supplier',

@@ -47,6 +47,7 @@ export const shellWords = {
     reload: 'Load the page again',
   },
   example: 'Example workshop: people, goods and numbers are invented.',
+  toOwn: 'How to start your own',
 } as const;
 
 export const partWords = {
@@ -60,6 +61,8 @@ export const partWords = {
 
   notKnown: 'not known',
   nothing: 'nothing',
+  copy: 'Copy',
+  copied: 'Copied.',
   choose: 'Choose',
   noMatch: 'Nothing by that name',
   showChoices: 'Show all choices',

@@ -4,7 +4,7 @@ export const startWords = {
   soft: 'Everything stays in one file on this computer.',
   example: {
     title: 'The example workshop',
-    says: 'Invented people, goods, orders and a base that is setting: try everything, nothing is sold. To begin your own later, start the program with another folder.',
+    says: 'Invented people, goods, orders and a base that is setting: try everything, nothing is sold. The Workshop page says how to begin your own later.',
     open: 'Open the example',
   },
   own: {

@@ -82,6 +82,19 @@ export const workshopWords = {
     saved: 'The place is kept.',
     none: 'No place yet.',
   },
+  other: {
+    toOwn: 'Your own workshop',
+    toExample: 'The example workshop',
+    about:
+      'The example and your own workshop are kept apart, each in a folder of its own, so that nothing invented gets among your own things. The program opens one of them at a time.',
+    stop: 'Stop the program where it was started: Ctrl and C.',
+    startOwn: 'Start it again with a folder of your own; any name will do.',
+    startExample: 'Start it again with the example.',
+    back: 'And back, whenever you like:',
+    both: 'Both at once: let one run, and start the other in a second window with --port 4717 behind it.',
+    ownCommand: 'node bin/gramwright start --folder ~/my-workshop',
+    exampleCommand: 'node bin/gramwright start --example --folder workshop-data/example',
+  },
   machine: {
     title: 'This machine',
     about: 'Entries say on which machine they were made.',

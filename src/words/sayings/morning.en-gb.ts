@@ -15,14 +15,10 @@ export const morningSayings = {
     make {Make {units, plural, one {# tin} other {# tins}} of {item} next.}
     buy {Buy {item} first{others, plural, =0 {} one {, and # other thing} other {, and # other things}}.}
     other {{ready, plural, =0 {Nothing is pressing.} other {Nothing else is pressing.}}}}`,
-  'morning-first-materials': 'Begin with what you buy: enter the first butter, oil or tin.',
+  'morning-first-materials': 'A new workshop: begin with the first steps below.',
   'morning-first-count': 'Count what stands on the shelf: weigh each tub, count the tins.',
   'morning-first-formula': 'Write the first formula down, in grams, as you make it.',
   'morning-first-product': 'Say what is sold: a formula in a tin, with its declared content.',
-  'morning-begin': 'First step',
-  'morning-first-step': 'to begin with',
-  'morning-begin-act': 'Begin',
-
   'morning-order': 'Order {number}{hasCustomer, select, yes {, {customer}} other {}}',
   'morning-ready': 'ready',
   'morning-ready-late': 'ready, and late',

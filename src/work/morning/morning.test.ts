@@ -39,25 +39,16 @@ describe('the morning of an empty workshop', () => {
 
   it('says what comes first, and nothing else', async () => {
     expect(await morning()).toEqual({
-      says: 'Begin with what you buy: enter the first butter, oil or tin.',
+      says: 'A new workshop: begin with the first steps below.',
       send: [],
-      make: [
-        {
-          title: 'First step',
-          state: 'ready',
-          word: 'to begin with',
-          detail: ['Begin with what you buy: enter the first butter, oil or tin.'],
-          act: 'Begin',
-          to: '/materials/new',
-        },
-      ],
+      make: [],
       buy: [],
     });
   });
 
   it('goes on to the shelf once something is entered', async () => {
     await buildIngredient(bench);
-    expect((await morning()).make[0]).toMatchObject({ act: 'Begin', to: '/shelf/opening' });
+    expect((await morning()).says).toBe('Count what stands on the shelf: weigh each tub, count the tins.');
   });
 });
 

@@ -20,7 +20,7 @@ export function sayMorning(data: MorningData): Saying {
 }
 
 /** An empty workshop: what has to be there before anything can be ordered. */
-export function sayBeginning({ book, orders, runs }: MorningData): Saying | null {
+function sayBeginning({ book, orders, runs }: MorningData): Saying | null {
   if (orders.length > 0 || runs.length > 0 || book.batches.length > 0) return null;
   if (book.materials.size === 0) return saying('morning-first-materials');
   if (book.lots.length === 0) return saying('morning-first-count');

@@ -1,6 +1,7 @@
 import type { UseCases } from '../use-case.ts';
 import { beginWorkshop } from './begin-workshop.ts';
 import { changeWorkshop } from './change-workshop.ts';
+import { getFirstSteps } from './get-first-steps.ts';
 import { getWorkshop } from './get-workshop.ts';
 import { savePerson } from './save-person.ts';
 import { savePlace } from './save-place.ts';
@@ -11,10 +12,17 @@ export { type Beginning, openDoors } from './begin-workshop.ts';
 export const workshopUseCases = {
   getWorkshop,
   beginWorkshop,
+  getFirstSteps,
   changeWorkshop,
   savePerson,
   saveScale,
   savePlace,
 } satisfies UseCases<
-  'getWorkshop' | 'beginWorkshop' | 'changeWorkshop' | 'savePerson' | 'saveScale' | 'savePlace'
+  | 'getWorkshop'
+  | 'getFirstSteps'
+  | 'beginWorkshop'
+  | 'changeWorkshop'
+  | 'savePerson'
+  | 'saveScale'
+  | 'savePlace'
 >;

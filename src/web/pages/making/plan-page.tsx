@@ -4,6 +4,7 @@ import { makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Loaded } from '../../parts/loaded.tsx';
+import { NeedsPage } from '../../shell/needs-page.tsx';
 import { Page } from '../../shell/page.tsx';
 import { PlanForm } from './plan-form.tsx';
 import { PlanView } from './plan-view.tsx';
@@ -17,12 +18,28 @@ export const PlanPage = () => {
     <Loaded read={formulas} title={makingWords.planTitle}>
       {(all) => (
         <Loaded read={products} title={makingWords.planTitle}>
-          {(sold) => <Plan formulas={all} products={sold} />}
+          {(sold) =>
+            all.some(({ latest }) => latest) ? (
+              <Plan formulas={all} products={sold} />
+            ) : (
+              <NoFormula unwritten={all[0]?.id} />
+            )
+          }
         </Loaded>
       )}
     </Loaded>
   );
 };
+
+/** Nothing can be planned without a recipe: a formula has to be begun, or the begun one written on. */
+const NoFormula = ({ unwritten }: { readonly unwritten: string | undefined }) => (
+  <NeedsPage
+    title={makingWords.planTitle}
+    says={unwritten === undefined ? makingWords.noFormula : makingWords.noRecipe}
+    to={unwritten === undefined ? '/formulas/new' : `/formulas/${unwritten}/recipe`}
+    act={unwritten === undefined ? makingWords.toFormula : makingWords.toRecipe}
+  />
+);
 
 interface Props {
   readonly formulas: AnswerOf<'listFormulas'>;

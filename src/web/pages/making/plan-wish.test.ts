@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { batchWish, type PlanWish } from './plan-wish.ts';
+import { batchWish, type PlanWish, wishFor } from './plan-wish.ts';
 
 type Formulas = Parameters<typeof batchWish>[1];
 const formulas = [{ id: 'f', kind: 'mixture', latest: { id: 'r' } }] as unknown as Formulas;
@@ -38,5 +38,23 @@ describe('batch wish', () => {
     expect(batchWish({ ...wish, units: { p: '0' } }, formulas)).toBeUndefined();
     expect(batchWish({ ...wish, by: 'grams', grams: '1,5' }, formulas)).toBeUndefined();
     expect(batchWish({ ...wish, markets: [] }, formulas)).toBeUndefined();
+  });
+});
+
+describe('a fresh wish', () => {
+  const productWith = (retainedGrams: string) =>
+    [
+      { id: 'p', details: { formulaId: 'f', retainedGrams, markets: ['GB'], isWithdrawn: false } },
+    ] as unknown as Parameters<typeof wishFor>[2];
+
+  it('keeps the sample that the product asks for', () => {
+    expect(wishFor('f', formulas, productWith('12.5'))).toMatchObject({
+      keepsSample: true,
+      sampleGrams: '12.5',
+    });
+  });
+
+  it('asks why where the product keeps none, and not for nought grams', () => {
+    expect(wishFor('f', formulas, productWith('0'))).toMatchObject({ keepsSample: false, sampleGrams: '' });
   });
 });

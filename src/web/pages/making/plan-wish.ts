@@ -41,13 +41,15 @@ export function firstWish(search: PlanSearch, formulas: Formulas, products: Prod
 export function wishFor(formulaId: string, formulas: Formulas, products: Products): PlanWish {
   const own = productsOf(products, formulaId);
   const isBase = formulas.find((formula) => formula.id === formulaId)?.kind === 'base';
+  const sample = own[0]?.details.retainedGrams ?? '';
   return {
     formulaId,
     by: isBase || own.length === 0 ? 'grams' : 'tins',
     grams: '',
     units: {},
-    keepsSample: true,
-    sampleGrams: own[0]?.details.retainedGrams ?? '',
+    // A product of which nothing is kept asks for the reason, not for grams above nought.
+    keepsSample: sample !== '0',
+    sampleGrams: sample === '0' ? '' : sample,
     declineWhy: '',
     purpose: 'sale',
     markets: own[0]?.details.markets ?? ['GB'],

@@ -7,6 +7,7 @@ import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { Page } from '../../shell/page.tsx';
+import { FirstSteps } from '../start/first-steps.tsx';
 import styles from './morning.module.css';
 import { MorningList } from './morning-list.tsx';
 
@@ -25,6 +26,7 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
       soft={morningWords.at(sayDate(morning.today), sayTime(morning.now, timeZone))}
       actions={<LinkButton to="/orders/new">{morningWords.newOrder}</LinkButton>}
     >
+      <FirstSteps />
       <div className={styles.lists}>
         <MorningList
           hasGreen

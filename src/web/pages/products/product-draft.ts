@@ -29,6 +29,9 @@ export interface ProductDraft
 /** A 60 ml tin is some 60 mm across, its label somewhat less (common practice, no source). */
 const FACE: FaceDraft = { shape: 'round', width: '58', height: '58' };
 
+/** Enough to look at again when somebody complains (common practice, no source). */
+const SAMPLE_GRAMS = '10';
+
 export const EMPTY_PRODUCT: ProductDraft = {
   name: '',
   formulaId: '',
@@ -39,7 +42,7 @@ export const EMPTY_PRODUCT: ProductDraft = {
   aimGrams: '',
   fillBasis: 'minimum',
   bowlLossPercent: '3',
-  retainedGrams: '0',
+  retainedGrams: SAMPLE_GRAMS,
   markets: ['GB'],
   functionText: '',
   precautions: '',

@@ -65,9 +65,7 @@ export function OpeningPage() {
       <Form label={words.form} problems={save.problems} onSubmit={() => void submit()}>
         <div className={styles.scale}>
           <div className={styles.section}>
-            {materials.length > 0 && (
-              <MaterialChoice key={kept} value={materialId} onChange={setMaterialId} materials={materials} />
-            )}
+            <MaterialChoice key={kept} value={materialId} onChange={setMaterialId} materials={materials} />
             <WeighFields unit={unit} draft={weighing} onChange={setWeighing} />
           </div>
           <div className={styles.section}>

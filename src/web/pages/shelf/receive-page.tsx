@@ -40,9 +40,7 @@ export function ReceivePage() {
     >
       <Card>
         <Form label={words.form} problems={receive.problems} onSubmit={() => void submit(true)}>
-          {materials.length > 0 && (
-            <MaterialChoice value={draft.materialId} onChange={set('materialId')} materials={materials} />
-          )}
+          <MaterialChoice value={draft.materialId} onChange={set('materialId')} materials={materials} />
           <Field
             label={words.quantity}
             where="quantity"

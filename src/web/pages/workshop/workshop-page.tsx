@@ -7,6 +7,7 @@ import { CheckUpCard } from './check-up-card.tsx';
 import { DetailsCard } from './details-card.tsx';
 import { ExportCard } from './export-card.tsx';
 import { MachineCard } from './machine-card.tsx';
+import { OtherWorkshopCard } from './other-workshop-card.tsx';
 import { PeopleCard } from './people-card.tsx';
 import { PlacesCard } from './places-card.tsx';
 import { ScalesCard } from './scales-card.tsx';
@@ -33,10 +34,12 @@ const WorkshopView = ({ workshop }: { readonly workshop: Workshop }) => (
         {workshop.details && <DetailsCard details={workshop.details} version={workshop.version} />}
       </div>
       <div className={styles.column}>
+        {workshop.isExample && <OtherWorkshopCard isExample />}
         <BackupCard workshop={workshop} />
         <CheckUpCard />
         <ExportCard />
         <MachineCard />
+        {!workshop.isExample && <OtherWorkshopCard isExample={false} />}
       </div>
     </div>
   </Page>
