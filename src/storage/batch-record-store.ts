@@ -66,6 +66,22 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
   return rows.map(signed);
 }
 
+/** Lots of bases that stand in these batches as weighed in, by the batch: those that were made here themselves. */
+export const listBasesWeighedIn = (
+  db: Reader,
+  batchIds: readonly string[],
+): Promise<{ batch_id: string; lot_id: string }[]> =>
+  db
+    .selectFrom('addition')
+    .innerJoin('lot', 'lot.id', 'addition.lot_id')
+    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .select(['addition.batch_id', 'addition.lot_id'])
+    .distinct()
+    .where('addition.batch_id', 'in', batchIds)
+    .where('lot.batch_id', 'is not', null)
+    .where('strike.entry_id', 'is', null)
+    .execute();
+
 /** The method's steps of the revision that the batch is made by. */
 export const listBatchSteps = (db: Reader, batchId: string): Promise<Selectable<RevisionStepTable>[]> =>
   db

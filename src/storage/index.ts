@@ -11,6 +11,7 @@ export {
   insertStepRecord,
   insertStrike,
   listAdditions,
+  listBasesWeighedIn,
   listBatchSteps,
   listDeviations,
   listStepRecords,

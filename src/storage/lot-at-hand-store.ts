@@ -22,6 +22,8 @@ export interface LotAtHand extends Selectable<LotTable> {
   readonly status_reason: string;
   /** When somebody last said that it is firm; null: nobody has. */
   readonly firm_said_at: string | null;
+  /** The day it was at the bench then: it is compared with days, and an instant lies on two of them. */
+  readonly firm_said_on: string | null;
   /** Every place but those of retained samples, shelves first, the fullest first. */
   readonly places: readonly StandingAt[];
   readonly on_hand: number;
@@ -43,7 +45,8 @@ export async function listLotsAtHand(db: Reader, choice: LotChoice): Promise<Lot
     return Object.assign(lot, {
       status: statuses.get(lot.id)?.status ?? 'quarantine',
       status_reason: statuses.get(lot.id)?.reason ?? '',
-      firm_said_at: firm.get(lot.id) ?? null,
+      firm_said_at: firm.get(lot.id)?.happened_at ?? null,
+      firm_said_on: firm.get(lot.id)?.said_on ?? null,
       places: standing,
       on_hand: standing.reduce((sum, place) => sum + place.quantity, 0),
     });
@@ -92,11 +95,11 @@ async function readFirmWords(db: Reader, lotIds: readonly string[]) {
   const rows = await db
     .selectFrom('firm_word')
     .innerJoin('entry', 'entry.id', 'firm_word.entry_id')
-    .select(['firm_word.lot_id', 'entry.happened_at'])
+    .select(['firm_word.lot_id', 'firm_word.said_on', 'entry.happened_at'])
     .where('firm_word.lot_id', 'in', lotIds)
     .orderBy('entry.seq')
     .execute();
-  return new Map(rows.map((row) => [row.lot_id, row.happened_at]));
+  return new Map(rows.map((row) => [row.lot_id, row]));
 }
 
 async function readPlaces(db: Reader, lotIds: readonly string[]): Promise<Map<string, StandingAt[]>> {

@@ -122,6 +122,8 @@ export interface FirmWordTable {
   entry_id: string;
   lot_id: string;
   remark: string;
+  /** The day it was at the bench. */
+  said_on: string;
 }
 
 export interface AdditionTable {

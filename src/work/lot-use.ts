@@ -34,7 +34,7 @@ export function whyNotUsable(lot: LotAtHand, today: string, purpose = 'sale'): P
 export const isPastKeeping = (lot: LotAtHand, today: string): boolean =>
   lot.keep_until !== null &&
   lot.keep_until < today &&
-  (lot.firm_said_at === null || lot.firm_said_at.slice(0, 10) <= lot.keep_until);
+  (lot.firm_said_on === null || lot.firm_said_on <= lot.keep_until);
 
 export const isUsable = (lot: LotAtHand, today: string, purpose = 'sale'): boolean =>
   whyNotUsable(lot, today, purpose) === undefined;

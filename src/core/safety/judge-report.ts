@@ -39,7 +39,7 @@ export interface ReportQuestion {
   readonly scentId?: string;
   readonly materials: readonly FormulaMaterial[];
   readonly date: string;
-  /** How long before its review-by day a report is called close to it. Default: 60 days (common practice, no source). */
+  /** How long before its review-by day a report is called close to it. Default: 30 days (common practice, no source). */
   readonly closeDays?: number;
 }
 
@@ -69,7 +69,7 @@ export interface ReportAnswer {
 const DAY = 86_400_000;
 const dayNumber = (date: string): number => Date.parse(`${date}T00:00:00Z`) / DAY;
 
-function reviewOf({ report, date, closeDays = 60 }: ReportQuestion): ReportAnswer['review'] {
+function reviewOf({ report, date, closeDays = 30 }: ReportQuestion): ReportAnswer['review'] {
   if (report.reviewBy === undefined) return 'none-set';
   if (date > report.reviewBy) return 'passed';
   return dayNumber(report.reviewBy) - dayNumber(date) <= closeDays ? 'close' : 'in-time';

@@ -67,7 +67,7 @@ function reasonsOfReport(report: ReportAnswer): SaleReason[] {
   const other: SaleReason[] = [
     ...(report.coversBase ? [] : [{ kind: 'report-base-not-covered', blocks: 'yes', rule } as const]),
     ...(report.coversScent ? [] : [{ kind: 'report-scent-not-covered', blocks: 'yes', rule } as const]),
-    ...(report.review === 'passed' ? [{ kind: 'report-review-passed', blocks: 'no', rule } as const] : []),
+    ...(report.review === 'passed' ? [{ kind: 'report-review-passed', blocks: 'yes', rule } as const] : []),
     ...(report.review === 'close' ? [{ kind: 'report-review-close', blocks: 'no', rule } as const] : []),
   ];
   return [...materials, ...other];

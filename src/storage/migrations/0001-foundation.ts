@@ -289,6 +289,7 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     entry_id: '-> entry.id',
     lot_id: '-> lot.id',
     remark: 'text',
+    said_on: 'text',
   });
   await makeTable(db, 'dispatch', ['id'], {
     id: 'text',

@@ -27,9 +27,9 @@ export const formulaSayings = {
   'sale-report-base-not-covered': 'The assessor’s report {report} covers another base ({markets}).',
   'sale-report-scent-not-covered': 'The assessor’s report {report} does not name this formula ({markets}).',
   'sale-report-review-passed':
-    'The assessor’s report {report} was to be looked at again by {reviewBy} ({markets}).',
+    'The assessor’s report {report} was to be looked at again by {reviewBy, date, long} ({markets}). Have it renewed and enter the new day with the report; until then it can be made as a trial.',
   'sale-report-review-close':
-    'The assessor’s report {report} is to be looked at again by {reviewBy} ({markets}).',
+    'The assessor’s report {report} is to be looked at again by {reviewBy, date, long} ({markets}): after that day nothing can be made for sale by it.',
 
   'unknown-shared-cas':
     'Several materials share the CAS number of {substance}: {mayBe}. To tell them apart, give its {tellApartBy}.',

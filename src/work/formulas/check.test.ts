@@ -275,13 +275,20 @@ describe('the report in the check', () => {
     expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-not-covered']);
   });
 
-  it('is said to be past, and close to it, without stopping the sale', async () => {
+  it('stops the sale once its review day is past, and says so for thirty days before', async () => {
     await report({ reviewBy: '2026-11-25' });
     const past = await check(mixture.revisionId);
-    expect(past).toMatchObject({ answer: 'yes', report: { isPast: true } });
+    expect(past).toMatchObject({ answer: 'no', report: { isPast: true } });
     expect(past.reasons.map((reason) => reason.code)).toEqual(['sale-report-review-passed']);
-    await report({ signedOn: '2026-11-01', reviewBy: '2026-11-26' });
-    expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-review-close']);
+    expect(past.reasons.map((reason) => say(reason))[0]).toContain('by 25 November 2026');
+    const reasonsBy = async (signedOn: string, reviewBy: string) => {
+      await report({ signedOn, reviewBy });
+      return codesOfReasons(mixture.revisionId);
+    };
+    // Today is 26 November: on the day itself, thirty days before it, and one more.
+    expect(await reasonsBy('2026-11-01', '2026-11-26')).toEqual(['sale-report-review-close']);
+    expect(await reasonsBy('2026-11-02', '2026-12-26')).toEqual(['sale-report-review-close']);
+    expect(await reasonsBy('2026-11-03', '2026-12-27')).toEqual([]);
   });
 
   it('has to name the base that the formula is made with', async () => {

@@ -203,6 +203,27 @@ describe('the start of a batch', () => {
     expect(trial.purpose).toBe('trial');
   });
 
+  it('refuses for sale under a report past its review day, says what helps, and lets it be tried', async () => {
+    await makeFirmBase(bench, shop, '800');
+    const [report] = await bench.get('listReports');
+    const reviewBy = async (day: string) => {
+      const details = { ...report?.details, reviewBy: day } as NonNullable<typeof report>['details'];
+      const version = (await bench.get('listReports'))[0]?.version ?? 0;
+      await bench.get('saveReport', { body: { id: report?.id ?? '', version, details } });
+    };
+    await reviewBy('2026-11-25');
+    const wish = inGrams(shop.mixtureRevision, '100');
+    const refusal = await bench.ask('startBatch', { body: { wish } });
+    expect(codesOf(refusal)).toEqual(['batch-hindered']);
+    expect(refusal.ok ? '' : refusal.problems.map((one) => sayProblem(one).says)[0]).toContain(
+      'by 25 November 2026',
+    );
+    const trial = inGrams(shop.mixtureRevision, '100', { purpose: 'trial' });
+    expect((await bench.get('startBatch', { body: { wish: trial } })).purpose).toBe('trial');
+    await reviewBy('2026-11-26');
+    expect((await bench.get('startBatch', { body: { wish } })).purpose).toBe('sale');
+  });
+
   it('refuses for sale a revision that is marked as a trial', async () => {
     await makeFirmBase(bench, shop, '800');
     const tried = await reviseMixture({ standing: 'trial' });

@@ -1,7 +1,9 @@
 import { percentFromGrams } from '../../core/formula/index.ts';
 import {
   type LotAtHand,
+  listBasesWeighedIn,
   listLatestRevisions,
+  listLotsAtHand,
   listRevisionLines,
   type NamedRevisionLine,
   type Reader,
@@ -9,27 +11,37 @@ import {
 import { formulaLinesOf } from '../formulas/index.ts';
 
 /**
- * Lots of bases that were made differently from the base in force. Check and label open a base by its newest revision,
- * so what is made of another would carry a label that is not its own. A revision that changed only its words, or the
- * size it was written for, makes no difference.
+ * Lots of bases that were made differently from the base in force, or with a lot of a base that was. Check and label
+ * open a base, and the bases in it, by the newest revision of each, so what is made of another would carry a label that
+ * is not its own. A revision that changed only its words, or the size it was written for, makes no difference.
  */
 export async function findOlderBases(db: Reader, lots: readonly LotAtHand[]): Promise<ReadonlySet<string>> {
   const bases = lots.filter((lot) => lot.formula_kind === 'base' && lot.made_by !== null);
   if (bases.length === 0) return new Set();
   const newest = new Map((await listLatestRevisions(db)).map((row) => [row.formula_id, row.id]));
-  const others = bases.filter((lot) => newest.get(lot.item_id) !== lot.made_by);
-  if (others.length === 0) return new Set();
-  const pairs = others.map((lot) => [lot.made_by ?? '', newest.get(lot.item_id) ?? ''] as const);
-  const lines = await listRevisionLines(db, [...new Set(pairs.flat())]);
+  const made = bases.map((lot) => [lot.made_by ?? '', newest.get(lot.item_id) ?? ''] as const);
+  const lines = await listRevisionLines(db, [...new Set(made.flat())]);
   const of = (revisionId: string) => lines.filter((line) => line.revision_id === revisionId);
-  return new Set(
-    others
-      .filter((_, index) => {
-        const [made, inForce] = pairs[index] ?? ['', ''];
-        return !isSameComposition(of(made), of(inForce));
-      })
-      .map((lot) => lot.id),
-  );
+  const isOlder = (_: LotAtHand, index: number): boolean => {
+    const [by, inForce] = made[index] ?? ['', ''];
+    return by !== inForce && !isSameComposition(of(by), of(inForce));
+  };
+  const older = bases.filter(isOlder);
+  const holdsBases = (lot: LotAtHand): boolean =>
+    of(lot.made_by ?? '').some((line) => line.item_kind === 'formula');
+  const others = bases.filter((lot) => !older.includes(lot) && holdsBases(lot));
+  return new Set([...older.map((lot) => lot.id), ...(await findMadeOfOlder(db, others))]);
+}
+
+/** Of these lots those that an older lot of a base went into, at whatever depth: a base never contains itself. */
+async function findMadeOfOlder(db: Reader, lots: readonly LotAtHand[]): Promise<string[]> {
+  const batchIds = lots.flatMap(({ batch_id }) => batch_id ?? []);
+  if (batchIds.length === 0) return [];
+  const weighed = await listBasesWeighedIn(db, batchIds);
+  const within = await listLotsAtHand(db, { lotIds: [...new Set(weighed.map((row) => row.lot_id))] });
+  const older = await findOlderBases(db, within);
+  const touched = new Set(weighed.filter((row) => older.has(row.lot_id)).map((row) => row.batch_id));
+  return lots.filter((lot) => touched.has(lot.batch_id ?? '')).map((lot) => lot.id);
 }
 
 /** Shares compared by multiplying: part x other total = other part x total, item by item. */

@@ -87,6 +87,18 @@ describe('the word that a base is firm', () => {
   });
 });
 
+describe('the day on which it is said', () => {
+  it('is the day at the bench: half past midnight in summer is the day before in UTC', async () => {
+    bench.setClock('2026-11-27T09:00:00Z');
+    await firm();
+    expect((await lotOf(base)).keepUntil).toBe('2027-05-26');
+    // In London it is the 27th of May, British Summer Time: the base was looked at after its last day.
+    bench.setClock('2027-05-26T23:30:00Z');
+    expect(codesOf(await firm('Smells sweet'))).toEqual([]);
+    expect(codesOf(await firm('Smells sweet'))).toEqual(['lot-firm-already']);
+  });
+});
+
 describe('what is made here', () => {
   it('has no supplier and no price to correct', async () => {
     const facts = { version: 1, supplierLot: 'S-1', bestBefore: null, paid: '1', reason: 'Slip' };

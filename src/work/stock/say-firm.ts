@@ -21,16 +21,17 @@ export const sayFirm: UseCase<'sayFirm'> = (context, { body, params }) =>
       const zone = await workshopZone(inside(context, tx));
       refuseBefore(body.stamp, startOfDay(lot.since, zone), `lot ${lot.number}`);
       const now = context.machine.now();
-      const refusal = whyNotFirm(lot, localDate(now, zone)) ?? judgeEarly(lot, now, body.remark);
+      const today = localDate(now, zone);
+      const refusal = whyNotFirm(lot, today) ?? judgeEarly(lot, now, body.remark);
       if (refusal) giveUp(refusal);
       await tell({
         kind: 'lot-firm',
         subjectKind: 'lot',
         subjectId: lot.id,
-        payload: { remark: body.remark, before: lot.status },
+        payload: { remark: body.remark, saidOn: today, before: lot.status },
       });
       const row = { entry_id: body.stamp.id, lot_id: lot.id };
-      await insertFirmWord(tx, { ...row, remark: body.remark });
+      await insertFirmWord(tx, { ...row, remark: body.remark, said_on: today });
       if (lot.status === 'quarantine')
         await insertLotStatus(tx, { ...row, status: 'released', reason: body.remark });
       return lot.id;
