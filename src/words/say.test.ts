@@ -4,7 +4,6 @@ import { say } from './say.ts';
 import { sayDate, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';
 import { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
 import { sayProblem } from './say-problem.ts';
-import { sayWhere } from './say-where.ts';
 
 const THIN = '\u202f';
 
@@ -35,24 +34,6 @@ describe('days and times', () => {
     expect(sayTime('2026-07-01T08:05:00Z')).toBe('09:05');
     expect(sayTime('2026-11-27T08:05:00Z', 'Europe/Dublin')).toBe('08:05');
     expect(sayInstant('2026-11-26T23:30:00Z', 'Europe/Berlin')).toBe('Friday 27 November, 00:30');
-  });
-});
-
-describe('where', () => {
-  it('is said as a person would', () => {
-    expect(sayWhere('lines[3].grams')).toBe('line 4, grams');
-    expect(sayWhere('details.leastPercent')).toBe('least percent');
-    expect(sayWhere('details.formulaId')).toBe('formula');
-    expect(sayWhere('stamp.by')).toBe('who did it');
-    expect(sayWhere('size.tins[0].productId')).toBe('tin 1, product');
-    expect(sayWhere('values[1][2]')).toBe('value 2, 3');
-    expect(sayWhere('categories[0]')).toBe('category 1');
-  });
-
-  it('keeps names of things and paths of files', () => {
-    for (const name of ['order 103', '/home/maker/Gramwright/workshop.gramwright', 'Shea butter']) {
-      expect(sayWhere(name)).toBe(name);
-    }
   });
 });
 

@@ -18,7 +18,8 @@ function findLabel(fieldId: string | undefined): string | undefined {
 
 export function ProblemLine({ problem, fieldId }: Props) {
   const [label, setLabel] = useState<string>();
-  const { says, mend } = sayHere(problem, label);
+  // One of several lines goes by its number too: three fields of a page may be called “Grams”.
+  const { says, mend } = sayHere(problem, problem.where.includes('[') ? undefined : label);
   useEffect(() => setLabel(findLabel(fieldId)), [fieldId]);
   return (
     <li>

@@ -152,7 +152,7 @@ export const foundationProblems = {
     mend: 'Reload the page, look at what stands there, and enter it once more as a new entry.',
   },
   'changed-meanwhile': {
-    says: '{where} was changed meanwhile: you saw its version {found}, it is at {allowed} and now holds \u201c{holds}\u201d.',
+    says: '{where}: somebody changed this since you opened it. It now holds \u201c{holds}\u201d.',
     mend: 'Look at the newer one, then enter your change again if it is still needed.',
   },
 } as const;
