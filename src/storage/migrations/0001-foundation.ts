@@ -1,4 +1,4 @@
-import type { CreateTableBuilder, Kysely } from 'kysely';
+import { type CreateTableBuilder, type Kysely, sql } from 'kysely';
 import { FIRST_HASH } from '../entry-store.ts';
 import {
   AT_COMMIT,
@@ -434,11 +434,8 @@ async function makeIndexes(db: Kysely<never>): Promise<void> {
   };
   const plain: [string, string[]][] = [
     ['entry', ['subject_kind', 'subject_id']],
-    ['movement', ['lot_id', 'place_id']],
-    ['movement', ['batch_id']],
-    ['movement', ['filling_run_id']],
-    ['movement', ['dispatch_id']],
-    ['movement', ['order_line_id']],
+    // With the quantity, so that a balance is summed without looking into the table.
+    ['movement', ['lot_id', 'place_id', 'quantity']],
     ['movement', ['entry_id']],
     ['lot', ['item_kind', 'item_id']],
     ['lot', ['batch_id']],
@@ -457,6 +454,15 @@ async function makeIndexes(db: Kysely<never>): Promise<void> {
     ['batch', ['revision_id']],
     ['label_print', ['filling_run_id']],
   ];
+  // What most movements do not belong to: a weighing writes no page for an order that it has nothing to do with.
+  for (const column of ['batch_id', 'filling_run_id', 'dispatch_id', 'order_line_id']) {
+    await db.schema
+      .createIndex(`movement_by_${column}`)
+      .on('movement')
+      .column(column)
+      .where(sql.ref(column), 'is not', null)
+      .execute();
+  }
   for (const [table, columns] of Object.entries(unique)) {
     await db.schema.createIndex(`${table}_once`).on(table).columns(columns).unique().execute();
   }
