@@ -19,6 +19,8 @@ export const fillingSayings = {
     'The scale is too coarse to judge the average way: its error is more than a fifth of the tolerable error.',
   'check-limits-kept': 'Limits and report allow it as of today.',
   'check-weighed-kept': 'What was weighed in keeps the limits and the report.',
+  'check-weighed-unnamed':
+    'As it was weighed in, the label has to name {which} ({markets}), and it does not. Set a wrong entry right, or reject the run and write the next revision with what was weighed.',
   'check-weighed-over': 'Weighed in was more than the limits or the report allow: {which}.',
   'check-report-valid': 'The report is valid today.',
   'check-report-past': 'Report {report} was to be reviewed by {reviewBy}.',

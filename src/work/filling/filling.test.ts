@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
+  acceptUnknowns,
   buildMakingBench,
   buildProduct,
   inGrams,
@@ -66,6 +67,27 @@ const release = (id: string, verdict: 'released' | 'rejected' = 'released', reas
   bench.ask('releaseRun', { params: { id }, body: { verdict, reason } });
 const getLot = (id: string | null) => bench.get('getLot', { params: { id: id ?? '' } });
 const FIVE = ['46.41', '46.45', '46.50', '46.42', '46.44'] as const;
+
+/** A bowl with so much oil in it, whatever the sheet asked for, filled into one tin. */
+async function brewWith(scentGrams: string) {
+  const batch = await bench.get('startBatch', { body: { wish: inGrams(shop.mixtureRevision, '100') } });
+  const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
+  if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
+  const body = {
+    position: screen.position,
+    lotId: screen.lotId ?? '',
+    scaleId: screen.scaleId,
+    actualGrams: scentGrams,
+    deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+  };
+  const params = { id: batch.id };
+  await bench.get('recordAddition', { params, body });
+  await makeAll(bench, batch.id);
+  await bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
+  const run = await startRun(batch.id, { wanted: 1 });
+  await fillAll(run.id, '46.45');
+  return closeRun(run.id);
+}
 
 describe('a filling run', () => {
   it('aims at the label and the error of its scale, and knows what the law tolerates', async () => {
@@ -430,31 +452,37 @@ describe('the release', () => {
   });
 
   it('is stopped by too much of an oil, however well that was explained', async () => {
-    const brew = async (scentGrams: string) => {
-      const batch = await bench.get('startBatch', { body: { wish: inGrams(shop.mixtureRevision, '100') } });
-      const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
-      if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
-      const body = {
-        position: screen.position,
-        lotId: screen.lotId ?? '',
-        scaleId: screen.scaleId,
-        actualGrams: scentGrams,
-        deviation: { what: 'Too much oil', why: 'The bottle slipped' },
-      };
-      const params = { id: batch.id };
-      await bench.get('recordAddition', { params, body });
-      await makeAll(bench, batch.id);
-      await bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
-      const run = await startRun(batch.id, { wanted: 1 });
-      await fillAll(run.id, '46.45');
-      return closeRun(run.id);
-    };
     // The report allows 1.5 % of it: x / (99 + x) = 1.5 % at x = 1.507614 g.
-    expect(failing(await brew('1.5'))).toEqual([]);
-    const over = await brew('1.51');
+    expect(failing(await brewWith('1.5'))).toEqual([]);
+    const over = await brewWith('1.51');
     expect(failing(over)).toEqual(['weighed']);
     const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
     expect(said).toBe('Weighed in was more than the limits or the report allow: Lavender oil.');
+    expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
+  });
+
+  it('is stopped where only the weighing brought an allergen over the threshold from which it is named', async () => {
+    const params = { id: shop.materials.scent };
+    const { version, details } = await bench.get('getMaterial', { params });
+    // 1 % of an oil with 0.1 % of it: 0.001 %, which is not yet named on what stays on the skin (Regulation (EC)
+    // No 1223/2009, Annex III, entry 78).
+    const geraniol = {
+      name: 'Geraniol',
+      cas: '106-24-1',
+      leastPercent: '0',
+      typicalPercent: '0.05',
+      mostPercent: '0.1',
+      source: 'invented for the test',
+      confidence: 'supplier' as const,
+    };
+    const constituents = [...details.constituents, geraniol];
+    await bench.get('saveMaterial', { body: { ...params, version, details: { ...details, constituents } } });
+    await acceptUnknowns(bench, shop.mixtureRevision);
+    expect(failing(await brewWith('1'))).toEqual([]);
+    const over = await brewWith('1.01');
+    expect(failing(over)).toEqual(['weighed']);
+    const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
+    expect(said).toContain('the label has to name Geraniol (GB, NI), and it does not');
     expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
   });
 

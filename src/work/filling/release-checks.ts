@@ -1,4 +1,4 @@
-import type { Saying } from '../../contract/index.ts';
+import type { Market, Saying } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import {
   listBatchSteps,
@@ -88,7 +88,7 @@ const IS_OVER: ReadonlySet<string> = new Set(['over', 'prohibited', 'supplier-ov
 
 /**
  * What was weighed in, not what was asked for: an addition far outside of its band may have been explained and still be
- * too much. Bases count as they were weighed themselves.
+ * too much, or enough to be named. Bases count as they were weighed themselves.
  */
 async function checkWeighed(context: Context, { head, details }: RunRecords): Promise<Check> {
   const weighed = await readWeighedLookup(context.storage.db, head.batch_id);
@@ -97,9 +97,38 @@ async function checkWeighed(context: Context, { head, details }: RunRecords): Pr
   const over = checked.value.groups.flatMap(({ answer }) =>
     answer.reasons.filter((reason) => IS_OVER.has(reason.kind)).map((reason) => reason.substance ?? ''),
   );
-  return over.length > 0
-    ? check('weighed', false, saying('check-weighed-over', { which: [...new Set(over)].join(', ') }))
+  if (over.length > 0)
+    return check('weighed', false, saying('check-weighed-over', { which: [...new Set(over)].join(', ') }));
+  const written = await runCheck(context, head.revision_id, details.markets);
+  if (!written.ok) return check('weighed', false, saying('check-limits-not-known'));
+  const left = findUnnamed(written.value, checked.value);
+  return left.which.length > 0
+    ? check(
+        'weighed',
+        false,
+        saying('check-weighed-unnamed', { which: left.which.join(', '), markets: left.markets.join(', ') }),
+      )
     : check('weighed', true, saying('check-weighed-kept'));
+}
+
+/**
+ * The label names what the formula brings over a naming threshold. What only the weighing brought over it is missing
+ * there; a name too many does no harm.
+ */
+function findUnnamed(written: Checked, weighed: Checked): { which: string[]; markets: Market[] } {
+  const namesOf = ({ groups }: Checked) =>
+    groups.flatMap(({ answer }) =>
+      answer.markets.flatMap(({ market, naming }) =>
+        naming.named.map(({ labelName }) => ({ market, labelName })),
+      ),
+    );
+  const onLabel = new Set(namesOf(written).map(({ market, labelName }) => `${market} ${labelName}`));
+  const left = namesOf(weighed).filter(({ market, labelName }) => !onLabel.has(`${market} ${labelName}`));
+  return {
+    which: [...new Set(left.map(({ labelName }) => labelName))],
+    // The United States are no market of a product: the question was asked for its own markets only.
+    markets: [...new Set(left.map(({ market }) => market as Market))],
+  };
 }
 
 /** Where there is no report at all, the check of the limits has said so. */
