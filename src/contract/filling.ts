@@ -65,6 +65,9 @@ export const runView = z.object({
     stillToFill: z.number(),
     /** As many more as the bowl still holds at the aimed fill. */
     bowlHolds: z.number(),
+    /** Tins that count: not those too light to stay, which are filled up or put aside. */
+    counting: z.number(),
+    /** Mean and what follows are of the tins that count. */
     meanGrams: z.string().nullable(),
     standardDeviationGrams: z.string().nullable(),
     giveawayGrams: z.string().nullable(),
@@ -89,7 +92,15 @@ export const runView = z.object({
   lotId: f.id.nullable(),
   bestBefore: f.date.nullable(),
   /** What a release looks at: each check with its answer. */
-  checks: z.array(z.object({ check: z.string(), isPassed: z.boolean(), detail: f.saying })),
+  checks: z.array(
+    z.object({
+      check: z.string(),
+      isPassed: z.boolean(),
+      /** It stops nothing, and the person who releases should have seen it. */
+      isToSee: z.boolean().optional(),
+      detail: f.saying,
+    }),
+  ),
   release: z
     .object({ verdict: z.enum(['released', 'rejected']), by: z.string(), reason: z.string(), at: f.instant })
     .nullable(),

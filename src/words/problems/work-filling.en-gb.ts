@@ -44,6 +44,10 @@ export const workFillingProblems = {
     says: 'The bowl held {allowed} g; {filled} g in tins, {retained} g kept and {left} g left make {found} g with what other runs filled.',
     mend: 'Weigh again what is left. If it is right, the yield was wrong: weigh the bowl and enter the count first.',
   },
+  'bowl-holds-less': {
+    says: 'This tin would hold {found} g, and {allowed} g are left: the bowl held {held} g, and {filled} g are in tins.',
+    mend: 'Weigh the tin again and check its tare. If the yield was written down wrong, close the run, weigh what is left in the bowl and enter the count.',
+  },
   'part-not-in-product': {
     says: '{where}: this product does not have that part, so none of {found} can be spoilt.',
     mend: 'Put nought there.',

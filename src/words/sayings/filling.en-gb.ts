@@ -23,7 +23,7 @@ export const fillingSayings = {
     'As it was weighed in, the label has to name {which} ({markets}), and it does not. Set a wrong entry right, or reject the run and write the next revision with what was weighed.',
   'check-weighed-over': 'Weighed in was more than the limits or the report allow: {which}.',
   'check-report-valid': 'The report is valid today.',
-  'check-report-past': 'Report {report} was to be reviewed by {reviewBy}.',
+  'check-report-past': 'Report {report} was to be reviewed by {reviewBy, date, long}.',
   'check-limits-not-known': 'The formula cannot be checked.',
   'check-lots-good': 'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.',
   'check-lot-stopped':

@@ -1,24 +1,17 @@
 import { problem } from '../../core/problem.ts';
-import { gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
-import {
-  giveUp,
-  insertRunClose,
-  type LotAtHand,
-  listScales,
-  orGiveUp,
-  type Writer,
-} from '../../storage/index.ts';
+import { microgramsFromGrams } from '../../core/quantity/index.ts';
+import { giveUp, insertRunClose, orGiveUp, type Writer } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record } from '../record.ts';
-import { findWorstErrorUg } from '../scale-error.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findRunBestBefore } from './best-before.ts';
 import { bookClosing, type Closing } from './book-closing.ts';
+import { findBowlSlackUg } from './bowl-slack.ts';
 import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
-import { judgeRecords, judgeWeight, netGramsOf, standing } from './judge-records.ts';
+import { countingTins, judgeRecords, standing } from './judge-records.ts';
 import { openRun } from './open-run.ts';
 import { gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
 import { viewRun } from './run-view.ts';
@@ -75,7 +68,11 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
       retainedUg,
       leftUg,
       elsewhereUg: records.elsewhereUg,
-      slackUg: await findSlackUg(tx, records, bowl),
+      // Each tin, the sample and the rest.
+      slackUg: await findBowlSlackUg(tx, bowl, {
+        scaleErrorUg: records.head.scale_error_ug,
+        weighings: units + 2,
+      }),
     }),
   );
   const issues = await issuePackaging(tx, listPackagingNeeds(records.details, units, body), day);
@@ -91,12 +88,8 @@ const gramsGiven = (grams: string, where: string): number => orGiveUp(micrograms
  * below limit 1; none below limit 2.
  */
 function refuseLightTins(records: RunRecords): void {
-  const { limits, judgedBy } = judgeRecords(records);
-  const light = standing(records).filter((row) =>
-    judgedBy === 'average' && limits
-      ? netGramsOf(row).lt(limits.limit2)
-      : judgeWeight(records, row, limits).verdict === 'too-light',
-  );
+  const stays = new Set(countingTins(records, judgeRecords(records)));
+  const light = standing(records).filter((row) => !stays.has(row));
   if (light.length > 0) {
     giveUp(
       problem('light-tins-left', `filling run ${records.head.number}`, {
@@ -105,16 +98,6 @@ function refuseLightTins(records: RunRecords): void {
       }),
     );
   }
-}
-
-/** The worst errors of all weighings that meet here: each tin, the sample, the rest, and the yield on its own scale. */
-async function findSlackUg(tx: Writer, records: RunRecords, bowl: LotAtHand): Promise<number> {
-  const weighings = standing(records).length + 2;
-  const yieldErrors = (await listScales(tx)).flatMap((scale) => {
-    const error = findWorstErrorUg(scale, gramsFromMicrograms(Math.max(bowl.received, 1)));
-    return error.ok ? [error.value] : [];
-  });
-  return weighings * records.head.scale_error_ug + Math.max(0, ...yieldErrors);
 }
 
 const storyOf = (closing: Closing, body: Body) => ({

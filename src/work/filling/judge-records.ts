@@ -12,20 +12,32 @@ import type { SignedWeight } from '../../storage/index.ts';
 import type { RunRecords } from './run-records.ts';
 
 /** The run's verdict as it stands: struck weights left out, the scale's error as it was when the run began. */
-export const judgeRecords = (records: RunRecords): RunVerdict =>
+export const judgeRecords = (
+  records: RunRecords,
+  tins: readonly SignedWeight[] = standing(records),
+): RunVerdict =>
   must(
     judgeRun(
       {
         declaredGrams: records.details.declaredGrams,
         basis: records.details.fillBasis,
         wanted: records.head.wanted,
-        netGrams: standing(records).map(netGramsOf),
+        netGrams: tins.map(netGramsOf),
         scaleErrorGrams: gramsFromMicrograms(records.head.scale_error_ug),
         isOver: records.close !== undefined,
       },
       netContentsTables,
     ),
   );
+
+/** Tins that may stay as they are: none too light; by the average way, none below limit 2. */
+export function countingTins(records: RunRecords, { limits, judgedBy }: RunVerdict): SignedWeight[] {
+  return standing(records).filter((row) =>
+    judgedBy === 'average' && limits
+      ? netGramsOf(row).gte(limits.limit2)
+      : judgeWeight(records, row, limits).verdict !== 'too-light',
+  );
+}
 
 export const standing = ({ weights }: RunRecords): SignedWeight[] => weights.filter((row) => !row.is_struck);
 

@@ -13,7 +13,10 @@ import {
 import { gramsText } from '../quantity-text.ts';
 import { record } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
+import { findBowlSlackUg } from './bowl-slack.ts';
+import { standing } from './judge-records.ts';
 import { openRun } from './open-run.ts';
+import { gatherRuns, netUgOf } from './run-records.ts';
 import { viewRun } from './run-view.ts';
 
 type Body = RequestOf<'recordFill'>['body'];
@@ -27,6 +30,7 @@ export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
       const run = await openRun(tx, params.id ?? '', body.stamp);
       const { grossUg, tareUg } = readWeight(run, body);
       await refuseAbsurd(tx, run, grossUg, tareUg);
+      await refuseEmptyBowl(tx, run, grossUg - tareUg);
       const number = await nextWeightNumber(tx, run.id);
       await tell({
         kind: 'tin-weighed',
@@ -81,6 +85,27 @@ async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: n
       }),
     );
   }
+}
+
+/** Tins cannot hold more than the bowl did, the errors of the weighings aside: then a weight, a tare or the yield is wrong. */
+async function refuseEmptyBowl(tx: Writer, run: RunHead, netUg: number): Promise<void> {
+  const [records] = await gatherRuns(tx, [run]);
+  if (!records?.bowl) throw new Error(`filling run ${run.number} has no bowl`);
+  const { bowl, elsewhereUg, weights } = records;
+  const heldUg = bowl.on_hand - elsewhereUg;
+  const filledUg = netUgOf(weights);
+  const slackUg = await findBowlSlackUg(tx, bowl, {
+    scaleErrorUg: run.scale_error_ug,
+    weighings: standing(records).length + 1,
+  });
+  if (filledUg + netUg <= heldUg + slackUg) return;
+  giveUp(
+    problem('bowl-holds-less', 'grossGrams', {
+      found: gramsText(netUg),
+      allowed: gramsText(Math.max(0, heldUg - filledUg)),
+      parameters: { held: gramsText(Math.max(0, heldUg)), filled: gramsText(filledUg) },
+    }),
+  );
 }
 
 async function knownTareUg(tx: Writer, run: RunHead, details: orders.ProductDetails): Promise<number> {

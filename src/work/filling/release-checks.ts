@@ -27,6 +27,12 @@ const check = (name: string, isPassed: boolean, detail: Saying): Check => ({
   detail,
 });
 
+/** Stops nothing, and whoever releases should have seen it. */
+const toSee = (name: string, isToSee: boolean, detail: Saying): Check => ({
+  ...check(name, true, detail),
+  isToSee,
+});
+
 /** As they stood when the run was released or rejected. */
 export const readChecks = (release: SignedRelease): Check[] => JSON.parse(release.checks) as Check[];
 
@@ -190,7 +196,7 @@ async function checkLabels(context: Context, records: RunRecords): Promise<Check
 
 const checkSample = ({ close }: RunRecords): Check =>
   close?.declined_because
-    ? check('sample', true, saying('check-no-sample', { reason: close.declined_because }))
+    ? toSee('sample', true, saying('check-no-sample', { reason: close.declined_because }))
     : check('sample', true, saying('check-sample-kept'));
 
 /** Told, not judged: a step without a record is for the person who releases to weigh. */
@@ -198,14 +204,14 @@ async function checkSteps(db: Reader, { head }: RunRecords): Promise<Check> {
   const steps = await listBatchSteps(db, head.batch_id);
   const records = (await listStepRecords(db, head.batch_id)).filter((row) => !row.is_struck);
   const open = steps.filter((step) => !records.some((row) => row.position === step.position));
-  return check('steps', true, saying('check-steps', { steps: steps.length, open: open.length }));
+  return toSee('steps', open.length > 0, saying('check-steps', { steps: steps.length, open: open.length }));
 }
 
 async function checkDeviations(db: Reader, { head }: RunRecords): Promise<Check> {
   const deviations = await listDeviations(db, head.batch_id);
-  return check(
+  return toSee(
     'deviations',
-    true,
+    deviations.length > 0,
     saying('check-deviations', {
       count: deviations.length,
       which: deviations.map((row) => row.what).join('; '),

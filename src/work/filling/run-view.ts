@@ -8,7 +8,7 @@ import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { findRunBestBefore } from './best-before.ts';
-import { judgeRecords, judgeWeight } from './judge-records.ts';
+import { countingTins, judgeRecords, judgeWeight } from './judge-records.ts';
 import { checkRelease, readChecks } from './release-checks.ts';
 import { gatherRun, netUgOf, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
@@ -98,13 +98,16 @@ const shown = (value: Exact | null): string | null =>
   value === null ? null : toText(value.toDecimalPlaces(3));
 
 function summarise(records: RunRecords, verdict: RunVerdict): RunView['summary'] {
+  const tins = countingTins(records, verdict);
+  const counted = judgeRecords(records, tins);
   return {
     filled: verdict.filled,
     stillToFill: verdict.stillToFill,
     bowlHolds: bowlHolds(records),
-    meanGrams: shown(verdict.meanGrams),
-    standardDeviationGrams: shown(verdict.standardDeviationGrams),
-    giveawayGrams: shown(verdict.giveawayGrams),
+    counting: tins.length,
+    meanGrams: shown(counted.meanGrams),
+    standardDeviationGrams: shown(counted.standardDeviationGrams),
+    giveawayGrams: shown(counted.giveawayGrams),
     verdict: verdict.verdict,
     decidedBy: verdict.decidedBy,
     belowNominal: verdict.belowNominal,

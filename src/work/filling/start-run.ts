@@ -112,7 +112,7 @@ async function fillableProduct(tx: Writer, id: string, batch: BatchHead): Promis
   return details;
 }
 
-/** Tare as given, else as the tin is known; the scale's worst error at the load that the tin will be; the aim. */
+/** Tare as given, else as the tin is known; the scale's worst error at the load that tin and filling will be; the aim. */
 async function findMeasures(tx: Writer, body: Body, details: orders.ProductDetails) {
   const scale = await findScale(tx, body.scaleId);
   if (!scale) giveUp(thingNotFound('scaleId', body.scaleId));
@@ -120,7 +120,7 @@ async function findMeasures(tx: Writer, body: Body, details: orders.ProductDetai
   const tare = body.tareGrams ?? (tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams);
   const tareUg = tare == null ? null : orGiveUp(microgramsFromGrams(tare, 'tareGrams'));
   refuseOverload(scale, details, tareUg ?? 0);
-  const errorUg = orGiveUp(findWorstErrorUg(scale, details.declaredGrams));
+  const errorUg = orGiveUp(findWorstErrorUg(scale, loadOf(scale, details, tareUg)));
   const aim = details.aimGrams ?? findAim(details.declaredGrams, gramsText(errorUg), scale.readability_grams);
   return {
     scale_error_ug: errorUg,
@@ -129,8 +129,16 @@ async function findMeasures(tx: Writer, body: Body, details: orders.ProductDetai
   };
 }
 
+/**
+ * What stands on the scale when a tin is weighed. Where nobody knows yet what the tin weighs, the largest load that the
+ * scale carries: an error is never made smaller than it is. A tare of nought means that the scale was set to nought
+ * with the tin on it, and errors of a net value then go by the net load (OIML R 76-1, 3.5.3.3, from memory).
+ */
+const loadOf = (scale: ScaleRow, details: orders.ProductDetails, tareUg: number | null) =>
+  tareUg === null ? exact(scale.capacity_grams) : exact(details.declaredGrams).plus(gramsText(tareUg));
+
 function refuseOverload(scale: ScaleRow, details: orders.ProductDetails, tareUg: number): void {
-  const load = exact(details.declaredGrams).plus(gramsText(tareUg));
+  const load = loadOf(scale, details, tareUg);
   if (load.gt(scale.capacity_grams)) {
     giveUp(
       problem('scale-too-small', 'scaleId', {

@@ -19,10 +19,7 @@ export const ReleaseCard = ({ run }: { readonly run: Run }) => (
     <ul className={styles.checks}>
       {run.checks.map((check) => (
         <li key={check.check}>
-          <State kind={check.isPassed ? 'ready' : 'stop'}>
-            {check.isPassed ? fillingWords.passed : fillingWords.failed}
-          </State>{' '}
-          <Sentence saying={check.detail} />
+          <Answer check={check} /> <Sentence saying={check.detail} />
         </li>
       ))}
     </ul>
@@ -42,6 +39,15 @@ export const ReleaseCard = ({ run }: { readonly run: Run }) => (
     )}
   </Card>
 );
+
+const Answer = ({ check: { isPassed, isToSee } }: { readonly check: Run['checks'][number] }) => {
+  if (!isPassed) return <State kind="stop">{fillingWords.failed}</State>;
+  return isToSee ? (
+    <State kind="watch">{fillingWords.look}</State>
+  ) : (
+    <State kind="ready">{fillingWords.passed}</State>
+  );
+};
 
 function Decide({ run }: { readonly run: Run }) {
   const [reason, setReason] = useState('');

@@ -1,5 +1,5 @@
 import { useParams } from '@tanstack/react-router';
-import { fillingWords, sayDate, sayGrams } from '../../../words/index.ts';
+import { fillingWords, sayDateWithYear, sayGrams } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
@@ -32,7 +32,7 @@ const RunView = ({ run }: { readonly run: Run }) => (
     title={fillingWords.title(run.number)}
     says={<Sentence saying={run.sentence} />}
     above={`${run.number} ${run.productName}`}
-    soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDate(run.bestBefore))}
+    soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDateWithYear(run.bestBefore))}
     actions={
       <>
         <LinkButton to={`/labels/${run.id}`}>{fillingWords.label}</LinkButton>
