@@ -149,6 +149,7 @@ export async function buildScale(
   name: string,
   capacityGrams: string,
   readabilityGrams: string,
+  more: { readonly accuracyClass?: 'II' | 'III'; readonly verificationIntervalGrams?: string } = {},
 ): Promise<string> {
   const scale = {
     name,
@@ -157,6 +158,7 @@ export async function buildScale(
     repeatabilityGrams: null,
     accuracyClass: null,
     verificationIntervalGrams: null,
+    ...more,
   };
   return (await bench.get('saveScale', { body: { scale } })).id;
 }

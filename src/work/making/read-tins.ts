@@ -76,7 +76,7 @@ export function findTinAim(
   if (details.aimGrams !== null) return exact(details.aimGrams);
   const load = exact(details.declaredGrams).plus(tareGrams);
   const aims = scales.flatMap((scale) => {
-    const error = findWorstError(scale, details.declaredGrams);
+    const error = findWorstError(scale, load);
     return load.lte(scale.capacity_grams) && error.ok
       ? [findAim(details.declaredGrams, error.value, scale.readability_grams)]
       : [];

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest';
+import { acceptUnknowns, inGrams, makeAll } from '../../../test/workshop/build-making.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
+import { say } from '../../words/index.ts';
+
+const at = openFillingBench();
+const { makeBowl, startRun, fillAll, closeRun, release, getLot } = at;
+
+/** A bowl with so much oil in it, whatever the sheet asked for, filled into one tin. */
+async function brewWith(scentGrams: string) {
+  const batch = await at.bench.get('startBatch', { body: { wish: inGrams(at.shop.mixtureRevision, '100') } });
+  const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
+  if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
+  const body = {
+    position: screen.position,
+    lotId: screen.lotId ?? '',
+    scaleId: screen.scaleId,
+    actualGrams: scentGrams,
+    deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+  };
+  const params = { id: batch.id };
+  await at.bench.get('recordAddition', { params, body });
+  await makeAll(at.bench, batch.id);
+  await at.bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
+  const run = await startRun(batch.id, { wanted: 1 });
+  await fillAll(run.id, '46.45');
+  return closeRun(run.id);
+}
+
+describe('the release', () => {
+  async function closedRun(purpose: 'sale' | 'trial' = 'sale') {
+    const batch = await makeBowl(5, purpose);
+    const run = await startRun(batch.id);
+    await fillAll(run.id, ...FIVE);
+    return { batch, run: await closeRun(run.id) };
+  }
+  const failing = (run: { checks: readonly { check: string; isPassed: boolean }[] }) =>
+    run.checks.filter((one) => !one.isPassed).map((one) => one.check);
+
+  it('is a named person’s, after every check is passed, and lets the tins be sold', async () => {
+    const { run } = await closedRun();
+    expect(failing(run)).toEqual([]);
+    expect(run.checks.map((one) => one.check)).toEqual([
+      'purpose',
+      'weights',
+      'limits',
+      'report',
+      'weighed',
+      'lots',
+      'label-GB',
+      'label-NI',
+      'sample',
+      'steps',
+      'deviations',
+    ]);
+    const stamp = at.bench.stamp({ by: at.bench.people.second });
+    const released = await at.bench.get('releaseRun', {
+      params: { id: run.id },
+      body: { stamp, verdict: 'released', reason: '' },
+    });
+    expect(released).toMatchObject({ state: 'released', release: { verdict: 'released', by: 'Bo Marsh' } });
+    expect(released.checks).toEqual(run.checks);
+    expect((await getLot(run.lotId)).lot.status).toBe('released');
+  });
+
+  it('is decided once', async () => {
+    const { run } = await closedRun();
+    expect(codesOf(await release(run.id))).toEqual([]);
+    expect(codesOf(await release(run.id))).toEqual(['run-decided-already']);
+    expect(codesOf(await release(run.id, 'rejected', 'Changed my mind'))).toEqual(['run-decided-already']);
+  });
+
+  it('rejects only with a reason, and the tins are not for sale', async () => {
+    const { run } = await closedRun();
+    expect(codesOf(await release(run.id, 'rejected'))).toEqual(['reject-reason-missing']);
+    expect(codesOf(await release(run.id, 'rejected', 'Grainy'))).toEqual([]);
+    expect((await getLot(run.lotId)).lot).toMatchObject({ status: 'rejected', statusReason: 'Grainy' });
+  });
+
+  it('never lets a trial be sold', async () => {
+    const { run } = await closedRun('trial');
+    expect(failing(run)).toEqual(['purpose']);
+    const refusal = await release(run.id);
+    expect(codesOf(refusal)).toEqual(['release-check-failed']);
+    expect((await getLot(run.lotId)).lot.status).toBe('quarantine');
+    const past = await at.bench.ask('setLotStatus', {
+      params: { id: run.lotId ?? '' },
+      body: { status: 'released', reason: 'Looks good' },
+    });
+    expect(past.ok).toBe(false);
+  });
+
+  it('is stopped by a lot that was blocked since, through the base too', async () => {
+    const { run } = await closedRun();
+    await at.bench.get('setLotStatus', {
+      params: { id: at.shop.lots.shea },
+      body: { status: 'blocked', reason: 'Recalled by the supplier' },
+    });
+    expect(failing(await at.bench.get('getRun', { params: { id: run.id } }))).toEqual(['lots']);
+    const refusal = await release(run.id);
+    expect(refusal.ok || refusal.problems[0]?.parameters?.reason).toContain('Recalled by the supplier');
+  });
+
+  it('is stopped by too much of an oil, however well that was explained', async () => {
+    // The report allows 1.5 % of it: x / (99 + x) = 1.5 % at x = 1.507614 g.
+    expect(failing(await brewWith('1.5'))).toEqual([]);
+    const over = await brewWith('1.51');
+    expect(failing(over)).toEqual(['weighed']);
+    const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
+    expect(said).toBe('Weighed in was more than the limits or the report allow: Lavender oil.');
+    expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
+  });
+
+  it('is stopped where only the weighing brought an allergen over the threshold from which it is named', async () => {
+    const params = { id: at.shop.materials.scent };
+    const { version, details } = await at.bench.get('getMaterial', { params });
+    // 1 % of an oil with 0.1 % of it: 0.001 %, which is not yet named on what stays on the skin (Regulation (EC)
+    // No 1223/2009, Annex III, entry 78).
+    const geraniol = {
+      name: 'Geraniol',
+      cas: '106-24-1',
+      leastPercent: '0',
+      typicalPercent: '0.05',
+      mostPercent: '0.1',
+      source: 'invented for the test',
+      confidence: 'supplier' as const,
+    };
+    const constituents = [...details.constituents, geraniol];
+    await at.bench.get('saveMaterial', {
+      body: { ...params, version, details: { ...details, constituents } },
+    });
+    await acceptUnknowns(at.bench, at.shop.mixtureRevision);
+    expect(failing(await brewWith('1'))).toEqual([]);
+    const over = await brewWith('1.01');
+    expect(failing(over)).toEqual(['weighed']);
+    const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
+    expect(said).toContain('the label has to name Geraniol (GB, NI), and it does not');
+    expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
+  });
+
+  it('is stopped by a report that ran out since', async () => {
+    const { run } = await closedRun();
+    at.bench.setClock('2028-10-01T08:00:00Z');
+    expect(failing(await at.bench.get('getRun', { params: { id: run.id } }))).toEqual([]);
+    at.bench.setClock('2028-10-02T08:00:00Z');
+    expect(failing(await at.bench.get('getRun', { params: { id: run.id } }))).toEqual(['report']);
+    expect(codesOf(await release(run.id))).toEqual(['release-check-failed']);
+  });
+
+  it('is stopped by a label that lacks something in one of its markets', async () => {
+    const { run } = await closedRun();
+    const { version, details } = await at.bench.get('getWorkshop');
+    if (!details) throw new Error('the workshop has begun');
+    const responsibleEu = { name: '', address: '' };
+    await at.bench.get('changeWorkshop', { body: { version, details: { ...details, responsibleEu } } });
+    expect(failing(await at.bench.get('getRun', { params: { id: run.id } }))).toEqual(['label-NI']);
+  });
+
+  it('shows what was done differently and which steps have no record', async () => {
+    const { batch, run } = await closedRun();
+    const body = { screen: null, what: 'Whipped twice', why: 'It fell' };
+    await at.bench.get('recordDeviation', { params: { id: batch.id }, body });
+    const view = await at.bench.get('getRun', { params: { id: run.id } });
+    const said = view.checks.filter((one) => one.check === 'deviations').map((one) => say(one.detail));
+    expect(said).toEqual(['1 thing was done differently: Whipped twice.']);
+    const toSee = view.checks.filter((one) => one.isToSee).map((one) => one.check);
+    expect(toSee, 'not a pass like any other').toEqual(['deviations']);
+    const before = run.checks.filter((one) => one.isToSee);
+    expect(before, 'nothing was done differently yet').toEqual([]);
+    expect(codesOf(await release(run.id))).toEqual([]);
+  });
+
+  it('waits until the run is closed', async () => {
+    const run = await startRun((await makeBowl()).id);
+    expect(codesOf(await release(run.id))).toEqual(['run-still-filling']);
+  });
+});
