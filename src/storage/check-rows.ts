@@ -15,7 +15,6 @@ type Told = Map<string, { readonly hash: string; readonly entry: EntryRow }>;
 export async function compareRows(db: Reader, entries: readonly EntryRow[]): Promise<string[]> {
   const told = tellRows(entries);
   const entryOf = new Map(entries.map((entry) => [entry.id, entry]));
-  const lots = lotCorrections(entries);
   const wrong: string[] = [];
   for (const table of Object.keys(RECORD_KEYS)) {
     for await (const { entryId, row } of readRows(db, table)) {
@@ -23,11 +22,10 @@ export async function compareRows(db: Reader, entries: readonly EntryRow[]): Pro
       // A row without its entry is told by another check.
       if (!entry) continue;
       const place = placeOf(table, entryId, rowKey(table, row));
-      const hash = told.get(place)?.hash;
-      const written = table === 'lot' ? asFirstWritten(row, lots.get(String(row.id)) ?? []) : row;
-      if (hash === undefined) wrong.push(`${nameRow(table, row)} of ${nameEntry(entry)} was added later`);
-      else if (written === undefined || hashRow(written) !== hash)
-        wrong.push(`${nameRow(table, row)} of ${nameEntry(entry)} was changed`);
+      const known = told.get(place);
+      const name = `${nameRow(table, row)} of ${nameEntry(known?.entry ?? entry)}`;
+      if (!known) wrong.push(`${name} was added later`);
+      else if (hashRow(row) !== known.hash) wrong.push(`${name} was changed`);
       told.delete(place);
     }
   }
@@ -35,8 +33,9 @@ export async function compareRows(db: Reader, entries: readonly EntryRow[]): Pro
 }
 
 const SEPARATOR = '\n';
+/** A lot may be corrected: what the last entry said of it holds, whichever that was. */
 const placeOf = (table: string, entryId: string, key: string): string =>
-  [table, entryId, key].join(SEPARATOR);
+  [table, table === 'lot' ? '' : entryId, key].join(SEPARATOR);
 
 function tellRows(entries: readonly EntryRow[]): Told {
   const told: Told = new Map();
@@ -70,39 +69,3 @@ const nameMissing = (place: string, entry: EntryRow): string => {
 };
 
 export const nameEntry = ({ seq, kind }: EntryRow): string => `entry ${seq} (${kind})`;
-
-interface LotFacts {
-  readonly supplierLot: string | null;
-  readonly bestBefore: string | null;
-  readonly paid: string | null;
-}
-interface Correction {
-  readonly before: LotFacts;
-  readonly after: LotFacts;
-}
-
-/** What may be corrected of a lot is told by its corrections, in their order. */
-function lotCorrections(entries: readonly EntryRow[]): Map<string, Correction[]> {
-  const corrections = new Map<string, Correction[]>();
-  for (const entry of entries) {
-    if (entry.kind !== 'lot-corrected') continue;
-    const known = corrections.get(entry.subject_id) ?? [];
-    corrections.set(entry.subject_id, [...known, JSON.parse(entry.payload) as Correction]);
-  }
-  return corrections;
-}
-
-/** The lot as it was before any correction, or nothing where it is not what the last correction made of it. */
-function asFirstWritten(row: RecordRow, corrections: readonly Correction[]): RecordRow | undefined {
-  const [first] = corrections;
-  const last = corrections.at(-1);
-  if (!first || !last) return row;
-  const isAsCorrected =
-    row.supplier_lot === last.after.supplierLot &&
-    row.best_before === last.after.bestBefore &&
-    row.paid === last.after.paid &&
-    row.version === corrections.length + 1;
-  if (!isAsCorrected) return undefined;
-  const { supplierLot, bestBefore, paid } = first.before;
-  return { ...row, supplier_lot: supplierLot, best_before: bestBefore, paid, version: 1 };
-}

@@ -2,10 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { makeSmallFile, receiveLot } from '../../test/workshop/small-file.ts';
+import { AT, makeSmallFile, receiveLot } from '../../test/workshop/small-file.ts';
 import { insertBackup } from './backup-store.ts';
 import { checkUp } from './check-up.ts';
+import { updateLotFacts } from './lot-store.ts';
 import type { Storage } from './storage.ts';
+import { writeOnce } from './write.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'gramwright-check-'));
 afterAll(() => rmSync(root, { recursive: true }));
@@ -139,6 +141,25 @@ describe('a check-up', () => {
       'attachment a1 of entry 2 (file-attached) was changed',
       'movement l2-b of entry 3 (lot-received) is missing',
     ]);
+  });
+
+  it('knows a lot that was corrected as it is since, and finds it changed afterwards', async () => {
+    const stamp = { id: 'correction', at: AT, by: 'p1', device: 'test', asked: { text: 'x', salt: null } };
+    const facts = {
+      id: 'l2',
+      supplier_lot: 'S-9',
+      best_before: '2027-01-31',
+      paid: '4.20',
+      received: 2_000_000,
+    };
+    const written = await writeOnce(storage, stamp, AT, async (tx, tell) => {
+      await tell({ kind: 'lot-corrected', subjectKind: 'lot', subjectId: 'l2', payload: {} });
+      return updateLotFacts(tx, facts, 1);
+    });
+    expect(written).toMatchObject({ value: { value: true } });
+    expect(await wrong()).toEqual({});
+    tamper("update lot set best_before = '2027-02-28' where id = 'l2'");
+    expect((await wrong()).rows).toEqual(['lot l2 of entry 4 (lot-corrected) was changed']);
   });
 
   it('finds a row that names another which is not there', async () => {

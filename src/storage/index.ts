@@ -40,6 +40,7 @@ export { canonicalJson, sha256 } from './canonical.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
   type CustomerRow,
+  eraseOrdersText,
   findCustomer,
   insertCustomer,
   listCustomers,
@@ -186,7 +187,7 @@ export {
 } from './revision-store.ts';
 export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
-export { openProblem, openStorage, type Reader, type Storage } from './storage.ts';
+export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';
 export {
   findLotIdsLike,
   listSentOfLots,

@@ -19,13 +19,14 @@ export async function updateLotFacts(
   seenVersion: number,
 ): Promise<boolean> {
   const { id, ...facts } = row;
-  const result = await db
+  const changed = await db
     .updateTable('lot')
     .set({ ...facts, version: seenVersion + 1 })
     .where('id', '=', id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }
 
 export async function insertLotStatus(db: Reader, row: Selectable<LotStatusTable>): Promise<void> {

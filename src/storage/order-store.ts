@@ -1,5 +1,5 @@
 import type { Selectable } from 'kysely';
-import type { CustomerOrderTable, OrderLineTable, ReservationTable } from './schema.ts';
+import type { CustomerOrderTable, DispatchTable, OrderLineTable, ReservationTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
 export type OrderRow = Selectable<CustomerOrderTable>;
@@ -43,6 +43,7 @@ export async function updateOrder(db: Reader, order: OrderRow, seenVersion: numb
       wanted_by: order.wanted_by,
       note: order.note,
       cancelled: order.cancelled,
+      cancelled_because: order.cancelled_because,
       version: seenVersion + 1,
     })
     .where('id', '=', order.id)
@@ -130,7 +131,10 @@ export async function insertReservations(
 
 export async function insertDispatch(
   db: Reader,
-  row: { id: string; entry_id: string; order_id: string; tracking: string },
+  row: Selectable<DispatchTable>,
+  tracking: string,
 ): Promise<void> {
   await db.insertInto('dispatch').values(row).execute();
+  if (tracking !== '')
+    await db.insertInto('dispatch_tracking').values({ dispatch_id: row.id, tracking }).execute();
 }

@@ -4,8 +4,8 @@ import { canonicalJson, sha256 } from './canonical.ts';
 export type RecordRow = Readonly<Record<string, unknown>>;
 
 /**
- * What tells a row from the others that one entry wrote into its table. A lot is a thing, but what it is and how much
- * of it came is fixed at its making.
+ * What tells a row from the others that one entry wrote into its table. A lot is a thing and may be corrected; it is
+ * watched like a record, since every balance and date hangs on it.
  */
 export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   movement: ['id'],

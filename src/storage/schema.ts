@@ -26,6 +26,7 @@ export interface Database {
   decision: DecisionTable;
   reservation: ReservationTable;
   dispatch: DispatchTable;
+  dispatch_tracking: DispatchTrackingTable;
   batch: BatchTable;
   batch_line: BatchLineTable;
   batch_tin: BatchTinTable;
@@ -222,6 +223,11 @@ export interface DispatchTable {
   id: string;
   entry_id: string;
   order_id: string;
+}
+
+/** What leads to a customer's door stands by itself, so that it can be erased: a dispatch is never changed. */
+export interface DispatchTrackingTable {
+  dispatch_id: string;
   tracking: string;
 }
 
@@ -466,6 +472,8 @@ export interface CustomerOrderTable {
   wanted_by: string;
   note: string;
   cancelled: number;
+  /** Why; '' while it stands. */
+  cancelled_because: string;
   version: number;
 }
 

@@ -181,6 +181,12 @@ export async function writeApplicationId(database: Kysely<never>): Promise<void>
   await sql`pragma application_id = ${sql.raw(String(APPLICATION_ID))}`.execute(database);
 }
 
+/** Writes everything into the file itself and leaves the log empty: what was overwritten stays nowhere. */
+export function truncateLog(handle: Sqlite.Database): void {
+  const [answer] = handle.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
+  if (answer?.busy) throw new Error('the log could not be emptied: somebody reads from it');
+}
+
 /** Writes a consistent copy of the open file; the target must not exist. */
 export function copyInto(handle: Sqlite.Database, file: string): void {
   handle.prepare('vacuum into ?').run(file);

@@ -13,6 +13,7 @@ import {
   readSchemaVersion,
   type SqliteHandle,
   setGuards,
+  truncateLog,
   writeSchemaVersion,
 } from './sqlite-only.ts';
 
@@ -50,6 +51,8 @@ export async function openStorage(file: string, options: OpenOptions = {}): Prom
     }
     const db = new Kysely<Database>({ dialect: new ImmediateDialect(handle) });
     await migrate(db, readSchemaVersion(handle));
+    // After a kill the log may still hold what was erased.
+    truncateLog(handle);
     return done(storageOf(file, db, handle));
   } catch (error) {
     handle?.close();
@@ -104,6 +107,10 @@ export function whyNotOurs(handle: SqliteHandle, file: string) {
   }
   return undefined;
 }
+
+/** After an erasure: until it is emptied, the log beside the file holds the pages as they were. */
+export const emptyLog = ({ db, handle }: Storage): Promise<void> =>
+  db.connection().execute(async () => truncateLog(handle));
 
 /** Each migration in a transaction of its own: a file is never left between two versions. */
 async function migrate(db: Kysely<Database>, from: number): Promise<void> {

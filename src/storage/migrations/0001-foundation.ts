@@ -192,6 +192,7 @@ async function makeReportsAndOrders(db: Kysely<never>): Promise<void> {
     wanted_by: 'text',
     note: 'text',
     cancelled: 'integer',
+    cancelled_because: 'text',
     version: 'integer',
   });
   await makeTable(db, 'order_line', ['id'], {
@@ -295,6 +296,9 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     id: 'text',
     entry_id: '-> entry.id',
     order_id: '-> customer_order.id',
+  });
+  await makeTable(db, 'dispatch_tracking', ['dispatch_id'], {
+    dispatch_id: '-> dispatch.id',
     tracking: 'text',
   });
   await makeTable(db, 'movement', ['id'], {

@@ -16,9 +16,11 @@ export const cancelOrder: UseCase<'cancelOrder'> = (context, { body, params }) =
         kind: 'order-cancelled',
         subjectKind: 'order',
         subjectId: order.id,
-        payload: { reason: body.reason },
+        // Why may be about the customer: it stands with the order, where it can be erased.
+        payload: {},
       });
-      if (!(await updateOrder(tx, { ...order, cancelled: 1 }, body.version))) {
+      const cancelled = { ...order, cancelled: 1, cancelled_because: body.reason };
+      if (!(await updateOrder(tx, cancelled, body.version))) {
         giveUp(changedMeanwhile(`order ${order.number}`, body.version, order.version, order.wanted_by));
       }
       const freed = (view?.lines ?? []).flatMap((line) =>

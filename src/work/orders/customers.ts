@@ -1,5 +1,7 @@
 import { problem } from '../../core/problem.ts';
 import {
+  emptyLog,
+  eraseOrdersText,
   findCustomer,
   giveUp,
   insertCustomer,
@@ -46,6 +48,7 @@ export const saveCustomer: UseCase<'saveCustomer'> = (context, { body }) =>
     viewId,
   );
 
+/** Name, address and whatever else was typed for the customer go from the file and from the log beside it. */
 export const eraseCustomer: UseCase<'eraseCustomer'> = (context, { body, params }) =>
   record(
     context,
@@ -55,7 +58,11 @@ export const eraseCustomer: UseCase<'eraseCustomer'> = (context, { body, params 
       if (!current) giveUp(thingNotFound('id', params.id ?? ''));
       await tell({ kind: 'customer-erased', subjectKind: 'customer', subjectId: current.id, payload: {} });
       await updateCustomer(tx, { ...current, name: '', address: '', is_erased: 1 }, current.version);
+      await eraseOrdersText(tx, current.id);
       return current.id;
     },
-    viewId,
+    async (id) => {
+      await emptyLog(context.storage);
+      return viewId(id);
+    },
   );

@@ -39,14 +39,11 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
         kind: 'order-dispatched',
         subjectKind: 'order',
         subjectId: order.id,
-        payload: { dispatchId, parcel, tracking: body.tracking },
+        // The number itself leads to the customer's door: it must not be in the chain for ever.
+        payload: { dispatchId, parcel, hasTracking: body.tracking !== '' },
       });
-      await insertDispatch(tx, {
-        id: dispatchId,
-        entry_id: body.stamp.id,
-        order_id: order.id,
-        tracking: body.tracking,
-      });
+      const dispatch = { id: dispatchId, entry_id: body.stamp.id, order_id: order.id };
+      await insertDispatch(tx, dispatch, body.tracking);
       await insertReservations(
         tx,
         kept.map((row) => ({ ...row, units: -row.units, entry_id: body.stamp.id })),

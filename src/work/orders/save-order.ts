@@ -35,7 +35,7 @@ export const saveOrder: UseCase<'saveOrder'> = (context, { body }) =>
           customerId: body.customerId,
           placedOn: body.placedOn,
           wantedBy: body.wantedBy,
-          note: body.note,
+          hasNote: body.note !== '',
           lines: body.lines,
         },
       });
@@ -81,6 +81,7 @@ async function addOrder(tx: Writer, id: string, body: Body, newId: () => string)
     wanted_by: body.wantedBy,
     note: body.note,
     cancelled: 0,
+    cancelled_because: '',
     version: 1,
   };
   await insertOrder(tx, order, linesOf(id, body, [], newId));

@@ -41,7 +41,12 @@ export async function openDoors(context: Context, beginning: Beginning): Promise
   const written = await writeOnce(context.storage, stamp, at, async (tx, tell) => {
     if (await readWorkshop(tx)) giveUp(alreadyBegun());
     const first = firstThings(beginning, newId);
-    await tell({ kind: 'workshop-begun', subjectKind: 'workshop', subjectId: 'workshop', payload: first });
+    await tell({
+      kind: 'workshop-begun',
+      subjectKind: 'workshop',
+      subjectId: 'workshop',
+      payload: storyOf(first),
+    });
     await writeFirstThings(tx, first);
   });
   return written.ok ? done(await viewWorkshop(context)) : written;
@@ -56,6 +61,9 @@ const firstThings = ({ name, firstPerson, isExample }: Beginning, newId: () => s
     { id: newId(), name: 'Retained samples', kind: 'retained' },
   ],
 });
+
+/** People stand in the chain by their number only. */
+const storyOf = ({ person, ...first }: ReturnType<typeof firstThings>) => ({ ...first, personId: person.id });
 
 /** What a workshop in Great Britain would choose; each of it can be changed. */
 const firstDetails = (name: string): WorkshopDetails => ({

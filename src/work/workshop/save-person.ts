@@ -20,7 +20,8 @@ export const savePerson: UseCase<'savePerson'> = (context, { body }) =>
         kind: current ? 'person-changed' : 'person-added',
         subjectKind: 'person',
         subjectId: id,
-        payload: { name: body.name, isActive: body.isActive },
+        // People stand in the chain by their number only.
+        payload: { isActive: body.isActive },
       });
       const row = { id, name: body.name, is_active: body.isActive ? 1 : 0, version: 1 };
       if (!current) await insertPerson(tx, row);
