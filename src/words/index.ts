@@ -14,7 +14,15 @@ export { termWords } from './pages/terms.en-gb.ts';
 export { workshopWords } from './pages/workshop.en-gb.ts';
 export { printWords } from './print.en-gb.ts';
 export { type SayingData, type SayOptions, say } from './say.ts';
-export { isDate, isInstant, sayDate, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';
+export {
+  isDate,
+  isInstant,
+  sayDate,
+  sayDateInFull,
+  sayDateWithYear,
+  sayInstant,
+  sayTime,
+} from './say-date.ts';
 export { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
 export { type SpokenProblem, sayProblem } from './say-problem.ts';
 export { sayWhere } from './say-where.ts';

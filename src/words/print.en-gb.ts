@@ -1,6 +1,9 @@
+import { sayDecimal } from './say-figure.ts';
+
 /** Words on labels and on the workshop's papers. The headings of the law are in the law's own words. */
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const counted = (count: number, one: string, many: string): string =>
+  `${sayDecimal(count)} ${count === 1 ? one : many}`;
 
 const MONTHS = [
   'January',

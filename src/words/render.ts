@@ -1,6 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
+import { findMeasured, markCounts } from './find-figures.ts';
 import { isDate, sayTime } from './say-date.ts';
-import { sayNumber } from './say-figure.ts';
+import { sayDecimal, sayNumber } from './say-figure.ts';
 
 export type Words = Readonly<Record<string, string | number>>;
 type Formatters = NonNullable<NonNullable<ConstructorParameters<typeof IntlMessageFormat>[3]>['formatters']>;
@@ -43,10 +44,20 @@ function sayMoment(
   return new Intl.DateTimeFormat('en-GB', { ...options, timeZone: zone }).format(new Date(value));
 }
 
+function sayMeasured(text: string, words: Words): Words {
+  const measured = findMeasured(text);
+  if (measured.size === 0) return words;
+  const said = Object.entries(words).map(([name, value]) => [
+    name,
+    typeof value === 'string' && measured.has(name) ? sayDecimal(value) : value,
+  ]);
+  return Object.fromEntries(said) as Words;
+}
+
 /** Fills an ICU MessageFormat text in. A parameter that the text names and nobody gave comes back as undefined. */
 export function render(text: string, words: Words, timeZone?: string): string | undefined {
   try {
-    return String(formatIn(text, timeZone).format(words));
+    return String(formatIn(markCounts(text, words), timeZone).format(sayMeasured(text, words)));
   } catch (error) {
     if (error instanceof Error && 'code' in error) return undefined;
     throw error;

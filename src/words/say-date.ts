@@ -17,6 +17,10 @@ export const sayDate = (date: string): string =>
 export const sayDateWithYear = (date: string): string =>
   inBritish(date, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
 
+/** A day that is being chosen, so that nobody takes the month for the day: `Thursday 3 December 2026`. */
+export const sayDateInFull = (date: string): string =>
+  inBritish(date, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+
 /** The time of day at the workshop: `08:05`. */
 export const sayTime = (instant: string, timeZone = HOME_ZONE): string =>
   inBritish(instant, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone });

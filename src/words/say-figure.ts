@@ -20,6 +20,9 @@ export const sayNumber = (value: number, places = 3): string =>
 /** Grams as the wire carries them: `1 234.5 g`. */
 export const sayGrams = (grams: string | number): string => `${sayDecimal(grams)}${NO_BREAK_SPACE}g`;
 
-/** Money as decimal text in one currency: `£27.40`. */
+/** Money as decimal text in one currency: `£1 027.40`. */
 export const sayMoney = (amount: string, currency: string): string =>
-  new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(amount as Intl.StringNumericLiteral);
+  new Intl.NumberFormat('en-GB', { style: 'currency', currency })
+    .formatToParts(amount as Intl.StringNumericLiteral)
+    .map(({ type, value }) => (type === 'group' ? THIN_SPACE : type === 'minusSign' ? '\u2212' : value))
+    .join('');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { render } from './render.ts';
 import { say } from './say.ts';
-import { sayDate, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';
+import { sayDate, sayDateInFull, sayDateWithYear, sayInstant, sayTime } from './say-date.ts';
 import { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
 import { sayProblem } from './say-problem.ts';
 
@@ -16,6 +16,8 @@ describe('figures', () => {
     expect(sayDecimal('-12')).toBe('\u221212');
     expect(sayNumber(1234.56789)).toBe(`1${THIN}234.568`);
     expect(sayMoney('27.4', 'GBP')).toBe('\u00a327.40');
+    expect(sayMoney('1027.4', 'GBP')).toBe(`\u00a31${THIN}027.40`);
+    expect(sayMoney('-1234567', 'GBP')).toBe(`\u2212\u00a31${THIN}234${THIN}567.00`);
   });
 
   it('stay as they are where they are no figures', () => {
@@ -27,6 +29,8 @@ describe('days and times', () => {
   it('are said as a British workshop says them', () => {
     expect(sayDate('2026-11-27')).toBe('Friday 27 November');
     expect(sayDateWithYear('2027-11-27')).toBe('27 November 2027');
+    // 3 December 2026 is a Thursday (any calendar).
+    expect(sayDateInFull('2026-12-03')).toBe('Thursday 3 December 2026');
     expect(sayInstant('2026-11-27T08:05:00Z')).toBe('Friday 27 November, 08:05');
   });
 
@@ -38,6 +42,27 @@ describe('days and times', () => {
 });
 
 describe('a saying', () => {
+  it('keeps the thousands of every figure apart, but never those of a name', () => {
+    const text =
+      '{found} g, {share} %, {have}{unit, select, g { g} other {}}, {tins} tins, order {number}, lot {lot}';
+    const words = {
+      found: '12345.5',
+      share: '1000',
+      have: '2500',
+      unit: 'g',
+      tins: 1200,
+      number: 1042,
+      lot: '20261',
+    };
+    expect(render(text, words)).toBe(
+      `12${THIN}345.5 g, 1${THIN}000 %, 2${THIN}500 g, 1${THIN}200 tins, order 1042, lot 20261`,
+    );
+  });
+
+  it('counts in plurals as before', () => {
+    expect(render('{n, plural, one {# tin} other {{n} tins}}', { n: 1500 })).toBe(`1${THIN}500 tins`);
+  });
+
   it('has days by their names, years and times where the text asks, and plurals', () => {
     const words = { n: 1200, day: '2026-11-27' };
     expect(render('{n, plural, one {# tin} other {# tins}}', words)).toBe(`1${THIN}200 tins`);
@@ -55,7 +80,7 @@ describe('a saying', () => {
 describe('a problem', () => {
   it('says what is wrong, what was found, and how to mend it', () => {
     expect(sayProblem({ code: 'mass-negative', where: 'lines[3].grams', found: '-2' })).toEqual({
-      says: 'Line 4, grams is -2 g, less than nothing.',
+      says: 'Line 4, grams is \u22122 g, less than nothing.',
       mend: 'Give a mass of nought or more.',
     });
     expect(

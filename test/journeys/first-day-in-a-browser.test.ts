@@ -139,7 +139,8 @@ describe('the first day in a workshop of one’s own', () => {
     await button(/^Enter a report|^Add a report/).click();
     await field('Reference').fill('R-1');
     await field('Assessor').fill('A. N. Assessor');
-    await field('Signed on').fill(inDays(-30));
+    await field('Signed on').fill('2026-11-05');
+    await page.getByText('Thursday 5 November 2026').waitFor();
     await field('To be reviewed by').fill(inDays(365));
     await page.getByLabel('Plain balm').check();
     await button('Save').click();

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { partWords } from '../../words/index.ts';
+import { isDate, partWords, sayDateInFull } from '../../words/index.ts';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
 import { sayHere } from './say-here.ts';
@@ -19,7 +19,11 @@ interface Props {
 export function DateField({ label, where, value, onChange, hint, isOptional = false, least }: Props) {
   const ownId = useId();
   const { id = ownId, problem } = useFormField(where, value);
-  const below = [hint && `${ownId}-hint`, problem && `${ownId}-wrong`].filter(Boolean).join(' ');
+  // Each browser writes the figures of a day in its own order; the words are the same everywhere.
+  const inWords = isDate(value) ? sayDateInFull(value) : undefined;
+  const below = [inWords && `${ownId}-words`, hint && `${ownId}-hint`, problem && `${ownId}-wrong`]
+    .filter(Boolean)
+    .join(' ');
   return (
     <div className={styles.field}>
       <label className={styles.label} htmlFor={id}>
@@ -37,6 +41,11 @@ export function DateField({ label, where, value, onChange, hint, isOptional = fa
           aria-describedby={below || undefined}
         />
       </div>
+      {inWords && (
+        <span id={`${ownId}-words`} className={styles.day}>
+          {inWords}
+        </span>
+      )}
       {hint && (
         <span id={`${ownId}-hint`} className={styles.hint}>
           {hint}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { showFigure } from '../show/show-figure.ts';
 import styles from './figure.module.css';
 
 interface Props {
@@ -15,7 +16,7 @@ export const Figure = ({ label, value, unit, hint, isLarge = false }: Props) => 
   <div className={styles.figure}>
     <dt className="soft">{label}</dt>
     <dd className={isLarge ? `${styles.value} ${styles.large}` : styles.value}>
-      {value}
+      {showFigure(value)}
       {unit && <span className={styles.unit}>{unit}</span>}
     </dd>
     {hint && <dd className="soft small">{hint}</dd>}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { showFigure } from '../show/show-figure.ts';
 import styles from './table.module.css';
 
 export interface Column<Row> {
@@ -54,7 +55,7 @@ function TableCell<Row>({ column, row, isFirst }: CellProps<Row>) {
       <span className={styles.head} aria-hidden="true">
         {column.head}
       </span>
-      <span>{column.cell(row)}</span>
+      <span>{column.isNumber ? showFigure(column.cell(row)) : column.cell(row)}</span>
     </>
   );
   return isFirst ? (

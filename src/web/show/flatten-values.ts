@@ -1,9 +1,12 @@
+import { sayDecimal } from '../../words/index.ts';
+
 export interface FlatValue {
   readonly name: string;
   readonly value: string;
 }
 
-const plain = (value: unknown): string => (value === null ? 'nothing' : String(value));
+const plain = (value: unknown): string =>
+  value === null ? 'nothing' : typeof value === 'number' ? sayDecimal(value) : String(value);
 
 /** Nested data as lines `lots[0].quantity: 12`, in its own order. */
 export function flattenValues(value: unknown, name = ''): FlatValue[] {

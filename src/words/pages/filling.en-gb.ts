@@ -1,3 +1,5 @@
+import { sayDecimal } from '../say-figure.ts';
+
 /** Filling runs, their release, and labels. */
 export const fillingWords = {
   startTitle: (batch: string) => `Fill from ${batch}`,
@@ -34,7 +36,8 @@ export const fillingWords = {
   meanOf: (tins: number) => (tins === 1 ? 'The one tin that counts' : `Mean of the ${tins} tins that count`),
   mean: 'Mean',
   giveaway: 'Given away',
-  plotLabel: (count: number, declared: string) => `${count} tins against the declared ${declared} g`,
+  plotLabel: (count: number, declared: string) =>
+    `${sayDecimal(count)} tins against the declared ${declared} g`,
   close: 'Filling is over',
   closeTitle: 'Close the run',
   closeSays: 'Count, keep the sample, weigh what is left.',
@@ -46,7 +49,7 @@ export const fillingWords = {
   spoiltLids: 'Spoilt lids',
   spoiltLabels: 'Spoilt labels',
   closed: (units: number, lost: string) =>
-    `${units === 1 ? 'One tin' : `${units} tins`} filled; ${lost} stayed behind.`,
+    `${units === 1 ? 'One tin' : `${sayDecimal(units)} tins`} filled; ${lost} stayed behind.`,
   checks: 'Before release',
   passed: 'passed',
   failed: 'not passed',
@@ -81,7 +84,7 @@ export const labelWords = {
       ? 'No filling run waits for its label.'
       : count === 1
         ? 'One filling run has its label here.'
-        : `${count} filling runs have their labels here.`,
+        : `${sayDecimal(count)} filling runs have their labels here.`,
   empty: 'Labels belong to filling runs, since they carry batch number and date. Fill tins first.',
   open: 'Open the label',
   titleOf: (number: string) => `Label of ${number}`,
@@ -89,7 +92,7 @@ export const labelWords = {
   missing: (market: string, count: number) =>
     count === 1
       ? `One thing is missing for ${market}: no label for sale yet.`
-      : `${count} things are missing for ${market}: no label for sale yet.`,
+      : `${sayDecimal(count)} things are missing for ${market}: no label for sale yet.`,
   soft: 'Shown at true size where the screen knows its size; the PDF is at true size when it is printed at 100 %.',
   market: 'Market',
   front: 'Front',

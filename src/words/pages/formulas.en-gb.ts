@@ -1,8 +1,10 @@
+import { sayDecimal } from '../say-figure.ts';
+
 /** Formulas, their check, and the assessor's reports. */
 export const formulaWords = {
   title: 'Formulas',
   says: (bases: number, mixtures: number) =>
-    `${bases === 1 ? 'One base' : `${bases} bases`} and ${mixtures === 1 ? 'one mixture' : `${mixtures} mixtures`} written down.`,
+    `${bases === 1 ? 'One base' : `${sayDecimal(bases)} bases`} and ${mixtures === 1 ? 'one mixture' : `${sayDecimal(mixtures)} mixtures`} written down.`,
   saysNone: 'No formula is written down yet.',
   soft: 'Type a recipe in grams as you make it; the percents follow by themselves.',
   write: 'Write a formula down',
@@ -109,7 +111,7 @@ export const checkWords = {
   noRule: (count: number) =>
     count === 1
       ? 'One more substance has no rule in the tables.'
-      : `${count} more substances have no rule in the tables.`,
+      : `${sayDecimal(count)} more substances have no rule in the tables.`,
   noRuleTitle: 'No rule in the tables',
   sum: (share: string) => `Phototoxic oils together: ${share} of 1`,
   onLabel: 'On the label',
@@ -138,7 +140,8 @@ export const checkWords = {
 
 export const reportWords = {
   title: "The assessor's reports",
-  says: (count: number) => (count === 1 ? 'One report is entered.' : `${count} reports are entered.`),
+  says: (count: number) =>
+    count === 1 ? 'One report is entered.' : `${sayDecimal(count)} reports are entered.`,
   saysNone: 'No report is entered yet: nothing can be made for sale without one.',
   soft: "What the qualified assessor's safety report covers, as it is written there. Gramwright prepares and keeps; it does not assess.",
   add: 'Enter a report',

@@ -1,3 +1,5 @@
+import { sayDecimal } from '../say-figure.ts';
+
 /** Planning a batch, its weighing sheet, and the bench: one step a screen. */
 export const makingWords = {
   title: 'Making',
@@ -6,7 +8,7 @@ export const makingWords = {
       ? 'Nothing is on the bench.'
       : going === 1
         ? 'One batch is on the bench.'
-        : `${going} batches are on the bench.`,
+        : `${sayDecimal(going)} batches are on the bench.`,
   start: 'Start a batch',
   going: 'On the bench',
   noneGoing: 'Nothing is being made. Start a batch, or look what comes next on This morning.',
@@ -57,7 +59,9 @@ export const makingWords = {
   startTrial: 'Start as a trial',
   seeCheck: 'See the check',
   possible: (possible: number, wanted: number, product: string) =>
-    possible >= wanted ? `${wanted} tins of ${product}` : `${possible} of ${wanted} tins of ${product}`,
+    possible >= wanted
+      ? `${sayDecimal(wanted)} tins of ${product}`
+      : `${sayDecimal(possible)} of ${sayDecimal(wanted)} tins of ${product}`,
   sizing: 'How the size came about',
 
   stepOf: (screen: number, all: number) => `Step ${screen} of ${all}`,

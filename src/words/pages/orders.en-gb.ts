@@ -1,3 +1,4 @@
+import { sayDecimal } from '../say-figure.ts';
 import { countedWord, numberWord } from './number-words.en-gb.ts';
 
 export const orderWords = {
@@ -18,7 +19,7 @@ export const orderWords = {
   forWhom: (name: string) => `for ${name}`,
   noName: 'no name',
   wanted: (day: string) => `wanted by ${day}`,
-  line: (units: number, product: string) => `${units} × ${product}`,
+  line: (units: number, product: string) => `${sayDecimal(units)} × ${product}`,
   answer: {
     yes: 'can go',
     no: 'not in time',
@@ -38,7 +39,7 @@ export const orderWords = {
     units: 'Pieces',
     keptFrom: 'Kept from batch',
     sentFrom: 'Sent from batch',
-    ofBatch: (units: number, batch: string) => `${units} of ${batch}`,
+    ofBatch: (units: number, batch: string) => `${sayDecimal(units)} of ${batch}`,
     keep: 'Keep tins for it',
     keptNow: 'What there is of released tins is now kept for this order.',
     pick: 'Pick list',

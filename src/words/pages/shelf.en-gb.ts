@@ -1,4 +1,7 @@
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { sayDecimal } from '../say-figure.ts';
+
+const counted = (count: number, one: string, many: string): string =>
+  `${sayDecimal(count)} ${count === 1 ? one : many}`;
 
 export const shelfWords = {
   title: 'Shelf',

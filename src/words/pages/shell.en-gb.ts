@@ -1,3 +1,5 @@
+import { sayDecimal } from '../say-figure.ts';
+
 /** The frame around every page, and the parts that all pages share. */
 export const shellWords = {
   product: 'Gramwright',
@@ -66,7 +68,8 @@ export const partWords = {
   choose: 'Choose',
   noMatch: 'Nothing by that name',
   showChoices: 'Show all choices',
-  problems: (count: number) => (count === 1 ? 'One thing is in the way' : `${count} things are in the way`),
+  problems: (count: number) =>
+    count === 1 ? 'One thing is in the way' : `${sayDecimal(count)} things are in the way`,
   goToField: (label: string) => `Go to “${label}”`,
   working: 'Show the working',
   workingInputs: 'What went in',
