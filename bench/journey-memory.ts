@@ -21,8 +21,10 @@ async function takeJourney(program: RunningProgram): Promise<void> {
     tareGrams: '11.4',
     over: [8, 12, 5],
   });
-  for (const market of ['GB', 'NI'])
-    await program.fetch('getRunLabelPdf', { params: { id: run }, query: { market } });
+  for (const market of ['GB', 'NI'] as const) {
+    const print = await program.write('printRunLabels', { market }, { id: run });
+    await program.fetch('getLabelPrintPdf', { params: { id: print.id } });
+  }
   const released = await program.write('releaseRun', { verdict: 'released', reason: '' }, { id: run });
   await program.write('reserveOrder', {}, { id: order });
   for (const paper of ['getPickList', 'getPackingSlip'] as const)

@@ -197,11 +197,21 @@ export const fillingRoutes = {
     query: z.object({ market: f.market }),
     output: labelView,
   }),
-  getRunLabelPdf: route({
+  printRunLabels: route({
+    method: 'POST',
+    path: '/api/filling-runs/:id/label-prints',
+    summary: 'Write down that labels are printed; the answer is the number of the print',
+    input: z.strictObject({
+      stamp: f.stamp,
+      market: f.market,
+      copies: z.number().int().min(1).max(200).default(1),
+    }),
+    output: f.createdThing,
+  }),
+  getLabelPrintPdf: route({
     method: 'GET',
-    path: '/api/filling-runs/:id/label.pdf',
-    summary: 'The label as a PDF at true size',
-    query: z.object({ market: f.market, copies: z.coerce.number().int().min(1).max(200).default(1) }),
+    path: '/api/label-prints/:id/label.pdf',
+    summary: 'The labels of one print as a PDF at true size',
     output: z.unknown(),
     media: 'application/pdf',
   }),

@@ -1,10 +1,13 @@
 import type { z } from 'zod';
 
+export type PaperMedia = 'application/pdf' | 'application/zip' | 'image/svg+xml';
+
 /** One row of the table of routes: server, command line and pages all take method, path and shapes from here. */
 export interface Route<
   Input extends z.ZodType = z.ZodType,
   Output extends z.ZodType = z.ZodType,
   Query extends z.ZodType = z.ZodType,
+  Media extends PaperMedia | undefined = PaperMedia | undefined,
 > {
   readonly method: 'GET' | 'POST' | 'PUT';
   /** Hono's spelling: `/api/orders/:id`. Every parameter is an id or a name. */
@@ -15,9 +18,15 @@ export interface Route<
   readonly query?: Query;
   readonly output: Output;
   /** What comes back where it is not JSON. */
-  readonly media?: 'application/pdf' | 'application/zip' | 'image/svg+xml';
+  readonly media?: Media;
 }
 
-export const route = <Input extends z.ZodType, Output extends z.ZodType, Query extends z.ZodType>(
-  row: Route<Input, Output, Query>,
-): Route<Input, Output, Query> => row;
+/** Keeps every shape, and whether the answer is a paper. */
+export const route = <
+  Input extends z.ZodType,
+  Output extends z.ZodType,
+  Query extends z.ZodType,
+  Media extends PaperMedia | undefined = undefined,
+>(
+  row: Route<Input, Output, Query, Media>,
+): Route<Input, Output, Query, Media> => row;

@@ -222,6 +222,24 @@ describe('a mistake of ours', () => {
   });
 });
 
+describe('a route that is only read', () => {
+  // A picture or a link on another site sends a GET without an Origin.
+  it('takes no body and no stamp, so that a link on another site starts nothing', () => {
+    const reading = Object.entries(routes as Record<string, Route>).filter(([, row]) => row.method === 'GET');
+    expect(reading.length).toBeGreaterThan(20);
+    expect(reading.filter(([, row]) => row.input !== undefined)).toEqual([]);
+  });
+
+  it('leaves the file as it was, be its paper a label, a list or a copy of everything', async () => {
+    const entries = () => bench.context.storage.handle.prepare('select count(*) as n from entry').get();
+    const before = entries();
+    for (const row of Object.values(routes as Record<string, Route>)) {
+      if (row.method === 'GET') await send(row.path.replace(':id', 'r1').replace(':name', 'x'));
+    }
+    expect(entries()).toEqual(before);
+  });
+});
+
 describe('who may ask', () => {
   it.each(['127.0.0.1', 'localhost', '[::1]'])('asks for %s with the port', async (name) => {
     const host = `${name}:${PORT}`;

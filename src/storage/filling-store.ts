@@ -191,6 +191,9 @@ export const listLabelPrints = (db: Reader, runId: string): Promise<LabelPrintRo
     .orderBy('entry.seq')
     .execute();
 
+export const findLabelPrint = (db: Reader, id: string): Promise<LabelPrintRow | undefined> =>
+  db.selectFrom('label_print').selectAll().where('entry_id', '=', id).executeTakeFirst();
+
 export async function insertLabelPrint(db: Reader, row: LabelPrintRow): Promise<void> {
   await db.insertInto('label_print').values(row).execute();
 }

@@ -60,6 +60,7 @@ export {
   countRunsOfBatch,
   type FillingRunRow,
   type FillWeightRow,
+  findLabelPrint,
   findRun,
   insertFillWeight,
   insertLabelPrint,

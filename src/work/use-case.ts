@@ -24,9 +24,9 @@ export interface RequestOf<Name extends RouteName> {
   readonly body: BodyOf<Name>;
 }
 
-type AnswerOf<Name extends RouteName> = Routes[Name] extends { media: string }
-  ? Paper
-  : z.output<Routes[Name]['output']>;
+type AnswerOf<Name extends RouteName> = [NonNullable<Routes[Name]['media']>] extends [never]
+  ? z.output<Routes[Name]['output']>
+  : Paper;
 
 /** One use-case for one row of the table of routes. Reads write nothing; each write is one transaction. */
 export type UseCase<Name extends RouteName> = (

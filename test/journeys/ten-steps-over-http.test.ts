@@ -283,7 +283,11 @@ describe('the whole job once through', () => {
     expect(label.figureHeightMm).toBeGreaterThanOrEqual(2);
     const ingredients = label.elements.find((element) => element.element === 'ingredients');
     expect(ingredients?.text.toLowerCase()).toContain('limonene');
-    const pdf = await server.send('getRunLabelPdf', { params: { id: read('run') }, query: { market: 'GB' } });
+    const { id } = await server.call('printRunLabels', {
+      params: { id: read('run') },
+      body: { stamp: stamp(), market: 'GB' },
+    });
+    const pdf = await server.send('getLabelPrintPdf', { params: { id } });
     expect(pdf.headers.get('content-type')).toBe('application/pdf');
     expect(
       Buffer.from(await pdf.arrayBuffer())

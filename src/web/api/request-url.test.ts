@@ -7,11 +7,11 @@ describe('requestUrl', () => {
   });
 
   it('puts the query behind the path and leaves out what was not asked', () => {
-    const url = requestUrl('getRunLabelPdf', {
+    const url = requestUrl('checkRevision', {
       params: { id: 'r1' },
-      query: { market: 'GB', copies: undefined },
+      query: { markets: 'GB', other: undefined },
     });
-    expect(url).toBe('/api/filling-runs/r1/label.pdf?market=GB');
+    expect(url).toBe('/api/revisions/r1/check?markets=GB');
   });
 
   it('escapes what would change the path or the query', () => {

@@ -78,6 +78,7 @@ export const fillingWords = {
 };
 
 export const labelWords = {
+  openPrint: 'Open the labels',
   title: 'Labels',
   says: (count: number) =>
     count === 0

@@ -68,6 +68,10 @@ export const workFillingProblems = {
     says: 'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is not complete: {reason}',
     mend: 'Mend that in the product, the materials or the workshop\u2019s addresses, then print.',
   },
+  'label-changed-since': {
+    says: 'The label of {where} is not what it was when it was printed: a name, an address or a material was changed since.',
+    mend: 'Look at the label, and print it anew.',
+  },
   'release-check-failed': {
     says: 'It cannot be released: {reason}',
     mend: 'Mend that and release it then; or reject it with a reason.',

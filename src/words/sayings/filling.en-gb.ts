@@ -34,6 +34,7 @@ export const fillingSayings = {
     'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
   'label-not-to-be-said': 'The label cannot be worded: {reason}',
   'label-does-not-fit': '{reason}',
+  'label-run-rejected': 'The filling run was rejected: its tins are not for sale.',
   'label-trial-line': 'Trial. Not for sale.',
   'check-sample-kept': 'A sample is kept.',
   'check-no-sample': 'No sample is kept: {reason}',

@@ -2,7 +2,8 @@ import type { UseCases } from '../use-case.ts';
 import { closeRun } from './close-run.ts';
 import { getRun, listRuns } from './get-run.ts';
 import { getRunCost } from './get-run-cost.ts';
-import { getRunLabel, getRunLabelPdf } from './get-run-label.ts';
+import { getRunLabel } from './get-run-label.ts';
+import { getLabelPrintPdf, printRunLabels } from './print-run-labels.ts';
 import { recordFill } from './record-fill.ts';
 import { releaseRun } from './release-run.ts';
 import { startRun } from './start-run.ts';
@@ -20,7 +21,8 @@ export const fillingUseCases = {
   closeRun,
   releaseRun,
   getRunLabel,
-  getRunLabelPdf,
+  printRunLabels,
+  getLabelPrintPdf,
   getRunCost,
 } satisfies UseCases<
   | 'listRuns'
@@ -31,6 +33,7 @@ export const fillingUseCases = {
   | 'closeRun'
   | 'releaseRun'
   | 'getRunLabel'
-  | 'getRunLabelPdf'
+  | 'printRunLabels'
+  | 'getLabelPrintPdf'
   | 'getRunCost'
 >;

@@ -1,8 +1,9 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
-import { openFillingBench } from '../../../test/workshop/filling-bench.ts';
-import { must, type Result } from '../../core/problem.ts';
-import type { Paper } from '../use-case.ts';
+import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
+import { countEntries } from '../../../test/workshop/small-file.ts';
+import { must } from '../../core/problem.ts';
 
 const at = openFillingBench();
 const { makeBowl, startRun } = at;
@@ -10,8 +11,10 @@ const { makeBowl, startRun } = at;
 describe('the label of a run', () => {
   const label = (id: string, market: 'GB' | 'NI' | 'EU') =>
     at.bench.get('getRunLabel', { params: { id }, query: { market } });
-  const pdf = (id: string, market = 'GB') =>
-    at.bench.ask('getRunLabelPdf', { params: { id }, query: { market } }) as Promise<Result<Paper>>;
+  const print = (id: string, market: 'GB' | 'NI' | 'EU' = 'GB') =>
+    at.bench.ask('printRunLabels', { params: { id }, body: { market } });
+  const pdf = (id: string) => at.bench.ask('getLabelPrintPdf', { params: { id } });
+  const countWrites = () => countEntries(at.bench.context.storage);
 
   it('has everything that its market asks for, at true size', async () => {
     const run = await startRun((await makeBowl()).id);
@@ -43,20 +46,62 @@ describe('the label of a run', () => {
     );
   });
 
-  it('is not printed for sale while something is missing, and written down once when it is', async () => {
+  it('is printed by a person, which is written down; looking at the paper writes nothing', async () => {
     const run = await startRun((await makeBowl()).id);
-    const printed = await pdf(run.id);
-    const again = await pdf(run.id);
-    const [first, second] = [must(printed).bytes, must(again).bytes].map((bytes) => Buffer.from(bytes));
-    expect(first?.subarray(0, 5).toString()).toBe('%PDF-');
+    const { id } = must(await print(run.id));
+    const before = countWrites();
+    const [first, second] = [must(await pdf(id)), must(await pdf(id))];
+    expect(Buffer.from(first.bytes).subarray(0, 5).toString()).toBe('%PDF-');
     expect(first).toEqual(second);
-    const rows = await at.bench.context.storage.db.selectFrom('label_print').selectAll().execute();
-    expect(rows).toMatchObject([{ filling_run_id: run.id, market: 'GB', copies: 1 }]);
-    const { version, details } = await at.bench.get('getWorkshop');
-    if (!details) throw new Error('the workshop has begun');
-    const responsibleGb = { name: 'Test Bench', address: '' };
-    await at.bench.get('changeWorkshop', { body: { version, details: { ...details, responsibleGb } } });
-    expect(codesOf(await pdf(run.id))).toEqual(['label-not-complete']);
+    expect(first.fileName).toBe('label-LB-0001-GB.pdf');
+    expect(countWrites()).toBe(before);
+    const { db } = at.bench.context.storage;
+    const rows = await db
+      .selectFrom('label_print')
+      .innerJoin('entry', 'entry.id', 'label_print.entry_id')
+      .select(['label_print.filling_run_id', 'market', 'copies', 'sha256', 'entry.person_id'])
+      .execute();
+    const sha256 = createHash('sha256').update(first.bytes).digest('hex');
+    expect(rows).toEqual([
+      { filling_run_id: run.id, market: 'GB', copies: 1, sha256, person_id: at.bench.people.first },
+    ]);
+    expect(codesOf(await pdf('no-such-print'))).toEqual(['thing-not-found']);
+  });
+
+  it('is not printed for sale while something is missing, nor shown as printed once it is another', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const { id } = must(await print(run.id));
+    const address = async (text: string) => {
+      const { version, details } = await at.bench.get('getWorkshop');
+      if (!details) throw new Error('the workshop has begun');
+      const responsibleGb = { name: 'Test Bench', address: text };
+      await at.bench.get('changeWorkshop', { body: { version, details: { ...details, responsibleGb } } });
+    };
+    await address('');
+    expect(codesOf(await print(run.id))).toEqual(['label-not-complete']);
+    expect(codesOf(await pdf(id))).toEqual(['label-not-complete']);
+    await address('9 Other Lane, Testham TT1 1TT, United Kingdom');
+    expect(codesOf(await pdf(id))).toEqual(['label-changed-since']);
+  });
+
+  it('is not printed for a run that was rejected, and the page says why', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const { id } = must(await print(run.id));
+    await at.fillAll(run.id, ...FIVE);
+    await at.closeRun(run.id);
+    await at.bench.get('releaseRun', {
+      params: { id: run.id },
+      body: { verdict: 'rejected', reason: 'Grainy' },
+    });
+    expect((await label(run.id, 'GB')).missing.map((one) => one.code)).toContain('label-run-rejected');
+    const before = countWrites();
+    const refusal = await print(run.id);
+    expect(codesOf(refusal)).toEqual(['label-not-complete']);
+    expect(refusal).toMatchObject({
+      problems: [{ parameters: { reason: 'The filling run was rejected: its tins are not for sale.' } }],
+    });
+    expect(codesOf(await pdf(id))).toEqual(['label-not-complete']);
+    expect(countWrites()).toBe(before);
   });
 
   it('says of a trial that it is not for sale', async () => {

@@ -40,7 +40,8 @@ export async function composeRunLabel(
   const { loadFaces } = await painter();
   const layout = layoutLabel(label, loadFaces());
   const tooTight = layout.ok ? [] : layout.problems.map((each) => doesNotFit(sayProblem(each).says));
-  return { text, missing: [...missingOf(text), ...tooTight], label };
+  const rejected = head.verdict === 'rejected' ? [saying('label-run-rejected')] : [];
+  return { text, missing: [...rejected, ...missingOf(text), ...tooTight], label };
 }
 
 const missingOf = (text: LabelText): Saying[] =>
