@@ -1,4 +1,5 @@
 export { cliWords } from './cli.en-gb.ts';
+export { cutPercent } from './cut-percent.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';
 export { firstStepWords } from './pages/first-steps.en-gb.ts';
 export { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';

@@ -99,6 +99,14 @@ export const checkWords = {
     supplier: "the supplier's certificate",
     assessor: "the assessor's report",
   },
+  ruleBy: {
+    law: 'by law',
+    ifra: 'by IFRA',
+    supplier: 'by its supplier',
+    assessor: 'by the report',
+  },
+  oneRuleOf: (whose: string, rules: number) => `(${whose}; one of its ${rules} rules)`,
+  noLimitHere: 'no limit for this use',
   entry: (entry: string) => `entry ${entry}`,
   edition: (edition: string) => `edition ${edition}`,
   verdicts: {

@@ -1,6 +1,7 @@
 import type { Saying } from '../../contract/index.ts';
 import { exact, toText } from '../../core/quantity/index.ts';
 import type { CheckedVerdict, ReasonKind, SaleReason } from '../../core/safety/index.ts';
+import { cutPercent } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { listQuestions, type OpenQuestion } from './list-questions.ts';
 import type { Checked, CheckedGroup } from './run-check.ts';
@@ -124,13 +125,10 @@ const wordsOfVerdict = (substance: string, verdict: CheckedVerdict): Saying['par
 
 const boundText = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));
 
-/** For reading: six places at most, more only where fewer would show the amount as the bound that it misses. */
-const PLACES = 6;
-
 function text(value: number | undefined, ...bounds: readonly (number | undefined)[]): string {
   if (value === undefined) return '';
-  const whole = exact(value);
-  const short = whole.toDecimalPlaces(PLACES);
-  const hidesDifference = bounds.some((bound) => bound !== undefined && bound !== value && short.eq(bound));
-  return toText(hidesDifference ? whole : short);
+  return cutPercent(
+    value,
+    bounds.map((bound) => bound ?? null),
+  );
 }

@@ -1,5 +1,5 @@
 import { exact } from '../../../core/quantity/index.ts';
-import { checkWords, sayDecimal, sayNumber } from '../../../words/index.ts';
+import { checkWords, cutPercent, sayDecimal } from '../../../words/index.ts';
 import { Bar } from '../../parts/bar.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { State } from '../../parts/state.tsx';
@@ -13,7 +13,12 @@ export type Verdict = Market['verdicts'][number];
 
 /** Each limited substance as a bar against its limit, the closest first; what has no rule stands quietly below. */
 export function LimitTable({ market }: { readonly market: Market }) {
-  const ruled = closestFirst(market.verdicts.filter((row) => row.verdict !== 'no-rule'));
+  const ruled = closestFirst(market.verdicts.filter((row) => row.verdict !== 'no-rule')).map(
+    (row, index) => ({
+      ...row,
+      key: `${index} ${row.name}`,
+    }),
+  );
   const unruled = market.verdicts.filter((row) => row.verdict === 'no-rule');
   return (
     <>
@@ -21,47 +26,58 @@ export function LimitTable({ market }: { readonly market: Market }) {
         caption={checkWords.limits}
         isCaptionHidden
         rows={ruled}
-        keyOf={(row) => `${row.name} ${row.kind} ${row.entry}`}
+        keyOf={(row) => row.key}
         columns={[
-          { head: checkWords.substance, cell: (row) => <Substance row={row} /> },
+          {
+            head: checkWords.substance,
+            cell: (row) => (
+              <Substance row={row} rules={ruled.filter((other) => other.name === row.name).length} />
+            ),
+          },
           { head: checkWords.share, cell: (row) => <Share row={row} /> },
           { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
         ]}
       />
       {market.sumOfShares !== null && (
-        <p className={styles.share}>{checkWords.sum(sayNumber(market.sumOfShares))}</p>
+        <p className={styles.share}>{checkWords.sum(sayDecimal(cutPercent(market.sumOfShares, [1])))}</p>
       )}
       {unruled.length > 0 && (
         <Disclosure title={checkWords.noRule(unruled.length)}>
-          {() => <p>{unruled.map((row) => `${row.name} ${sayDecimal(row.mostPercent)} %`).join(', ')}</p>}
+          {() => <p>{unruled.map((row) => `${row.name} ${cutPercent(row.mostPercent)} %`).join(', ')}</p>}
         </Disclosure>
       )}
     </>
   );
 }
 
-const Substance = ({ row }: { readonly row: Verdict }) => (
+/** A substance stands in one line for each rule that it falls under: by whose rule is said beside its name. */
+const Substance = ({ row, rules }: { readonly row: Verdict; readonly rules: number }) => (
   <>
     <strong>{row.name}</strong>
+    {rules > 1 && <span className="small"> {checkWords.oneRuleOf(ruleOf(row), rules)}</span>}
     <br />
     <span className={`soft small ${styles.detail}`}>
       {checkWords.percentFrom(
-        short(row.typicalPercent),
-        short(row.mostPercent),
+        cutPercent(row.typicalPercent, [row.limitPercent]),
+        cutPercent(row.mostPercent, [row.limitPercent]),
         row.fromMaterials.join(', '),
       )}
     </span>
   </>
 );
 
-/** Six figures are enough to read; what decided was judged on the exact value. */
-const short = (percent: string): string => sayNumber(Number(percent), 6);
+const ruleOf = ({ kind }: Verdict): string =>
+  kind === null ? checkWords.verdicts.unknown : checkWords.ruleBy[kind];
+
+/** Where nothing is in it, it is within whatever the limit. */
+const hasNoLimit = ({ verdict, limitPercent, mostPercent }: Verdict): boolean =>
+  verdict === 'within' && limitPercent === null && !exact(mostPercent).isZero();
 
 function Share({ row }: { readonly row: Verdict }) {
   if (row.limitPercent === null || exact(row.limitPercent).isZero()) {
     return (
       <State kind={row.verdict === 'within' ? 'ready' : row.verdict === 'unknown' ? 'watch' : 'stop'}>
-        {checkWords.verdicts[row.verdict]}
+        {hasNoLimit(row) ? checkWords.noLimitHere : checkWords.verdicts[row.verdict]}
       </State>
     );
   }

@@ -1,4 +1,4 @@
-import { checkWords, sayDateWithYear, sayDecimal } from '../../../words/index.ts';
+import { checkWords, cutPercent, sayDateWithYear } from '../../../words/index.ts';
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
@@ -17,7 +17,11 @@ export const ReportCard = ({ check: { report } }: { readonly check: Check }) => 
           keyOf={(row) => row.material}
           columns={[
             { head: checkWords.substance, cell: (row) => row.material },
-            { head: '%', cell: (row) => sayDecimal(row.percent), isNumber: true },
+            {
+              head: '%',
+              cell: (row) => cutPercent(row.percent, [row.leastPercent, row.mostPercent]),
+              isNumber: true,
+            },
             {
               head: checkWords.report,
               cell: (row) => (
