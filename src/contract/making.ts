@@ -114,6 +114,21 @@ export const batchScreen = z.discriminatedUnion('kind', [
 ]);
 export type BatchScreen = z.output<typeof batchScreen>;
 
+/** An entry that was struck: it stays readable. */
+export const struckEntry = z.object({
+  entryId: f.id,
+  screen: z.number(),
+  what: z.string(),
+  /** Of a weighing; null of a step. */
+  lotNumber: z.string().nullable(),
+  actualGrams: z.string().nullable(),
+  at: f.instant,
+  by: z.string(),
+  why: z.string(),
+  struckAt: f.instant,
+  struckBy: z.string(),
+});
+
 export const batchState = z.enum(['making', 'made', 'abandoned']);
 
 export const batchSummary = z.object({
@@ -149,6 +164,9 @@ export const batchView = batchSummary.extend({
   tins: z.array(z.object({ productId: f.id, productName: z.string(), units: z.number() })),
   retained: z.object({ grams: z.string().nullable(), declinedBecause: z.string().nullable() }),
   screens: z.array(batchScreen),
+  struck: z.array(struckEntry),
+  /** What limits, report or label no longer allow of the batch as it was weighed in; null where nothing is wrong. */
+  asWeighed: f.saying.nullable(),
   deviations: z.array(
     z.object({
       entryId: f.id,
@@ -209,6 +227,8 @@ export const makingRoutes = {
       actualGrams: f.gramsAboveZero,
       /** Asked for when the weight lies outside the band: what was done differently and why. */
       deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
+      /** The person was told that limits or report are broken with it, and it stays in. */
+      isOverKnown: z.boolean().default(false),
     }),
     /** What stands now, and not the whole batch: the entry that is made most often answers soonest. */
     output: weighedIn,

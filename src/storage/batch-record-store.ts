@@ -125,20 +125,51 @@ export async function listDeviations(
   return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
 }
 
-/** The addition that stands at a position, if one does: struck ones do not. */
-export const findStandingAddition = (
+export interface SignedStrike {
+  readonly struck_entry_id: string;
+  readonly reason: string;
+  readonly happened_at: string;
+  readonly person_name: string;
+}
+
+/** Who struck which entry of a batch, when and why. */
+export async function listStrikesOfBatch(db: Reader, batchId: string): Promise<SignedStrike[]> {
+  const rows = await db
+    .selectFrom('strike')
+    .innerJoin('entry', 'entry.id', 'strike.entry_id')
+    .leftJoin('person', 'person.id', 'entry.person_id')
+    .select(['strike.struck_entry_id', 'strike.reason', 'entry.happened_at', 'person.name as person_name'])
+    .where((where) =>
+      where.or([
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('addition').select('entry_id').where('batch_id', '=', batchId),
+        ),
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('step_record').select('entry_id').where('batch_id', '=', batchId),
+        ),
+      ]),
+    )
+    .orderBy('entry.seq')
+    .execute();
+  return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
+}
+
+/** The weighings-in at one position, struck ones too: hardly ever more than one. */
+export async function listAdditionsAt(
   db: Reader,
   batchId: string,
   position: number,
-): Promise<AdditionRow | undefined> =>
-  db
-    .selectFrom('addition')
-    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
-    .selectAll('addition')
+): Promise<SignedAddition[]> {
+  const rows = await selectAdditions(db)
     .where('addition.batch_id', '=', batchId)
     .where('addition.position', '=', position)
-    .where('strike.entry_id', 'is', null)
-    .executeTakeFirst();
+    .execute();
+  return rows.map(signed);
+}
 
 export async function insertAddition(db: Reader, row: AdditionRow): Promise<void> {
   await db.insertInto('addition').values(row).execute();

@@ -68,6 +68,14 @@ export const workMakingProblems = {
     says: 'The sheet asks for another lot of {item} than {where}.',
     mend: 'Take the lot on the sheet; or say what was done differently, and why.',
   },
+  'weighed-late': {
+    says: '{item} is weighed anew, and \u201c{found}\u201d is done already.',
+    mend: 'Say what was done differently, and why; or strike the later entry too, and do it again.',
+  },
+  'weighed-over-limits': {
+    says: 'With {found} g of {item} in it the batch may not be sold. {reason}',
+    mend: 'Take the surplus out and weigh again, if that can be done. If it stays in, say so: the batch is then held at its release.',
+  },
   'screen-unknown': {
     says: 'There is no screen {found}; this batch has {allowed}.',
     mend: 'Choose one of its screens, or none.',

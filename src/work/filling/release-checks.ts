@@ -1,4 +1,4 @@
-import type { Market, Saying } from '../../contract/index.ts';
+import type { Saying } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import {
   listBatchSteps,
@@ -11,8 +11,8 @@ import {
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
+import { judgeWeighed } from '../making/judge-weighed.ts';
 import { findOlderBases } from '../making/older-bases.ts';
-import { readWeighedLookup } from '../making/weighed-lookup.ts';
 import { saying } from '../saying.ts';
 import { isStopped } from '../stopped-behind.ts';
 import { walkLots } from '../trace/walk-lots.ts';
@@ -90,51 +90,14 @@ async function checkSale(context: Context, { head, details }: RunRecords): Promi
   ];
 }
 
-const IS_OVER: ReadonlySet<string> = new Set(['over', 'prohibited', 'supplier-over', 'report-over']);
-
-/**
- * What was weighed in, not what was asked for: an addition far outside of its band may have been explained and still be
- * too much, or enough to be named. Bases count as they were weighed themselves.
- */
+/** As the bench told it when it was weighed in, with the limits and the report of today. */
 async function checkWeighed(context: Context, { head, details }: RunRecords): Promise<Check> {
-  const weighed = await readWeighedLookup(context.storage.db, head.batch_id);
-  const checked = await runCheck(context, head.revision_id, details.markets, weighed);
-  if (!checked.ok) return check('weighed', false, saying('check-limits-not-known'));
-  const over = checked.value.groups.flatMap(({ answer }) =>
-    answer.reasons.filter((reason) => IS_OVER.has(reason.kind)).map((reason) => reason.substance ?? ''),
-  );
-  if (over.length > 0)
-    return check('weighed', false, saying('check-weighed-over', { which: [...new Set(over)].join(', ') }));
-  const written = await runCheck(context, head.revision_id, details.markets);
-  if (!written.ok) return check('weighed', false, saying('check-limits-not-known'));
-  const left = findUnnamed(written.value, checked.value);
-  return left.which.length > 0
-    ? check(
-        'weighed',
-        false,
-        saying('check-weighed-unnamed', { which: left.which.join(', '), markets: left.markets.join(', ') }),
-      )
-    : check('weighed', true, saying('check-weighed-kept'));
-}
-
-/**
- * The label names what the formula brings over a naming threshold. What only the weighing brought over it is missing
- * there; a name too many does no harm.
- */
-function findUnnamed(written: Checked, weighed: Checked): { which: string[]; markets: Market[] } {
-  const namesOf = ({ groups }: Checked) =>
-    groups.flatMap(({ answer }) =>
-      answer.markets.flatMap(({ market, naming }) =>
-        naming.named.map(({ labelName }) => ({ market, labelName })),
-      ),
-    );
-  const onLabel = new Set(namesOf(written).map(({ market, labelName }) => `${market} ${labelName}`));
-  const left = namesOf(weighed).filter(({ market, labelName }) => !onLabel.has(`${market} ${labelName}`));
-  return {
-    which: [...new Set(left.map(({ labelName }) => labelName))],
-    // The United States are no market of a product: the question was asked for its own markets only.
-    markets: [...new Set(left.map(({ market }) => market as Market))],
-  };
+  const wrong = await judgeWeighed(context, {
+    batchId: head.batch_id,
+    revisionId: head.revision_id,
+    markets: details.markets,
+  });
+  return check('weighed', wrong === null, wrong ?? saying('check-weighed-kept'));
 }
 
 /** Where there is no report at all, the check of the limits has said so. */

@@ -18,6 +18,7 @@ async function brewWith(scentGrams: string) {
     scaleId: screen.scaleId,
     actualGrams: scentGrams,
     deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+    isOverKnown: true,
   };
   const params = { id: batch.id };
   await at.bench.get('recordAddition', { params, body });

@@ -27,5 +27,5 @@ export const abandonBatch: UseCase<'abandonBatch'> = (context, { body, params })
       });
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );

@@ -12,28 +12,29 @@ import {
   listLotsAtHand,
   listRunStates,
   listStepRecords,
-  type Reader,
+  listStrikesOfBatch,
   type RunState,
 } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { buildScreens } from './batch-screens.ts';
+import { judgeWeighed } from './judge-weighed.ts';
+import { viewStruck } from './struck-entries.ts';
 
 export type BatchView = z.output<typeof making.batchView>;
 export type BatchSummary = z.output<typeof making.batchSummary>;
 
 /** One batch, screen by screen, in a dozen small queries: it is built after every weighing. */
-export async function viewBatch(db: Reader, id: string): Promise<Result<BatchView>> {
+export async function viewBatch(context: Context, id: string): Promise<Result<BatchView>> {
+  const { db } = context.storage;
   const head = await findBatch(db, id);
   if (!head) return refused(thingNotFound('id', id));
   const lines = await listBatchLines(db, id);
   const additions = await listAdditions(db, id);
-  const screens = buildScreens({
-    lines,
-    additions,
-    steps: await listBatchSteps(db, id),
-    stepRecords: await listStepRecords(db, id),
-  });
+  const stepRecords = await listStepRecords(db, id);
+  const screens = buildScreens({ lines, additions, steps: await listBatchSteps(db, id), stepRecords });
+  const strikes = await listStrikesOfBatch(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
   const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });
@@ -58,6 +59,8 @@ export async function viewBatch(db: Reader, id: string): Promise<Result<BatchVie
       declinedBecause: head.declined_because,
     },
     screens,
+    struck: viewStruck({ screens, additions, stepRecords, strikes }),
+    asWeighed: await judgeStanding(context, head, screens),
     deviations: deviations.map((row) => ({
       entryId: row.entry_id,
       screen: row.screen,
@@ -68,6 +71,27 @@ export async function viewBatch(db: Reader, id: string): Promise<Result<BatchVie
     })),
     outcome: outcomeOf(head, inputUg),
   });
+}
+
+/**
+ * A band never reaches over a limit, so nothing can be wrong while every weighing lies in its band, from the lot that
+ * was planned; the finished batch is looked at all the same, since limits and reports change.
+ */
+async function judgeStanding(
+  context: Context,
+  head: BatchHead,
+  screens: BatchView['screens'],
+): Promise<BatchView['asWeighed']> {
+  if (head.outcome === 'abandoned') return null;
+  const isOdd = screens.some(
+    (screen) =>
+      screen.kind === 'addition' &&
+      screen.done !== null &&
+      (screen.done.verdict !== 'inside' || screen.done.lotId !== screen.lotId),
+  );
+  if (head.outcome === null && !isOdd) return null;
+  const markets = JSON.parse(head.markets) as BatchView['markets'];
+  return judgeWeighed(context, { batchId: head.id, revisionId: head.revision_id, markets });
 }
 
 /** What was given up has no yield: all that went in is lost. */

@@ -50,7 +50,7 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
       await writeLot(context, tx, lot, { batch, yieldUg, entryId: body.stamp.id });
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );
 
 /** Everything weighed in, and not more out than in. */

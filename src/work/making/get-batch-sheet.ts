@@ -36,7 +36,7 @@ const stepsOf = (view: BatchView): Step[] =>
 /** While it is being made, the weighing sheet to write on; afterwards, the record of what was done. */
 export const getBatchSheet: UseCase<'getBatchSheet'> = async (context, { params: { id = '' } }) => {
   const { db } = context.storage;
-  const view = await viewBatch(db, id);
+  const view = await viewBatch(context, id);
   if (!view.ok) return view;
   const batch = view.value;
   const layout =

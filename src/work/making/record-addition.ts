@@ -1,15 +1,17 @@
+import type { Market } from '../../contract/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
 import { microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
+  type BatchHead,
   type BatchLineRow,
   findAdditionOfEntry,
   findBatchLine,
-  findStandingAddition,
   giveUp,
   insertAddition,
   insertDeviation,
   insertMovements,
   type LotAtHand,
+  listAdditionsAt,
   listBatchLines,
   listBatchSteps,
   listLotsAtHand,
@@ -17,6 +19,7 @@ import {
   type Reader,
   type Writer,
 } from '../../storage/index.ts';
+import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
@@ -26,6 +29,8 @@ import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { buildScreens, doneAddition, judgeBand } from './batch-screens.ts';
+import { findLaterDone } from './find-later-done.ts';
+import { judgeWeighed } from './judge-weighed.ts';
 import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
 
@@ -33,7 +38,8 @@ type Body = RequestOf<'recordAddition'>['body'];
 
 /**
  * One weighing: entry, addition and the lot's movement of the actual mass in one transaction. What lies outside the
- * band, or comes of another lot than planned, needs what was done differently and why.
+ * band, comes of another lot than planned, or is weighed anew when the work has gone on, needs what was done differently
+ * and why. What breaks limits, report or label as weighed is told before it counts.
  */
 export const recordAddition: UseCase<'recordAddition'> = (context, { body, params }) =>
   record(
@@ -41,12 +47,15 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
-      const line = await openLine(tx, batch.id, body.position);
+      const { line, reweighs } = await openLine(tx, batch.id, body.position);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       const day = await dayOf(inside(context, tx), body);
       const lot = await lotFor(tx, line, body.lotId, { day, purpose: batch.purpose });
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
-      refuseUnexplained(line, lot, actual, body);
+      const isAsPlanned = refuseUnexplained(line, lot, actual, body);
+      if (reweighs) await refuseLate(tx, line, lot, body);
+      if (!isAsPlanned && batch.purpose === 'sale')
+        await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body });
       const takings = spreadOverPlaces(lot, actual);
       await tell({
         kind: 'addition-recorded',
@@ -88,14 +97,21 @@ const storyOf = (body: Body, line: BatchLineRow, lot: LotAtHand, takings: readon
   deviation: body.deviation,
 });
 
-async function openLine(tx: Writer, batchId: string, position: number): Promise<BatchLineRow> {
+interface OpenLine {
+  readonly line: BatchLineRow;
+  /** An entry for it was struck before. */
+  readonly reweighs: boolean;
+}
+
+async function openLine(tx: Writer, batchId: string, position: number): Promise<OpenLine> {
   const line = await findBatchLine(tx, batchId, position);
   if (!line) giveUp(thingNotFound('position', String(position)));
-  const standing = await findStandingAddition(tx, batchId, position);
+  const before = await listAdditionsAt(tx, batchId, position);
+  const standing = before.find((row) => !row.is_struck);
   if (standing) {
     giveUp(problem('addition-done-already', 'position', { found: gramsText(standing.actual_ug) }));
   }
-  return line;
+  return { line, reweighs: before.length > 0 };
 }
 
 /** The day on which it was weighed, at the bench: an entry may reach the file later. */
@@ -121,9 +137,11 @@ async function lotFor(
   return lot;
 }
 
-function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, body: Body): void {
-  if (body.deviation) return;
+/** Whether it lies in its band and comes of the planned lot; where not, it has to be explained. */
+function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, body: Body): boolean {
   const verdict = judgeBand(actual, line);
+  const isAsPlanned = verdict === 'inside' && lot.id === line.lot_id;
+  if (body.deviation || isAsPlanned) return isAsPlanned;
   const parameters = { item: lot.item_name, low: gramsText(line.low_ug), high: gramsText(line.high_ug) };
   if (verdict !== 'inside') {
     giveUp(
@@ -134,9 +152,45 @@ function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, b
       }),
     );
   }
-  if (lot.id !== line.lot_id) {
-    giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
+  giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
+}
+
+/** Weighed anew when the work has gone on is not what the method says: it needs what was done differently and why. */
+async function refuseLate(tx: Writer, line: BatchLineRow, lot: LotAtHand, body: Body): Promise<void> {
+  if (body.deviation) return;
+  const later = await findLaterDone(tx, line.batch_id, line.position);
+  if (later !== undefined) {
+    giveUp(problem('weighed-late', 'actualGrams', { found: later, parameters: { item: lot.item_name } }));
   }
+}
+
+interface Weighing {
+  readonly line: BatchLineRow;
+  readonly lot: LotAtHand;
+  readonly actual: number;
+  readonly body: Body;
+}
+
+/**
+ * The check that the release makes, made before the entry counts: it can still be taken out now. Whoever was told and
+ * says why may go on; the release stops it then.
+ */
+async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: Weighing): Promise<void> {
+  const { line, lot, actual, body } = weighing;
+  if (body.isOverKnown && body.deviation) return;
+  const wrong = await judgeWeighed(within, {
+    batchId: batch.id,
+    revisionId: batch.revision_id,
+    markets: JSON.parse(batch.markets) as Market[],
+    proposed: { position: line.position, lot_id: lot.id, actual_ug: actual },
+  });
+  if (wrong === null) return;
+  giveUp(
+    problem('weighed-over-limits', 'actualGrams', {
+      found: gramsText(actual),
+      parameters: { item: lot.item_name, reason: say(wrong) },
+    }),
+  );
 }
 
 async function writeAddition(tx: Writer, body: Body, line: BatchLineRow, actual: number): Promise<void> {

@@ -31,7 +31,7 @@ export const recordDeviation: UseCase<'recordDeviation'> = (context, { body, par
       await insertDeviation(tx, { entry_id: stamp.id, batch_id: batch.id, screen, what, why });
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );
 
 async function refuseUnknownScreen(tx: Writer, batchId: string, screen: number): Promise<void> {

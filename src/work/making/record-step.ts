@@ -42,5 +42,5 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
       });
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );

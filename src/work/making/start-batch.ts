@@ -54,7 +54,7 @@ export const startBatch: UseCase<'startBatch'> = (context, { body }) =>
       await insertBatch(tx, batch, lines, tins);
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );
 
 /** What is short first: that is what one can mend at once. */

@@ -51,7 +51,7 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
       );
       return batch.id;
     },
-    (id) => viewBatch(context.storage.db, id),
+    (id) => viewBatch(context, id),
   );
 
 async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {

@@ -1,0 +1,37 @@
+import type { z } from 'zod';
+import type { making } from '../../contract/index.ts';
+import type { SignedAddition, SignedStep, SignedStrike } from '../../storage/index.ts';
+import { gramsText } from '../quantity-text.ts';
+
+type Struck = z.output<typeof making.struckEntry>;
+type Screen = making.BatchScreen;
+
+interface Records {
+  readonly screens: readonly Screen[];
+  readonly additions: readonly SignedAddition[];
+  readonly stepRecords: readonly SignedStep[];
+  readonly strikes: readonly SignedStrike[];
+}
+
+/** Entries that were struck, as they were written, with who struck them, when and why. */
+export const viewStruck = ({ screens, additions, stepRecords, strikes }: Records): Struck[] =>
+  strikes.flatMap(({ struck_entry_id, reason, happened_at, person_name }) => {
+    const strike = { why: reason, struckAt: happened_at, struckBy: person_name };
+    const addition = additions.find((row) => row.entry_id === struck_entry_id);
+    const row = addition ?? stepRecords.find((each) => each.entry_id === struck_entry_id);
+    const kind = addition ? 'addition' : 'step';
+    const screen = screens.find((each) => each.kind === kind && each.position === row?.position);
+    if (!row || !screen) return [];
+    return [
+      {
+        entryId: struck_entry_id,
+        screen: screen.screen,
+        what: screen.kind === 'addition' ? screen.itemName : screen.what,
+        lotNumber: addition?.lot_number ?? null,
+        actualGrams: addition ? gramsText(addition.actual_ug) : null,
+        at: row.happened_at,
+        by: row.person_name,
+        ...strike,
+      },
+    ];
+  });
