@@ -48,8 +48,8 @@ export const printWords = {
       copies: (copies: number) =>
         `${counted(copies, 'label', 'labels')}, front and back. Cut on the thin line.`,
       rulerIs: 'This bar is 50 mm long.',
-      printAt:
-        'Print at 100 %, not fitted to the page. If the bar measures anything else, the labels are wrong.',
+      printAt: 'Print at 100 %, not fitted to the page.',
+      ifNot: 'If the bar measures anything else, the labels are the wrong size.',
     },
   },
   paper: {

@@ -36,6 +36,7 @@ export function placeSheetFrame(heading: SheetHeading, faces: Faces): { items: P
     ...rulerBar(),
     ...write(words.rulerIs, RULER_Y_MM + 0.4, beside, 'semibold', 'ink', ruler),
     ...write(words.printAt, RULER_Y_MM + 5, beside, 'regular', 'soft', ruler),
+    ...write(words.ifNot, RULER_Y_MM + 9.6, beside, 'regular', 'soft', ruler),
   ];
   return { items, parts: [title, note, ruler] };
 }

@@ -19,6 +19,20 @@ describe('splitIntoTokens', () => {
     expect(textsOf('12 months and 2 gel tubs')).toEqual([['12', 'months', 'and', '2', 'gel', 'tubs']]);
   });
 
+  it('never tears a postcode', () => {
+    // Shapes of British and Irish postcodes, from memory; the places are invented.
+    expect(textsOf('Hollinsby HX0 0ZZ, United Kingdom')).toEqual([
+      ['Hollinsby', 'HX0 0ZZ,', 'United', 'Kingdom'],
+    ]);
+    expect(textsOf('Testham W1A 0AX')).toEqual([['Testham', 'W1A 0AX']]);
+    expect(textsOf('Testport BT99 9ZZ')).toEqual([['Testport', 'BT99 9ZZ']]);
+    expect(textsOf('Dublin D02 X285')).toEqual([['Dublin', 'D02 X285']]);
+  });
+
+  it('takes nothing else for a postcode', () => {
+    expect(textsOf('CO-0418 9AB and B12 in all')).toEqual([['CO-0418', '9AB', 'and', 'B12', 'in', 'all']]);
+  });
+
   it('may break a long chemical name after a slash, but no batch number and no date', () => {
     expect(textsOf('Caprylic/Capric CO-0418 05/2027')).toEqual([
       ['Caprylic/', 'Capric', 'CO-0418', '05/2027'],

@@ -39,11 +39,18 @@ const prepareSpan = (text: string): string => prepareText(text) + (/[ \t]$/.test
 /** No line ends between a figure and its unit, nor inside a number grouped by thousands. */
 const GLUED =
   / (?=(?:%|°C|µ?[gl]|[kmc]?[gml]|M)(?![\p{L}\p{N}]))(?<=\p{Nd} )| (?=\p{Nd}{3}(?!\p{Nd}))(?<=\p{Nd} )/gu;
+/**
+ * Nor inside a postcode: British ones end in a figure and two letters (HX0 0ZZ), Irish ones in four signs behind a letter
+ * and two figures (D02 X285).
+ */
+const POSTCODE =
+  /(?<=(?<![\p{L}\p{N}])[A-Z]{1,2}\p{Nd}[A-Z\p{Nd}]?) (?=\p{Nd}[A-Z]{2}(?![\p{L}\p{N}]))|(?<=(?<![\p{L}\p{N}])[A-Z]\p{Nd}[\p{Nd}W]) (?=[A-Z\p{Nd}]{4}(?![\p{L}\p{N}]))/gu;
 const NO_BREAK = '\u00a0';
 
 function tokensOfPiece(piece: string, weight: Weight): Token[] {
   const words = piece
     .replace(GLUED, NO_BREAK)
+    .replace(POSTCODE, NO_BREAK)
     .split(' ')
     .filter((word) => word !== '');
   const endsInBlank = piece.endsWith(' ');

@@ -131,6 +131,12 @@ describe('the printed label', () => {
     expect(pdfInfo(pdf)).toMatch(/Pages:\s+3/);
   });
 
+  it('says beside the bar, to the last word, what it is for', async () => {
+    const text = textOfPdf(await paint(buildLabel()));
+    expect(text).toContain('If the bar measures anything else, the labels are the wrong size.');
+    expect(text).not.toContain('…');
+  });
+
   it('gives the same bytes for the same input, and others for another moment', async () => {
     const label = buildLabel();
     const [first, second] = [await paint(label), await paint(label)];
