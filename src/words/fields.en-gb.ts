@@ -223,6 +223,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   position: 'the step',
   screen: 'the step',
   actualGrams: makingWords.gramsIn,
+  isOverKnown: 'whether it is known that this is too much',
   yieldGrams: makingWords.gross,
   celsius: makingWords.celsius,
   minutes: makingWords.minutes,

@@ -33,7 +33,8 @@ export const fillingWords = {
   struck: 'struck',
   still: 'Still to fill',
   bowl: 'The bowl still fills',
-  meanOf: (tins: number) => (tins === 1 ? 'The one tin that counts' : `Mean of the ${sayDecimal(tins)} tins that count`),
+  meanOf: (tins: number) =>
+    tins === 1 ? 'The one tin that counts' : `Mean of the ${sayDecimal(tins)} tins that count`,
   mean: 'Mean',
   giveaway: 'Given away',
   plotLabel: (count: number, declared: string) =>

@@ -105,7 +105,7 @@ export const checkWords = {
     supplier: 'by its supplier',
     assessor: 'by the report',
   },
-  oneRuleOf: (whose: string, rules: number) => `(${whose}; one of its ${rules} rules)`,
+  oneRuleOf: (whose: string, rules: number) => `(${whose}; one of its ${sayDecimal(rules)} rules)`,
   noLimitHere: 'no limit for this use',
   entry: (entry: string) => `entry ${entry}`,
   edition: (edition: string) => `edition ${edition}`,
