@@ -66,7 +66,7 @@ export const materialWords = {
     originWhich: 'Which of these?',
     constituentsTitle: 'What is in it',
     constituentsHint:
-      'What has a limit or must be named on the label, as the supplier’s paper says: least, typical and most in percent by mass.',
+      'What has a limit or must be named on the label, as the supplier’s paper says: least, typical and most in percent by mass. Where the paper says that there is nothing of the kind, list nothing and say below that this is everything.',
     constituentsAreTitle: 'Is that everything in it that has a limit or must be named?',
     constituentsUnsaid: 'Nobody has said yet: the check will ask',
     constituentsPaper: 'Which paper says so',

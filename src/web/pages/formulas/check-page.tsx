@@ -48,6 +48,14 @@ const CheckOf = ({ formula, revision }: Props) => (
   </Loaded>
 );
 
+/** What only has to be decided, or seen, does not look like what stops it. */
+const STATES: Readonly<Record<string, 'ready' | 'watch'>> = {
+  'sale-unknown': 'watch',
+  'sale-unknown-lapsed': 'watch',
+  'sale-unknown-accepted': 'ready',
+  'sale-report-review-close': 'watch',
+};
+
 const CheckView = ({ check }: { readonly check: Check }) => (
   <div className={styles.columns}>
     <div className={styles.column}>
@@ -55,7 +63,7 @@ const CheckView = ({ check }: { readonly check: Check }) => (
         <ul className={styles.reasons}>
           {check.reasons.map((reason) => (
             <li key={JSON.stringify(reason)}>
-              <State kind={check.answer === 'no' ? 'stop' : 'watch'}>
+              <State kind={STATES[reason.code] ?? 'stop'}>
                 <Sentence saying={reason} />
               </State>
             </li>
