@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { Result } from '../core/problem.ts';
+import { done, type Result } from '../core/problem.ts';
 import {
   findProgramFolder,
   readOwnVersion,
@@ -9,7 +9,14 @@ import {
 } from '../machine/index.ts';
 import { createApp, type Listening, makeLog, serve } from '../server/index.ts';
 import { cliWords, sayProblem } from '../words/index.ts';
-import { backUpIfDue, type Context, isWorkshopEmpty, openWorkshop, useCases } from '../work/index.ts';
+import {
+  backUpIfDue,
+  type Context,
+  fillWithExample,
+  isWorkshopEmpty,
+  openWorkshop,
+  useCases,
+} from '../work/index.ts';
 import { sayProblems } from './say-problems.ts';
 
 export interface StartWish {
@@ -29,8 +36,9 @@ export async function start(wish: StartWish): Promise<number> {
   const opened = await openWorkshop({ ...wish, machine: realMachine });
   if (!opened.ok) return sayProblems(opened.problems);
   const context = opened.value;
-  if (wish.isExample && (await isWorkshopEmpty(context))) await context.buildExample?.(context);
-  const listening = await listen(context, wish.port);
+  const filled =
+    wish.isExample && (await isWorkshopEmpty(context)) ? await fillWithExample(context) : done(null);
+  const listening = filled.ok ? await listen(context, wish.port) : filled;
   if (!listening.ok) {
     await context.storage.close();
     return sayProblems(listening.problems);

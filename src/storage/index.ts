@@ -58,6 +58,7 @@ export {
   readChainEnd,
 } from './entry-store.ts';
 export { exportAsCsvZip, exportAsJson } from './export.ts';
+export { fillFrom } from './fill-from.ts';
 export {
   countRunsOfBatch,
   type FillingRunRow,

@@ -187,6 +187,21 @@ export function truncateLog(handle: Sqlite.Database): void {
   if (answer?.busy) throw new Error('the log could not be emptied: somebody reads from it');
 }
 
+/** Tables in the order in which they were made: what others name comes first, but for what looks at the commit. */
+export const listTables = (handle: Sqlite.Database): string[] =>
+  (
+    handle
+      .prepare(
+        "select name from sqlite_master where type = 'table' and name not like 'sqlite_%' order by rowid",
+      )
+      .all() as { name: string }[]
+  ).map((row) => row.name);
+
+/** Until this transaction ends, references are looked at when it commits. */
+export const setAtCommit = (handle: Sqlite.Database): void => {
+  handle.pragma('defer_foreign_keys = ON');
+};
+
 /** Writes a consistent copy of the open file; the target must not exist. */
 export function copyInto(handle: Sqlite.Database, file: string): void {
   handle.prepare('vacuum into ?').run(file);

@@ -21,7 +21,7 @@ export {
   workshopFile,
 } from './keeping/index.ts';
 export type { OpenUseCase, OpenUseCases, Paper, RequestOf } from './use-case.ts';
-export { type Beginning, openDoors } from './workshop/index.ts';
+export { type Beginning, fillWithExample, openDoors } from './workshop/index.ts';
 
 /** All rows of the table but those that need no workshop: the server answers these itself. */
 export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'getHealth'>;

@@ -1,4 +1,4 @@
-import { done, problem, type Result, refused } from '../../core/problem.ts';
+import { done, type Result, refused } from '../../core/problem.ts';
 import {
   canonicalJson,
   giveUp,
@@ -11,17 +11,15 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import type { UseCase } from '../use-case.ts';
+import { alreadyBegun, fillWithExample } from './fill-with-example.ts';
 import { viewWorkshop, type WorkshopDetails, type WorkshopView } from './get-workshop.ts';
 
 export const beginWorkshop: UseCase<'beginWorkshop'> = async (context, { body }) => {
   if (body.with === 'own') return openDoors(context, { ...body, isExample: false });
-  if (!context.buildExample) return refused(problem('example-not-here', 'with', { found: 'example' }));
-  if (await readWorkshop(context.storage.db)) return refused(alreadyBegun());
-  await context.buildExample(context);
-  return done(await viewWorkshop(context));
+  if (context.buildExample && (await readWorkshop(context.storage.db))) return refused(alreadyBegun());
+  const filled = await fillWithExample(context);
+  return filled.ok ? done(await viewWorkshop(context)) : filled;
 };
-
-const alreadyBegun = () => problem('workshop-already-begun', 'with');
 
 export interface Beginning {
   readonly name: string;

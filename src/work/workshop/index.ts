@@ -8,6 +8,7 @@ import { savePlace } from './save-place.ts';
 import { saveScale } from './save-scale.ts';
 
 export { type Beginning, openDoors } from './begin-workshop.ts';
+export { fillWithExample } from './fill-with-example.ts';
 
 export const workshopUseCases = {
   getWorkshop,

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
+import { must } from '../../core/problem.ts';
+import { useCases } from '../index.ts';
 import type { WorkshopDetails } from './get-workshop.ts';
 
 let bench: TestWorkshop;
@@ -62,6 +64,37 @@ describe('the first start', () => {
     });
     await bench.get('beginWorkshop', { body: { with: 'example' } });
     expect(seen).toEqual(['2026-11-26T08:05:00Z']);
+  });
+
+  it('leaves the file empty where the example was not finished, and fills it whole the next time', async () => {
+    let isCutOff = true;
+    bench = await openTestWorkshop({
+      isEmpty: true,
+      buildExample: async (context) => {
+        await useCases.beginWorkshop(context, { params: {}, query: undefined, body: begin });
+        if (isCutOff) throw new Error('cut off');
+      },
+    });
+    const open = () => bench.ask('beginWorkshop', { body: { with: 'example' } });
+    await expect(open()).rejects.toThrow('cut off');
+    expect(await bench.get('getWorkshop')).toMatchObject({ state: 'empty', people: [], places: [] });
+    isCutOff = false;
+    expect(must(await open())).toMatchObject({ state: 'ready', people: [{ name: 'Ada Quill' }] });
+    const { findings } = await bench.get('checkUp');
+    expect(findings.filter((finding) => !finding.isSound)).toEqual([]);
+    expect(codesOf(await open())).toEqual(['workshop-already-begun']);
+  });
+
+  it('fills nothing in where somebody began meanwhile', async () => {
+    bench = await openTestWorkshop({
+      isEmpty: true,
+      buildExample: async () => {
+        await bench.get('beginWorkshop', { body: { ...begin, name: 'Own Bench' } });
+      },
+    });
+    const late = await bench.ask('beginWorkshop', { body: { with: 'example' } });
+    expect(codesOf(late)).toEqual(['workshop-already-begun']);
+    expect((await bench.get('getWorkshop')).details?.name).toBe('Own Bench');
   });
 
   it('refuses an empty name and nobody', async () => {
