@@ -38,6 +38,54 @@ describe('a half-typed form', () => {
     await context.close();
   });
 
+  it.each([
+    ['/orders/new', 'Note'],
+    ['/formulas/new', 'Name'],
+    ['/shelf/receive', 'How much'],
+    ['/shelf/opening', 'With its tub'],
+    ['/products/new', 'Name on the label'],
+    ['/workshop', 'Name of the workshop'],
+  ])('asks before %s is left', async (path, label) => {
+    const { page, context } = await openPage(browser, person);
+    await page.goto(server.address + path);
+    await page.getByLabel(label).first().fill('7');
+    await page.getByRole('link', { name: 'Trace' }).click();
+    await page.getByRole('dialog', { name: 'Leave what you have typed?' }).waitFor();
+    await context.close();
+  });
+
+  it('asks before a material or a report is left, which begin with a choice', async () => {
+    const { page, context } = await openPage(browser, person);
+    const question = page.getByRole('dialog', { name: 'Leave what you have typed?' });
+    await page.goto(`${server.address}/materials/new`);
+    await page.getByRole('button', { name: 'Write it down myself' }).click();
+    await page
+      .getByLabel(/^Supplier/)
+      .first()
+      .fill('Test Supplies');
+    await page.getByRole('link', { name: 'Trace' }).click();
+    await question.getByRole('button', { name: 'Leave without keeping it' }).click();
+    await page.waitForURL(/\/trace$/);
+    await page.goto(`${server.address}/reports`);
+    await page.getByRole('button', { name: 'Enter a report' }).click();
+    await page.getByLabel('Reference').fill('R-9');
+    await page.getByRole('link', { name: 'Trace' }).click();
+    await question.waitFor();
+    await context.close();
+  });
+
+  it('in a dialog stays through a stray tap and Escape', async () => {
+    const { page, context } = await openPage(browser, person);
+    await page.goto(`${server.address}/orders/customers`);
+    await page.getByRole('button', { name: 'Add a customer' }).click();
+    const name = page.getByRole('dialog').getByLabel('Name');
+    await name.fill('C. Buyer');
+    await page.keyboard.press('Escape');
+    await page.mouse.click(5, 5);
+    expect(await name.inputValue()).toBe('C. Buyer');
+    await context.close();
+  });
+
   it('asks before a reload; an untouched form asks nothing', async () => {
     const { page, context } = await openPage(browser, person);
     const asked: string[] = [];

@@ -3,6 +3,8 @@ import { useState } from 'react';
 export interface Editing<Draft, Thing = never> {
   readonly draft: Draft;
   readonly set: <Key extends keyof Draft>(key: Key) => (value: Draft[Key]) => void;
+  /** It differs from what the form began with (for `useUnsaved`). */
+  readonly isChanged: boolean;
   readonly change: (change: (draft: Draft) => Draft) => void;
   /** The version that the person saw when they began: what a write must carry. */
   readonly version: number;
@@ -23,16 +25,21 @@ export function useEditing<Thing extends { readonly version: number }, Draft ext
   thing: Thing,
   toDraft: (thing: Thing) => Draft,
 ): Editing<Draft, Thing> {
-  const [{ draft, version }, setSeen] = useState(() => ({ draft: toDraft(thing), version: thing.version }));
+  const begin = (from: Thing) => {
+    const first = toDraft(from);
+    return { draft: first, began: first, version: from.version };
+  };
+  const [{ draft, began, version }, setSeen] = useState(() => begin(thing));
   const change = (next: (draft: Draft) => Draft) => setSeen((seen) => ({ ...seen, draft: next(seen.draft) }));
   return {
     draft,
     version,
+    isChanged: JSON.stringify(draft) !== JSON.stringify(began),
     change,
     set: (key) => (value) => change((now) => ({ ...now, [key]: value })),
     theirs: toDraft(thing),
-    takeTheirs: () => setSeen({ draft: toDraft(thing), version: thing.version }),
-    seen: (now) => setSeen({ draft: toDraft(now), version: now.version }),
+    takeTheirs: () => setSeen(begin(thing)),
+    seen: (now) => setSeen(begin(now)),
     keepMine: () => setSeen((seen) => ({ ...seen, version: thing.version })),
   };
 }

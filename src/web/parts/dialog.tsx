@@ -12,6 +12,8 @@ interface Props {
   readonly children: ReactNode;
   /** Words of the button that leaves without doing anything. */
   readonly closeWord?: string;
+  /** Something is typed: then only its buttons leave it, so that no stray tap or Escape loses it. */
+  readonly isHeld?: boolean;
 }
 
 /** Long enough for the button that opened it to get its focus back, where it is still there. */
@@ -25,14 +27,22 @@ function catchLostFocus(): void {
 }
 
 /** A question before the page goes on. Escape, the veil and the last button leave it. */
-export function Dialog({ title, isOpen, onClose, children, closeWord = partWords.cancel }: Props) {
+export function Dialog({
+  title,
+  isOpen,
+  onClose,
+  children,
+  closeWord = partWords.cancel,
+  isHeld = false,
+}: Props) {
   useEffect(() => (isOpen ? catchLostFocus : undefined), [isOpen]);
   return (
     <ModalOverlay
       className={styles.veil ?? ''}
       isOpen={isOpen}
       onOpenChange={(isStillOpen) => !isStillOpen && onClose()}
-      isDismissable
+      isDismissable={!isHeld}
+      isKeyboardDismissDisabled={isHeld}
     >
       <Modal className={styles.sheet ?? ''}>
         <AriaDialog className={styles.dialog ?? ''}>

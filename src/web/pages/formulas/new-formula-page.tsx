@@ -1,6 +1,7 @@
 import { useNavigate } from '@tanstack/react-router';
 import { formulaWords, partWords } from '../../../words/index.ts';
 import { useDraft } from '../../api/use-draft.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -17,8 +18,9 @@ const KINDS = [
 
 /** A formula begins with its name; the recipe is written on the next page. */
 export function NewFormulaPage() {
-  const { draft, set } = useDraft({ name: '', code: '', kind: 'mixture' });
+  const { draft, set, isChanged } = useDraft({ name: '', code: '', kind: 'mixture' });
   const save = useWrite('saveFormula');
+  const letGo = useUnsaved(isChanged);
   const navigate = useNavigate();
   async function submit() {
     const made = await save.write({
@@ -28,7 +30,9 @@ export function NewFormulaPage() {
         kind: draft.kind as 'base' | 'mixture',
       },
     });
-    if (made) await navigate({ to: '/formulas/$id/recipe', params: { id: made.id } });
+    if (!made) return;
+    letGo();
+    await navigate({ to: '/formulas/$id/recipe', params: { id: made.id } });
   }
   return (
     <Page title={formulaWords.write} isNarrow>

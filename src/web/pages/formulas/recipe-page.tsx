@@ -3,6 +3,7 @@ import { formulaWords, partWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
@@ -41,8 +42,9 @@ interface Props {
 }
 
 function RecipeForm({ formula, formulas, materials }: Props) {
-  const { draft, set } = useDraft(draftOf(formula));
+  const { draft, set, isChanged } = useDraft(draftOf(formula));
   const save = useWrite('saveRevision');
+  const letGo = useUnsaved(isChanged);
   const navigate = useNavigate();
   const choices = [
     ...formulas
@@ -57,7 +59,9 @@ function RecipeForm({ formula, formulas, materials }: Props) {
       params: { id: formula.id },
       body: { version: formula.latest?.version ?? null, details: detailsOf(draft) },
     });
-    if (kept) await navigate({ to: '/formulas/$id', params: { id: formula.id } });
+    if (!kept) return;
+    letGo();
+    await navigate({ to: '/formulas/$id', params: { id: formula.id } });
   }
   return (
     <Page

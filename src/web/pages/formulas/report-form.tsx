@@ -2,6 +2,7 @@ import { formulaWords, partWords, reportWords } from '../../../words/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { CheckBoxes } from '../../parts/check-boxes.tsx';
@@ -43,9 +44,10 @@ const EMPTY: Details = {
 
 /** What the report covers, as it is written there. */
 export function ReportForm({ report, onDone }: Props) {
-  const { draft, set } = useDraft<Details>(report?.details ?? EMPTY);
+  const { draft, set, isChanged } = useDraft<Details>(report?.details ?? EMPTY);
   const formulas = useRead('listFormulas').data ?? [];
   const save = useWrite('saveReport');
+  useUnsaved(isChanged);
   const title = report?.details.reference ?? reportWords.add;
   async function submit() {
     const details = {

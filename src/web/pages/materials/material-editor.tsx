@@ -1,6 +1,7 @@
 import { materialWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -26,12 +27,14 @@ export function MaterialEditor({ first, material }: Props) {
     draftOfMaterial(details),
   );
   const save = useWrite('saveMaterial');
+  const letGo = useUnsaved(editing.isChanged);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readMaterialDraft(editing.draft);
     if (!read.ok) return save.refuse(read.problems);
     const which = material ? { id: material.id, version: editing.version } : {};
     if (!(await save.write({ body: { ...which, details: read.value } }))) return;
+    letGo();
     tell(words.saved(read.value.name));
     goTo('/materials');
   };

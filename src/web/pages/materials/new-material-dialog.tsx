@@ -36,7 +36,7 @@ function useSuggestions(typed: string, isWanted: boolean) {
 
 /** Only what a lot needs; the label name, papers and prices can follow on the material's own page. */
 export function NewMaterialDialog({ onClose, onMade }: Props) {
-  const { draft, set } = useDraft({ name: '', kind: 'ingredient', known: NOTHING });
+  const { draft, set, isChanged } = useDraft({ name: '', kind: 'ingredient', known: NOTHING });
   const suggestions = useSuggestions(draft.name, draft.kind === 'ingredient');
   const save = useWrite('saveMaterial');
   const submit = async () => {
@@ -48,7 +48,7 @@ export function NewMaterialDialog({ onClose, onMade }: Props) {
     onClose();
   };
   return (
-    <Dialog title={words.title} isOpen onClose={onClose}>
+    <Dialog title={words.title} isOpen onClose={onClose} isHeld={isChanged}>
       <p className="soft">{words.soft}</p>
       <Form label={words.title} problems={save.problems} onSubmit={() => void submit()}>
         <Field label={form.name} where="details.name" value={draft.name} onChange={set('name')} isFirst />

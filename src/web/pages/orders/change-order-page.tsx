@@ -2,6 +2,7 @@ import { orderWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Conflict } from '../../parts/conflict.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
@@ -43,12 +44,14 @@ function useNames() {
 function ChangeOrder({ order }: { readonly order: Order }) {
   const editing = useEditing(order, draftOf);
   const save = useWrite('saveOrder');
+  const letGo = useUnsaved(editing.isChanged);
   const goTo = useGoTo();
   const names = useNames();
   const submit = async () => {
     const read = readOrderDraft(editing.draft);
     if (!read.ok) return save.refuse(read.problems);
     if (!(await save.write({ body: { id: order.id, version: editing.version, ...read.value } }))) return;
+    letGo();
     tell(words.savedNow);
     goTo(`/orders/${order.id}`);
   };

@@ -33,7 +33,7 @@ export function CustomerDialog({ customer, onClose, onSaved }: Props) {
     onSaved(saved.id);
   };
   return (
-    <Dialog title={title} isOpen onClose={onClose}>
+    <Dialog title={title} isOpen onClose={onClose} isHeld={editing.isChanged}>
       <Conflict
         problems={save.problems}
         editing={editing}

@@ -2,6 +2,7 @@ import { orderWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
@@ -39,7 +40,7 @@ export const NewOrderPage = () => {
 };
 
 function NewOrder({ today }: { readonly today: string }) {
-  const { draft, setDraft } = useDraft<OrderDraft>({
+  const { draft, setDraft, isChanged } = useDraft<OrderDraft>({
     customerId: null,
     placedOn: today,
     wantedBy: '',
@@ -47,12 +48,14 @@ function NewOrder({ today }: { readonly today: string }) {
     lines: [emptyOrderLine()],
   });
   const save = useWrite('saveOrder');
+  const letGo = useUnsaved(isChanged);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readOrderDraft(draft);
     if (!read.ok) return save.refuse(read.problems);
     const saved = await save.write({ body: read.value });
     if (!saved) return;
+    letGo();
     tell(words.savedNow);
     goTo(`/orders/${saved.id}`);
   };

@@ -1,6 +1,7 @@
 import { productWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -31,12 +32,14 @@ export function ProductEditor({ first, product, parts }: Props) {
     details ? draftOfProduct(details) : first,
   );
   const save = useWrite('saveProduct');
+  const letGo = useUnsaved(editing.isChanged);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readProductDraft(editing.draft);
     if (!read.ok) return save.refuse(read.problems);
     const which = product ? { id: product.id, version: editing.version } : {};
     if (!(await save.write({ body: { ...which, details: read.value } }))) return;
+    letGo();
     tell(words.saved(read.value.name));
     goTo('/products');
   };

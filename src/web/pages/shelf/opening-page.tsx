@@ -3,6 +3,7 @@ import { problem } from '../../../core/problem.ts';
 import { shelfWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useDraft } from '../../api/use-draft.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
@@ -28,9 +29,10 @@ export function OpeningPage() {
   const [kept, setKept] = useState(0);
   const [materialId, setMaterialId] = useState(useOptionalParam('materialId'));
   const [weighing, setWeighing] = useState(EMPTY_WEIGHING);
-  const { draft: facts, set, setDraft: setFacts } = useDraft(NO_FACTS);
+  const { draft: facts, set, isChanged, beginAnew } = useDraft(NO_FACTS);
   const { materials, material, unit } = useChosenMaterial(materialId);
   const save = useWrite('countAtOpening');
+  useUnsaved(isChanged || weighing !== EMPTY_WEIGHING);
   const found = readFound(weighing, unit);
   const submit = async () => {
     const weighed = weighedOf(weighing, unit);
@@ -49,7 +51,7 @@ export function OpeningPage() {
     if (!saved || !found.ok) return;
     tell(words.saved(showAmount(found.value, unit), material.details.name));
     setWeighing(EMPTY_WEIGHING);
-    setFacts({ ...NO_FACTS, placeId: facts.placeId });
+    beginAnew({ ...NO_FACTS, placeId: facts.placeId });
     setMaterialId(null);
     setKept(kept + 1);
     focusHeading();

@@ -1,6 +1,7 @@
 import { shelfWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useDraft } from '../../api/use-draft.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -18,15 +19,17 @@ const { goods: words } = shelfWords;
 
 /** New goods: accepted in one tap, or put on hold. */
 export function ReceivePage() {
-  const { draft, set } = useDraft(emptyGoods(useOptionalParam('materialId')));
+  const { draft, set, isChanged } = useDraft(emptyGoods(useOptionalParam('materialId')));
   const { materials, material, unit } = useChosenMaterial(draft.materialId);
   const receive = useWrite('receiveGoods');
+  const letGo = useUnsaved(isChanged);
   const goTo = useGoTo();
   const submit = async (accept: boolean) => {
     const read = readReceiveDraft(draft, accept);
     if (!read.ok) return receive.refuse(read.problems);
     const saved = await receive.write({ body: read.value });
     if (!saved) return;
+    letGo();
     tell(accept ? words.accepted : words.held);
     goTo(`/shelf/lots/${saved.id}`);
   };

@@ -1,6 +1,7 @@
 import { workshopWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -35,6 +36,7 @@ export function DetailsCard({ details, version }: Props) {
   const editing = useEditing({ details, version }, (thing) => thing.details);
   const { draft, set } = editing;
   const save = useWrite('changeWorkshop');
+  useUnsaved(editing.isChanged);
   const submit = async () => {
     const bowlGrams = typedDecimalOrNull(draft.bowlGrams) ?? '';
     const saved = await save.write({ body: { version: editing.version, details: { ...draft, bowlGrams } } });

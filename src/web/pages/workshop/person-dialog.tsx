@@ -30,7 +30,7 @@ export function PersonDialog({ person, onClose }: Props) {
     onClose();
   };
   return (
-    <Dialog title={title} isOpen onClose={onClose}>
+    <Dialog title={title} isOpen onClose={onClose} isHeld={editing.isChanged}>
       <Conflict
         problems={save.problems}
         editing={editing}

@@ -16,7 +16,7 @@ const { retained: _, ...mayBeAdded } = termWords.placeKind;
 const KINDS = Object.entries(mayBeAdded).map(([id, name]) => ({ id, name }));
 
 export function PlaceDialog({ onClose }: { readonly onClose: () => void }) {
-  const { draft, set } = useDraft<Body>({ name: '', kind: 'shelf' });
+  const { draft, set, isChanged } = useDraft<Body>({ name: '', kind: 'shelf' });
   const save = useWrite('savePlace');
   const submit = async () => {
     if (!(await save.write({ body: draft }))) return;
@@ -24,7 +24,7 @@ export function PlaceDialog({ onClose }: { readonly onClose: () => void }) {
     onClose();
   };
   return (
-    <Dialog title={words.add} isOpen onClose={onClose}>
+    <Dialog title={words.add} isOpen onClose={onClose} isHeld={isChanged}>
       <Form label={words.add} problems={save.problems} onSubmit={() => void submit()}>
         <Field label={words.name} where="name" value={draft.name} onChange={set('name')} />
         <RadioChoice

@@ -44,7 +44,7 @@ export function ScaleDialog({ scale, onClose }: Props) {
   };
   const grams = { kind: 'decimal', unit: 'g' } as const;
   return (
-    <Dialog title={title} isOpen onClose={onClose}>
+    <Dialog title={title} isOpen onClose={onClose} isHeld={editing.isChanged}>
       <Conflict problems={save.problems} editing={editing} describe={describe} onChosen={save.forget} />
       <Form label={title} problems={save.problems} onSubmit={() => void submit()}>
         <Field label={words.name} where="scale.name" value={draft.name} onChange={set('name')} />
