@@ -35,7 +35,7 @@ export {
   type NotNamed,
   nameAllergens,
 } from './name-allergens.ts';
-export { normaliseName } from './read-name.ts';
+export { normaliseName, readNameHints } from './read-name.ts';
 export type {
   AllergenRow,
   IfraRow,

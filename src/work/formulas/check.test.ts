@@ -165,6 +165,16 @@ describe('what a material is called, and its CAS numbers', () => {
     expect(await verdictsOf(of('Geraniol', LILIAL))).toContain('prohibited');
   });
 
+  it('counts what is in a blend as added, with a role or without, and what is in a plant as natural', async () => {
+    // Annex II, entry 360: safrole is prohibited unless it is in a natural essence; there its limit is 100 mg/kg.
+    const safrole = { constituents: [constituent('Safrole', '94-59-7', '1')] };
+    expect(await verdictsOf({ ...safrole })).toContain('prohibited');
+    expect(await verdictsOf({ ...safrole, role: null })).toContain('prohibited');
+    const plant = { inciEu: 'Myristica Fragrans Kernel Oil', name: 'Nutmeg oil' };
+    expect(await verdictsOf({ ...safrole, ...plant })).not.toContain('prohibited');
+    expect(await verdictsOf({ ...safrole, botanical: 'Myristica fragrans' })).not.toContain('prohibited');
+  });
+
   it('looks up the name on the tub beside the label name', async () => {
     expect(await verdictsOf({ name: 'Lilial' })).toContain('prohibited');
   });

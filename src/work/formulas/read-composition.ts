@@ -7,7 +7,7 @@ import {
   rollUpContributions,
 } from '../../core/formula/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
-import { normaliseName } from '../../core/safety/index.ts';
+import { normaliseName, readNameHints } from '../../core/safety/index.ts';
 import {
   type FormulaRow,
   findFormula,
@@ -113,9 +113,15 @@ function alsoCalled({ name, inciEu, constituents }: MaterialDetails): string[] {
   return inciEu === '' || isTold ? [] : [name];
 }
 
-/** A scent of which nobody says what plant it is of was mixed by somebody: its substances were added as such. */
-const isBlend = ({ role, botanical, plantPart, process }: MaterialDetails): boolean =>
-  role === 'fragrance' && botanical === '' && plantPart === null && process === null;
+/**
+ * A material of which neither a field nor its label name says what plant it is of was mixed by somebody: what is in it
+ * counts as added, which is the stricter rule. That holds whatever role it was given, or was forgotten to be given.
+ */
+function isBlend({ inciEu, botanical, plantPart, process }: MaterialDetails): boolean {
+  const hints = readNameHints(normaliseName(inciEu));
+  const isOfPlant = botanical !== '' || (plantPart ?? hints.plantPart) !== undefined;
+  return !isOfPlant && (process ?? hints.process) === undefined;
+}
 
 function tellByOwnNames(
   contributions: readonly Contribution[],
