@@ -2,17 +2,18 @@ import type { Saying, trace } from '../../contract/index.ts';
 import { gramsFromMicrograms, roundToStep, toText } from '../../core/quantity/index.ts';
 import { localDate } from '../local-date.ts';
 import { nearDay } from '../orders/near-day.ts';
-import type { BookFormula, BookProduct } from '../orders/read-order-book.ts';
+import type { BookFormula } from '../orders/read-order-book.ts';
 import { saying } from '../saying.ts';
 import { findLatestStart } from './latest-start.ts';
+import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
 import { listUnderWay } from './list-under-way.ts';
 import type { MorningData, OrderInTurn } from './read-morning.ts';
 
-/** What was begun first, then what open orders lack: bases to melt, then tins whose base is there. */
+/** What was begun first, then what open orders lack: bases to melt, then tins. */
 export const listMakings = (data: MorningData): trace.MorningLine[] => [
   ...listUnderWay(data),
   ...listMelts(data).map((melt) => meltLine(data, melt)),
-  ...listFillable(data).map((fillable) => makeLine(data, fillable)),
+  ...listTinsToMake(data).map((tins) => makeLine(data, tins)),
 ];
 
 /** A base that open orders lack, and until when it has to be begun for the first of them. */
@@ -83,69 +84,48 @@ function meltLine(data: MorningData, melt: Melt): trace.MorningLine {
   };
 }
 
-/** Tins that open orders lack and whose base is there and firm. */
-export interface Fillable {
-  readonly product: BookProduct;
-  readonly units: number;
-  readonly first: OrderInTurn;
-}
-
-/** The first wanted first. Tins whose base is still to be melted or to set come once it is firm. */
-export function listFillable({ book, orders }: MorningData): Fillable[] {
-  const fillable = new Map<string, Fillable>();
-  for (const order of orders) {
-    const waits = basesWaitedFor(book, order);
-    for (const { product, toMake } of order.served.lines) {
-      const bases = book.formulas.get(product.formulaId)?.lines ?? [];
-      if (toMake === 0 || bases.some((line) => waits.has(line.item_id))) continue;
-      if (order.served.unknown.length > 0) continue;
-      const known = fillable.get(product.id) ?? { product, units: 0, first: order };
-      fillable.set(product.id, { ...known, units: known.units + toMake });
-    }
-  }
-  return [...fillable.values()];
-}
-
-const basesWaitedFor = ({ formulas }: MorningData['book'], { served }: OrderInTurn): Set<string> =>
-  new Set(
-    served.nets
-      .filter(({ item, toMake, setting }) => {
-        const isBase = formulas.get(item.itemId)?.kind === 'base';
-        return isBase && (!toMake.isZero() || setting.length > 0);
-      })
-      .map(({ item }) => item.itemId),
-  );
-
-function makeLine(data: MorningData, { product, units, first }: Fillable): trace.MorningLine {
-  const { wantedBy, number } = first.view;
-  const short = sayShortOf(data, product);
-  const isLate = wantedBy < data.book.today;
-  const isToday = wantedBy === data.book.today;
-  const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, data.book.today), number: String(number) };
-  return {
-    key: `make ${product.id}`,
-    title: product.name,
-    state: short.length > 0 || isLate ? 'stop' : isToday ? 'watch' : 'ready',
-    stateWord: saying(short.length > 0 ? 'morning-lacks' : isLate ? 'morning-late' : 'morning-base-there'),
-    detail: [saying('morning-make-for', wanted), ...short],
-    action: {
-      words: saying('morning-make', { units }),
-      to: `/making/new?product=${product.id}&units=${units}`,
-    },
-    level: null,
-  };
-}
-
-/** What has to be bought before tins of this product can be made and filled. */
-export function sayShortOf(data: MorningData, { details, formulaId }: BookProduct): Saying[] {
-  const { tinId, lidId, labelId } = details;
-  const lines = data.book.formulas.get(formulaId)?.lines ?? [];
-  return sayShort(data, new Set([tinId, lidId, labelId, ...lines.map((line) => line.item_id)]));
-}
-
 /** Which of these parts has to be bought first. */
 function sayShort({ book, needs }: MorningData, parts: ReadonlySet<string | null>): Saying[] {
   return [...needs.short.keys()]
     .filter((itemId) => parts.has(itemId))
     .map((itemId) => saying('morning-buy-first', { item: book.materials.get(itemId)?.name ?? '' }));
+}
+
+const MAKE_STATES = { ready: 'ready', waits: 'going', lacks: 'stop' } as const;
+const MAKE_WORDS = {
+  ready: 'morning-base-there',
+  waits: 'morning-base-not-yet',
+  lacks: 'morning-lacks',
+} as const;
+
+function makeLine({ book }: MorningData, tins: TinsToMake): trace.MorningLine {
+  const { product, units, first, state } = tins;
+  const { wantedBy, number } = first.view;
+  const isLate = state === 'ready' && wantedBy < book.today;
+  const isToday = state === 'ready' && wantedBy === book.today;
+  const nameOf = (id: string) => book.materials.get(id)?.name ?? book.formulas.get(id)?.name ?? '';
+  return {
+    key: `make ${product.id} ${state}`,
+    title: product.name,
+    state: isLate ? 'stop' : isToday ? 'watch' : MAKE_STATES[state],
+    stateWord: saying(isLate ? 'morning-late' : MAKE_WORDS[state]),
+    detail: [
+      ...(state === 'ready' ? [] : [saying('morning-tins-to-make', { units })]),
+      saying('morning-make-for', {
+        wantedBy,
+        wantedByNear: nearDay(wantedBy, book.today),
+        number: String(number),
+      }),
+      ...tins.waitsFor.map((id) => saying('morning-once-firm', { item: nameOf(id) })),
+      ...tins.lacks.map((id) => saying('morning-buy-first', { item: nameOf(id) })),
+    ],
+    action:
+      state === 'waits'
+        ? null
+        : {
+            words: saying('morning-make', { units }),
+            to: `/making/new?product=${product.id}&units=${units}`,
+          },
+    level: null,
+  };
 }

@@ -137,7 +137,9 @@ describe('the morning', () => {
       await order(5, wantedBy);
       const { says, make } = await morning();
       expect(says).toBe(sentence);
-      expect(make).toHaveLength(1);
+      expect(make).toHaveLength(2);
+      expect(make[1]).toMatchObject({ title: 'Lavender butter', word: 'not yet', act: null });
+      expect(make[1]?.detail).toContain('Once Quiet base is firm.');
       expect(make[0]).toMatchObject({ title: 'Quiet base', state, act: 'Melt the base' });
       // As the bench would plan five tins; 99 % of the mixture is base, by the recipe.
       const plan = await bench.get('planBatch', {
@@ -159,8 +161,10 @@ describe('the morning', () => {
   it('follows the base from the pot to the word that it is firm', async () => {
     await order(5);
     const started = await bench.get('startBatch', { body: { wish: inGrams(shop.baseRevision, '600') } });
+    const tinsToCome = { title: 'Lavender butter', word: 'not yet', act: null };
     expect((await morning()).make).toMatchObject([
       { state: 'going', word: 'being made', act: 'Go on', to: `/making/${started.id}` },
+      tinsToCome,
     ]);
     await bench.get('abandonBatch', { params: { id: started.id }, body: { reason: 'Begun anew' } });
     const made = await makeBatch(bench, inGrams(shop.baseRevision, '600'));
@@ -169,12 +173,17 @@ describe('the morning', () => {
       bench.setClock(instant);
       return (await morning()).make;
     };
-    expect(await firmAt('2026-11-26T20:04:59Z')).toMatchObject([{ state: 'going', word: 'sets', to }]);
+    expect(await firmAt('2026-11-26T20:04:59Z')).toMatchObject([
+      { state: 'going', word: 'sets', to },
+      tinsToCome,
+    ]);
     expect(await firmAt('2026-11-26T20:05:00Z')).toMatchObject([
       { state: 'ready', word: 'may be firm', act: 'It is firm', to },
+      tinsToCome,
     ]);
     expect(await firmAt('2026-11-27T08:05:00Z')).toMatchObject([
       { word: 'should be firm', act: 'It is firm' },
+      tinsToCome,
     ]);
     await bench.get('sayFirm', { params: { id: made.lotId ?? '' }, body: {} });
     expect((await morning()).make).toMatchObject([
@@ -241,6 +250,26 @@ describe('the morning', () => {
     expect(make[0]).toMatchObject({ state: 'stop', word: 'something is short' });
     expect(make[0]?.detail).toContain('Lid has to be bought first.');
     expect(says).toBe('Buy Lid first.');
+  });
+
+  it('lets an order that has all it needs be made, though a later one lacks lids', async () => {
+    await makeFirmBase(bench, shop, '1900');
+    await order(2);
+    await order(30, '2026-12-24');
+    const pieces = { pieces: 6, reason: 'Counted anew' };
+    await bench.get('countLot', { params: { id: shop.lots.lid }, body: pieces });
+    const { make, says } = await morning();
+    expect(make.map((line) => [line.word, line.act, line.detail])).toEqual([
+      ['everything is here', 'Make 2 tins', ['For order 101, wanted by tomorrow.']],
+      [
+        'something is short',
+        'Make 30 tins',
+        ['30 tins to make.', 'For order 102, wanted by Thursday 24 December.', 'Lid has to be bought first.'],
+      ],
+    ]);
+    expect(says).toBe('Make 2 tins of Lavender butter next.');
+    const answers = (await bench.get('listOrders')).map((one) => one.promise.answer);
+    expect(answers.map((answer) => answer === 'yes')).toEqual([true, false]);
   });
 
   it('asks for nothing at the level itself, and a microgram below it does', async () => {

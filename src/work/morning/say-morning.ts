@@ -2,8 +2,9 @@ import type { Saying } from '../../contract/index.ts';
 import { localDate } from '../local-date.ts';
 import { nearDay } from '../orders/near-day.ts';
 import { saying } from '../saying.ts';
-import { listFillable, listMelts, sayShortOf } from './list-makings.ts';
+import { listMelts } from './list-makings.ts';
 import { isCovered } from './list-parcels.ts';
+import { listTinsToMake } from './list-tins-to-make.ts';
 import type { MorningData } from './read-morning.ts';
 
 type Facts = Saying['parameters'];
@@ -73,7 +74,7 @@ function runFacts({ runs }: MorningData): Facts | null {
 }
 
 function makeFacts(data: MorningData): Facts | null {
-  const next = listFillable(data).find(({ product }) => sayShortOf(data, product).length === 0);
+  const next = listTinsToMake(data).find(({ state }) => state === 'ready');
   return next ? { pressing: 'make', item: next.product.name, units: next.units } : null;
 }
 
