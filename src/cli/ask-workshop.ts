@@ -1,7 +1,8 @@
 import { type RouteName, routes } from '../contract/index.ts';
 import { type Problem, problem, type Result, refused } from '../core/problem.ts';
 import { realMachine } from '../machine/index.ts';
-import { type OpenUseCases, openWorkshop, useCases } from '../work/index.ts';
+import { sayProblem } from '../words/index.ts';
+import { type OpenUseCases, openWorkshop, useCases, workshopZone } from '../work/index.ts';
 
 /** How long to wait for a file that another process has, in milliseconds: its server is asked instead. */
 const WAIT_MS = 300;
@@ -29,11 +30,16 @@ export async function askWorkshop<Name extends Asked>(
       context: unknown,
       request: unknown,
     ) => Promise<Answer<Name>>;
-    return await carryOut(opened.value, { params: {}, query: {}, body: undefined, ...request });
+    const answer = await carryOut(opened.value, { params: {}, query: {}, body: undefined, ...request });
+    return answer.ok ? answer : (inWords(answer.problems, await workshopZone(opened.value)) as Answer<Name>);
   } finally {
     await opened.value.storage.close();
   }
 }
+
+/** As a server answers: with the sentences, by the workshop's clock. */
+const inWords = (problems: readonly Problem[], timeZone: string) =>
+  refused(...problems.map((each) => ({ ...each, ...sayProblem(each, { timeZone }) })));
 
 function addressIn(problems: readonly Problem[]): string | undefined {
   const held = problems.find((it) => it.code === 'file-held');

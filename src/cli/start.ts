@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { done, type Result } from '../core/problem.ts';
+import { done, type Problem, type Result } from '../core/problem.ts';
 import {
   findProgramFolder,
   readOwnVersion,
@@ -16,6 +16,7 @@ import {
   isWorkshopEmpty,
   openWorkshop,
   useCases,
+  workshopZone,
 } from '../work/index.ts';
 import { sayProblems } from './say-problems.ts';
 
@@ -80,6 +81,11 @@ const untilTold = (): Promise<void> =>
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => told());
   });
 
+async function warn(context: Context, problems: readonly Problem[]): Promise<void> {
+  const timeZone = await workshopZone(context);
+  log.warn({ problems }, problems.map((it) => sayProblem(it, { timeZone }).says).join(' '));
+}
+
 /** One at the start and then one a day; a refusal is said, and asked again an hour later. */
 function keepDailyBackups(context: Context): () => Promise<void> {
   let running: Promise<void> = Promise.resolve();
@@ -87,8 +93,7 @@ function keepDailyBackups(context: Context): () => Promise<void> {
     running = running.then(async () => {
       try {
         const made = await backUpIfDue(context);
-        if (!made.ok)
-          log.warn({ problems: made.problems }, made.problems.map((it) => sayProblem(it).says).join(' '));
+        if (!made.ok) await warn(context, made.problems);
       } catch (error) {
         log.error({ err: error }, 'daily backup');
       }

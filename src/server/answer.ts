@@ -20,9 +20,15 @@ const STATUS: Readonly<Record<string, ContentfulStatusCode>> = {
   'disk-full': 507,
 };
 
-/** What was asked could not be read (400) or was read and refused (422): some codes have a status of their own. */
-export function answerProblems(problems: readonly Problem[], otherwise: 400 | 422): Response {
+/** What was asked could not be read (400) or was read and refused (422): some codes have a status of their own. Moments are said in this zone. */
+export function answerProblems(
+  problems: readonly Problem[],
+  otherwise: 400 | 422,
+  timeZone?: string,
+): Response {
   const status = problems.map(({ code }) => STATUS[code]).find((known) => known !== undefined) ?? otherwise;
-  const body = { problems: problems.map((problem) => ({ ...problem, ...sayProblem(problem) })) };
+  const body = {
+    problems: problems.map((problem) => ({ ...problem, ...sayProblem(problem, { timeZone }) })),
+  };
   return Response.json(body, { status });
 }

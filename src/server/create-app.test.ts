@@ -206,6 +206,30 @@ describe('a refusal', () => {
   });
 });
 
+describe('a moment in a sentence', () => {
+  it('is told by the workshop’s clock', async () => {
+    const { version, details } = (await (await send('/api/workshop')).json()) as {
+      version: number;
+      details: Record<string, unknown>;
+    };
+    const moveTo = (timeZone: string, seen: number) =>
+      send('/api/workshop', {
+        method: 'PUT',
+        body: JSON.stringify({ stamp: bench.stamp(), version: seen, details: { ...details, timeZone } }),
+        headers: { 'content-type': 'application/json' },
+      });
+    expect((await moveTo('America/New_York', version)).status).toBe(200);
+    const late = { ...bench.stamp(), at: '2026-11-26T09:05:00Z' };
+    const [refusal] = await problemsOf(await post('/api/people', { stamp: late, name: 'x' }));
+    // New York is five hours behind in winter.
+    expect(refusal?.says).toContain('Thursday 26 November, 04:05');
+    expect(refusal?.says).toContain('Thursday 26 November, 03:05');
+    await moveTo('Europe/London', version + 1);
+    const [again] = await problemsOf(await post('/api/people', { stamp: late, name: 'x' }));
+    expect(again?.says).toContain('Thursday 26 November, 09:05');
+  });
+});
+
 describe('a mistake of ours', () => {
   it('is logged with its cause and said calmly, without the cause', async () => {
     const broken = appWith({

@@ -9,6 +9,7 @@ import {
   type Paper,
   problemOfFailure,
   type WorkRoute,
+  workshopZone,
 } from '../work/index.ts';
 import { answerProblems } from './answer.ts';
 import { listCalculations } from './calculations.ts';
@@ -63,9 +64,10 @@ function addRoute(app: Hono, name: RouteName, handle: Handler, { context }: AppW
   const route: Route = routes[name];
   app.on(route.method, route.path, async (http) => {
     const request = await readRequest(http, route);
-    if (!request.ok) return answerProblems(request.problems, 400);
+    const zone = () => workshopZone(context);
+    if (!request.ok) return answerProblems(request.problems, 400, await zone());
     const result = await handle(context, request.value);
-    if (!result.ok) return answerProblems(result.problems, name === 'calculate' ? 400 : 422);
+    if (!result.ok) return answerProblems(result.problems, name === 'calculate' ? 400 : 422, await zone());
     return route.media
       ? answerPaper(result.value as Paper, route.media)
       : Response.json(result.value, { status: madeSomething(route, request.value.body) ? 201 : 200 });

@@ -20,6 +20,7 @@ export {
   restoreWorkshop,
   workshopFile,
 } from './keeping/index.ts';
+export { workshopZone } from './local-date.ts';
 export type { OpenUseCase, OpenUseCases, Paper, RequestOf } from './use-case.ts';
 export { type Beginning, fillWithExample, openDoors } from './workshop/index.ts';
 

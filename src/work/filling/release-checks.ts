@@ -36,10 +36,12 @@ const toSee = (name: string, isToSee: boolean, detail: Saying): Check => ({
 /** As they stood when the run was released or rejected. */
 export const readChecks = (release: SignedRelease): Check[] => JSON.parse(release.checks) as Check[];
 
-export const failedChecks = (checks: readonly Check[]): Problem[] =>
+export const failedChecks = (checks: readonly Check[], timeZone: string): Problem[] =>
   checks
     .filter((each) => !each.isPassed)
-    .map((each) => problem('release-check-failed', each.check, { parameters: { reason: say(each.detail) } }));
+    .map((each) =>
+      problem('release-check-failed', each.check, { parameters: { reason: say(each.detail, { timeZone }) } }),
+    );
 
 /**
  * What a release looks at: that it was made for sale, that each weight stands, the limits and the report as of today,

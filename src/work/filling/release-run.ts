@@ -8,6 +8,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
+import { workshopZone } from '../local-date.ts';
 import { record, refuseBefore, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { checkRelease, failedChecks } from './release-checks.ts';
@@ -26,7 +27,10 @@ export const releaseRun: UseCase<'releaseRun'> = (context, { body, params }) =>
       if (!records?.close) throw new Error(`filling run ${run.number} has no closing`);
       refuseBefore(stamp, records.close.happened_at, `filling run ${run.number}`);
       const checks = await checkRelease(inside(context, tx), records);
-      const refusals = verdict === 'released' ? failedChecks(checks) : unexplained(reason);
+      const refusals =
+        verdict === 'released'
+          ? failedChecks(checks, await workshopZone(inside(context, tx)))
+          : unexplained(reason);
       if (refusals.length > 0) giveUp(...refusals);
       const lotId = records.close.lot_id;
       await tell({

@@ -49,6 +49,8 @@ export interface LaidBatch {
   readonly short: readonly ShortItem[];
   readonly sale: SaleCheck;
   readonly hindrances: readonly Saying[];
+  /** In which what is said of it names moments. */
+  readonly timeZone: string;
 }
 
 /** Sizes a batch within what is there on this day and lays out its weighing sheet; reads only. */
@@ -80,6 +82,7 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
     short,
     sale: sale.value,
     hindrances: hindrancesOf(wish, size.value, sale.value),
+    timeZone: house.timeZone,
   });
 }
 

@@ -188,7 +188,7 @@ async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: 
   giveUp(
     problem('weighed-over-limits', 'actualGrams', {
       found: gramsText(actual),
-      parameters: { item: lot.item_name, reason: say(wrong) },
+      parameters: { item: lot.item_name, reason: say(wrong, { timeZone: await workshopZone(within) }) },
     }),
   );
 }

@@ -68,7 +68,7 @@ function findHindrances(wish: BatchWish, laid: LaidBatch): Problem[] {
   );
   const said = laid.hindrances.map((hindrance) =>
     problem('batch-hindered', 'wish', {
-      parameters: { purpose: wish.purpose, reason: say(hindrance) },
+      parameters: { purpose: wish.purpose, reason: say(hindrance, laid) },
     }),
   );
   return [...short, ...said];

@@ -4,6 +4,7 @@ import type { Context } from '../context.ts';
 import { checkRelease, failedChecks } from '../filling/release-checks.ts';
 import { gatherRun } from '../filling/run-records.ts';
 import { inside } from '../inside.ts';
+import { workshopZone } from '../local-date.ts';
 import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { lotToChange } from './lot-on-bench.ts';
@@ -77,6 +78,6 @@ async function refuseUnfitTins(within: Context, lot: LotAtHand): Promise<void> {
   if (lot.item_kind !== 'product' || lot.filling_run_id === null) return;
   const records = await gatherRun(within.storage.db, lot.filling_run_id);
   if (!records) throw new Error(`lot ${lot.number} names a filling run that is not there`);
-  const problems = failedChecks(await checkRelease(within, records));
+  const problems = failedChecks(await checkRelease(within, records), await workshopZone(within));
   if (problems.length > 0) giveUp(...problems);
 }
