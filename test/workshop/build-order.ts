@@ -31,17 +31,23 @@ export async function nameWorkshop(bench: TestWorkshop): Promise<void> {
   });
 }
 
+interface TinKind {
+  readonly productId: string;
+  readonly grossGrams: string;
+}
+
 /** Tins filled from a fresh batch and closed, not decided yet. A firm base has to be there. Answers run and lot. */
 export async function fillTins(
   bench: TestWorkshop,
   shop: MakingBench,
   units: number,
+  { productId, grossGrams }: TinKind = { productId: shop.product, grossGrams: '46.50' },
 ): Promise<{ readonly run: string; readonly lot: string }> {
-  const batch = await makeBatch(bench, inTins(shop.mixtureRevision, [{ productId: shop.product, units }]));
+  const batch = await makeBatch(bench, inTins(shop.mixtureRevision, [{ productId, units }]));
   const run = await bench.get('startRun', {
     body: {
       batchId: batch.id,
-      productId: shop.product,
+      productId,
       wanted: units,
       scaleId: shop.scales.small,
       tareGrams: '11.4',
@@ -49,7 +55,7 @@ export async function fillTins(
   });
   const params = { id: run.id };
   for (let tin = 0; tin < units; tin += 1) {
-    await bench.get('recordFill', { params, body: { grossGrams: '46.50', tareGrams: null } });
+    await bench.get('recordFill', { params, body: { grossGrams, tareGrams: null } });
   }
   const body = { retained: { keep: true as const, grams: '10' }, leftGrams: '0' };
   const closed = await bench.get('closeRun', { params, body });
@@ -57,8 +63,13 @@ export async function fillTins(
 }
 
 /** The same, released: tins that can be kept and sent. Answers their lot. */
-export async function buildTins(bench: TestWorkshop, shop: MakingBench, units: number): Promise<string> {
-  const { run, lot } = await fillTins(bench, shop, units);
+export async function buildTins(
+  bench: TestWorkshop,
+  shop: MakingBench,
+  units: number,
+  kind?: TinKind,
+): Promise<string> {
+  const { run, lot } = await fillTins(bench, shop, units, kind);
   await bench.get('releaseRun', { params: { id: run }, body: { verdict: 'released', reason: '' } });
   return lot;
 }

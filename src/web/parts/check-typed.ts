@@ -1,12 +1,24 @@
-import type { Problem } from '../../core/problem.ts';
+import { type Problem, problem, type Result, refused } from '../../core/problem.ts';
 import { readDecimal } from '../../core/quantity/index.ts';
 import { readWhole } from '../show/read-whole.ts';
 
 export type FieldKind = 'text' | 'long' | 'decimal' | 'whole';
 
 /** What is wrong with what was typed, as soon as the field is left. Nothing typed yet is not wrong yet. */
-export function checkTyped(kind: FieldKind, typed: string, where: string): Problem | undefined {
+export function checkTyped(
+  kind: FieldKind,
+  typed: string,
+  where: string,
+  unit?: string,
+): Problem | undefined {
   if (typed.trim() === '' || kind === 'text' || kind === 'long') return undefined;
-  const result = kind === 'decimal' ? readDecimal(typed, where) : readWhole(typed, where);
+  const result = kind === 'decimal' ? readAmount(typed, where, unit) : readWhole(typed, where);
   return result.ok ? undefined : result.problems[0];
+}
+
+/** A temperature may lie below nought, a mass may not. */
+function readAmount(typed: string, where: string, unit: string | undefined): Result<unknown> {
+  const read = readDecimal(typed, where);
+  if (!read.ok || unit !== 'g' || !read.value.lt(0)) return read;
+  return refused(problem('mass-negative', where, { found: typed }));
 }

@@ -49,7 +49,7 @@ export function Field(props: Props) {
   const { id, problem: found } = useFormField(where, value);
   // Left for a button: a message now would move the button away from under the finger.
   const [isLeft, setLeft] = useState(false);
-  const problem = found ?? (isLeft ? checkTyped(kind, value, where) : undefined);
+  const problem = found ?? (isLeft ? checkTyped(kind, value, where, unit) : undefined);
   return (
     <TextField
       className={styles.field ?? ''}

@@ -6,6 +6,7 @@ export function readWhole(typed: string, where: string): Result<number> {
   if (typed.trim() === '') return refused(problem('count-missing', where));
   const read = readDecimal(typed, where);
   if (!read.ok) return read;
+  if (read.value.lt(0)) return refused(problem('count-negative', where, { found: typed, allowed: 0 }));
   const isWhole = read.value.isInteger() && read.value.abs().lte(Number.MAX_SAFE_INTEGER);
   return isWhole
     ? done(read.value.toNumber())

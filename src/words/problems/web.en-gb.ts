@@ -16,6 +16,10 @@ export const webProblems = {
     says: 'Your first entry had arrived after all and stands in the record; the changed one was not sent.',
     mend: 'Look at what stands there now, then correct it where it is wrong.',
   },
+  'count-negative': {
+    says: '{where} is {found}, less than nothing.',
+    mend: 'Count again: give a whole number of nought or more.',
+  },
   'nobody-said-who': {
     says: 'Nobody said who is working, and every entry carries a name.',
     mend: 'Choose a name at the top of the page.',

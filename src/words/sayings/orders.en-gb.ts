@@ -1,8 +1,10 @@
 import { dayText as day, dayPartText as part } from '../near-text.ts';
 
-const tins = '{need, plural, one {# tin} other {# tins}} needed, {have} on the shelf';
+const need = '{need, plural, one {# tin} other {# tins}}';
+/** Tins of different products do not stand in for each other: of several no sum is said. */
+const tins = `${need} {kinds, plural, one {needed, {have} kept for it or free on the shelf} other {of # products needed, and all of them stand on the shelf}}`;
 /** Where tins are still to be filled, what is counted are empty ones. */
-const empties = '{need, plural, one {# tin} other {# tins}} needed, {have} empty ones on the shelf';
+const empties = `${need} {kinds, plural, one {needed, {have} empty ones on the shelf} other {of # kinds needed, and empty ones of each stand on the shelf}}`;
 const firm = `{item} should be firm between ${part('from')} and ${part('to')}`;
 const short =
   '{amount} {unit, select, g {g of {item}} other {of {item}}} {amount, select, 1 {is} other {are}} short';

@@ -51,8 +51,28 @@ describe('the promise of an order', () => {
       earliest: { from: '2026-11-26', to: '2026-11-26' },
       short: [],
       steps: [],
-      says: 'Can go out today: 5 tins needed, 7 on the shelf.',
+      says: 'Can go out today: 5 tins needed, 7 kept for it or free on the shelf.',
     });
+  });
+
+  it('adds up no tins of different products, and none that an earlier order needs', async () => {
+    await makeFirmBase(bench, shop, '900');
+    await buildTins(bench, shop, 7);
+    const line = (productId: string, units: number) => ({ productId, units });
+    await buildTins(bench, shop, 4, { productId: shop.smallProduct, grossGrams: '31.50' });
+    await order(5, '2026-11-27');
+    const second = await order(2, '2026-11-28');
+    expect((await answerOf(bench, second)).says).toBe(
+      'Can go out today: 2 tins needed, 2 kept for it or free on the shelf.',
+    );
+    const { version } = await bench.get('getOrder', { params: { id: second } });
+    await bench.get('cancelOrder', { params: { id: second }, body: { version, reason: 'Changed' } });
+    const lines = [line(shop.product, 2), line(shop.smallProduct, 1)];
+    const body = { customerId: null, placedOn: '2026-11-20', wantedBy: '2026-11-28', note: '', lines };
+    const { id } = await bench.get('saveOrder', { body });
+    expect((await answerOf(bench, id)).says).toBe(
+      'Can go out today: 3 tins of 2 products needed, and all of them stand on the shelf.',
+    );
   });
 
   it('goes once filled tins are released', async () => {
@@ -218,7 +238,7 @@ describe('the promise of an order', () => {
     const answer = await answerOf(bench, await order(5, '2026-11-25'));
     expect(answer.answer).toBe('no');
     expect(answer.says).toBe(
-      'Late, it was wanted by Wednesday 25 November: it can go today: 5 tins needed, 5 on the shelf.',
+      'Late, it was wanted by Wednesday 25 November: it can go today: 5 tins needed, 5 kept for it or free on the shelf.',
     );
   });
 
@@ -320,7 +340,7 @@ describe('orders that compete', () => {
     const lines = [{ productId: shop.product, units: 5 }];
     const body = { wantedBy: '2026-11-28', lines, orderId: id };
     const { sentence } = await bench.get('previewPromise', { body });
-    expect(say(sentence)).toBe('Can go out today: 2 tins needed, 2 on the shelf.');
+    expect(say(sentence)).toBe('Can go out today: 2 tins needed, 2 kept for it or free on the shelf.');
   });
 
   it('refuses to answer for what is not there', async () => {

@@ -33,20 +33,25 @@ function sayFinished({ today }: OrderBook, { lines, order }: ServedOrder, wanted
   const need = total(lines, (line) => line.open);
   const waiting = total(lines, (line) => line.waiting);
   const have = total(lines, (line) => line.kept + line.onShelf);
+  const kinds = lines.filter((line) => line.open > 0).length;
   const isLate = order.wantedBy < today ? 'yes' : 'no';
   return waiting > 0
     ? saying('order-goes-when-released', { ...wanted, isLate, need, waiting })
-    : saying('order-goes-from-shelf', { ...wanted, isLate, need, have });
+    : saying('order-goes-from-shelf', { ...wanted, isLate, need, have, kinds });
 }
 
 /** Empty tins: as many as are needed, and as many as stand there. */
-function countTins({ lines, question }: ServedOrder): { readonly need: number; readonly have: number } {
+function countTins({ lines, question }: ServedOrder): {
+  readonly need: number;
+  readonly have: number;
+  readonly kinds: number;
+} {
   const tinIds = new Set(lines.map((line) => line.product.details.tinId));
   const asked = question?.needs.filter(({ itemId }) => tinIds.has(itemId)) ?? [];
   const need = asked.reduce((sum, { quantity }) => sum + Number(quantity), 0);
   const there = question?.items.filter(({ itemId }) => asked.some((row) => row.itemId === itemId)) ?? [];
   const have = there.flatMap(({ lots }) => lots).reduce((sum, lot) => sum + Number(lot.quantity), 0);
-  return { need, have };
+  return { need, have, kinds: asked.length };
 }
 
 interface Late {

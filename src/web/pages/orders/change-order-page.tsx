@@ -57,20 +57,27 @@ function ChangeOrder({ order }: { readonly order: Order }) {
   };
   return (
     <PromisePage title={words.changeTitle(order.number)} draft={editing.draft} orderId={order.id}>
-      <Conflict
-        problems={save.problems}
-        editing={editing}
-        describe={describeOrder(names)}
-        onChosen={save.forget}
-      />
-      <OrderForm
-        draft={editing.draft}
-        change={editing.change}
-        problems={save.problems}
-        isBusy={save.isBusy}
-        saveWord={words.saveChange}
-        onSubmit={() => void submit()}
-      />
+      {(found) => (
+        <>
+          <Conflict
+            problems={save.problems}
+            editing={editing}
+            describe={describeOrder(names)}
+            onChosen={save.forget}
+          />
+          <OrderForm
+            draft={editing.draft}
+            change={(change) => {
+              save.forget();
+              editing.change(change);
+            }}
+            problems={save.problems.length > 0 ? save.problems : found}
+            isBusy={save.isBusy}
+            saveWord={words.saveChange}
+            onSubmit={() => void submit()}
+          />
+        </>
+      )}
     </PromisePage>
   );
 }

@@ -61,14 +61,19 @@ function NewOrder({ today }: { readonly today: string }) {
   };
   return (
     <PromisePage title={words.title} draft={draft}>
-      <OrderForm
-        draft={draft}
-        change={setDraft}
-        problems={save.problems}
-        isBusy={save.isBusy}
-        saveWord={words.save}
-        onSubmit={() => void submit()}
-      />
+      {(found) => (
+        <OrderForm
+          draft={draft}
+          change={(change) => {
+            save.forget();
+            setDraft(change);
+          }}
+          problems={save.problems.length > 0 ? save.problems : found}
+          isBusy={save.isBusy}
+          saveWord={words.save}
+          onSubmit={() => void submit()}
+        />
+      )}
     </PromisePage>
   );
 }

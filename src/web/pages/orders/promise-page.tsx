@@ -1,22 +1,25 @@
 import type { ReactNode } from 'react';
+import type { Problem } from '../../../core/problem.ts';
 import { orderWords } from '../../../words/index.ts';
 import { problemsOf } from '../../api/problems-of.ts';
 import { useRead } from '../../api/use-read.ts';
 import { useSettled } from '../../api/use-settled.ts';
 import { Card } from '../../parts/card.tsx';
-import { Problems } from '../../parts/problems.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { Page } from '../../shell/page.tsx';
 import { AnswerState } from './answer-state.tsx';
 import { type OrderDraft, readOrderDraft } from './order-draft.ts';
 import { PromiseDetail } from './promise-detail.tsx';
 
+const NONE: readonly Problem[] = [];
+
 interface Props {
   readonly title: string;
   readonly draft: OrderDraft;
   /** The order that is being changed: it does not compete with itself. */
   readonly orderId?: string;
-  readonly children: ReactNode;
+  /** The form, with what the answer finds wrong in it: a field has one place for what is wrong. */
+  readonly children: (found: readonly Problem[]) => ReactNode;
 }
 
 /** The answer to an order while it is being typed: the same computation as for an order that is kept. */
@@ -28,6 +31,7 @@ export function PromisePage({ title, draft, orderId, children }: Props) {
     : undefined;
   const promise = useRead('previewPromise', body ? { body } : {}, { isWanted: isComplete, keepsLast: true });
   const answer = isComplete ? promise.data : undefined;
+  const found = isComplete && promise.error ? problemsOf(promise.error) : NONE;
   return (
     <Page
       title={title}
@@ -50,8 +54,7 @@ export function PromisePage({ title, draft, orderId, children }: Props) {
         </span>
       }
     >
-      <Problems problems={isComplete ? problemsOf(promise.error) : []} />
-      <Card>{children}</Card>
+      <Card>{children(found)}</Card>
       {answer && <PromiseDetail promise={answer} />}
     </Page>
   );
