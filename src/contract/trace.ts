@@ -18,8 +18,8 @@ export const massBalanceView = z.object({
 export const traceView = z.object({
   lot,
   sentence: f.saying,
-  /** Every lot it was made of, nearest first. */
-  madeOf: z.array(z.object({ lot, depth: z.number(), amount: z.string() })),
+  /** Every lot it was made of, nearest first, and how much of each is in it: null where nobody can know. */
+  madeOf: z.array(z.object({ lot, depth: z.number(), amount: z.string().nullable() })),
   /** Every lot made from it, nearest first. */
   wentInto: z.array(z.object({ lot, depth: z.number() })),
   orders: z.array(

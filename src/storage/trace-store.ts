@@ -106,12 +106,21 @@ export async function sumByKind(db: Reader, lotId: string): Promise<Map<string, 
   return new Map(rows.map((row) => [row.kind, Number(row.total)]));
 }
 
+const holding = (letters: string): string => `%${letters.toLowerCase().replace(/[\\%_]/g, '\\$&')}%`;
+
+/** Nobody types the noughts: lb-1 and LB 1 mean LB-0001. */
+const asNumbered = (like: string): string =>
+  like.replace(
+    /^([a-z]+)[ -]?0*(\d{1,4})$/i,
+    (_all, code: string, digits: string) => `${code}-${digits.padStart(4, '0')}`,
+  );
+
 /** Lots whose number, supplier's number or item's name holds these letters; the newest first. */
 export async function findLotIdsLike(db: Reader, like: string, most: number): Promise<string[]> {
-  const pattern = `%${like.toLowerCase().replace(/[\\%_]/g, '\\$&')}%`;
   const matches = (
     column: 'lot.number' | 'lot.supplier_lot' | 'material.name' | 'formula.name' | 'product.name',
-  ) => sql<boolean>`lower(${sql.ref(column)}) like ${pattern} escape '\\'`;
+    letters = like,
+  ) => sql<boolean>`lower(${sql.ref(column)}) like ${holding(letters)} escape '\\'`;
   const rows = await db
     .selectFrom('lot')
     .innerJoin('entry', 'entry.id', 'lot.entry_id')
@@ -122,6 +131,7 @@ export async function findLotIdsLike(db: Reader, like: string, most: number): Pr
     .where((where) =>
       where.or([
         matches('lot.number'),
+        matches('lot.number', asNumbered(like)),
         matches('lot.supplier_lot'),
         matches('material.name'),
         matches('formula.name'),

@@ -9,7 +9,7 @@ export const isStopped = (lot: LotAtHand): boolean => lot.status === 'blocked' |
  * was blocked or rejected since. Nothing where none was.
  */
 export async function findStoppedBehind(db: Reader, lot: LotAtHand): Promise<Problem | undefined> {
-  const reached = await walkLots(db, lot.id, 'back');
+  const { reached } = await walkLots(db, lot.id, 'back');
   if (reached.length === 0) return undefined;
   const behind = await listLotsAtHand(db, { lotIds: reached.map((row) => row.lotId) });
   const stopped = behind.find(isStopped);

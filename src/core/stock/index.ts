@@ -19,5 +19,6 @@ export type {
   PromiseShort,
   PromiseStep,
 } from './promise-question.ts';
+export { type LotUse, shareLots } from './share-lots.ts';
 export { type Trace, type TraceQuestion, traceBack, traceLots } from './trace-lots.ts';
 export { type LotAtDepth, type MadeFrom, walkLots, wentInto } from './walk-lots.ts';

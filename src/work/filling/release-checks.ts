@@ -119,7 +119,7 @@ function checkReport({ groups, today }: Checked): Check[] {
  */
 async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords): Promise<Check> {
   const start = tins?.id ?? head.bulk_lot_id;
-  const reached = start === null ? [] : await walkLots(db, start, 'back');
+  const reached = start === null ? [] : (await walkLots(db, start, 'back')).reached;
   const own = [release ? undefined : tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
   const ids = new Set([...own, ...reached.map((lot) => lot.lotId)]);
   const lots = await listLotsAtHand(db, { lotIds: [...ids] });

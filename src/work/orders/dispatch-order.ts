@@ -15,7 +15,7 @@ import { workshopToday } from '../local-date.ts';
 import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { record, thingNotFound } from '../record.ts';
-import { walkLots } from '../trace/walk-lots.ts';
+import { findStoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
 import { viewOrders } from './order-view.ts';
@@ -76,14 +76,8 @@ const lotsOf = async (tx: Writer, rows: readonly Keeping[]): Promise<LotAtHand[]
 /** A lot blocked or rejected since the release, anywhere behind a tin, stops the parcel: that is what a recall is. */
 async function refuseStoppedBehind(tx: Writer, parcel: readonly Keeping[]): Promise<void> {
   for (const lot of await lotsOf(tx, parcel)) {
-    const reached = await walkLots(tx, lot.id, 'back');
-    if (reached.length === 0) continue;
-    const behind = await listLotsAtHand(tx, { lotIds: reached.map((row) => row.lotId) });
-    const stopped = behind.find((row) => row.status === 'blocked' || row.status === 'rejected');
-    if (stopped) {
-      const parameters = { item: stopped.item_name, reason: stopped.status_reason };
-      giveUp(problem('lot-behind-stopped', lot.number, { found: stopped.number, parameters }));
-    }
+    const stopped = await findStoppedBehind(tx, lot);
+    if (stopped) giveUp(stopped);
   }
 }
 

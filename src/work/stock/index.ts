@@ -12,7 +12,7 @@ import { sayFirm } from './say-firm.ts';
 import { setLotStatus } from './set-lot-status.ts';
 import { suggestMaterials } from './suggest-materials.ts';
 
-export { viewLot, viewLots, viewLotsById } from './lot-view.ts';
+export { type LotView, viewLot, viewLots, viewLotsById } from './lot-view.ts';
 export { type MaterialDetails, viewMaterials } from './material-view.ts';
 
 export const stockUseCases = {

@@ -2,7 +2,7 @@ import type { stock } from '../../contract/index.ts';
 import { type LotAtHand, listLotsAtHand, listReservedByLot, type Reader } from '../../storage/index.ts';
 import { amountText } from '../quantity-text.ts';
 
-type LotView = stock.LotView;
+export type LotView = stock.LotView;
 
 /** Lots as the pages show them; one query more than reading them. */
 export async function viewLots(db: Reader, lots: readonly LotAtHand[], today: string): Promise<LotView[]> {

@@ -1,8 +1,11 @@
 import { done, refused } from '../../core/problem.ts';
+import { toText } from '../../core/quantity/index.ts';
+import { shareLots } from '../../core/stock/index.ts';
 import {
   listCustomers,
   listLotsAtHand,
   listSentOfLots,
+  type MadeFrom,
   type Reader,
   type SentTins,
 } from '../../storage/index.ts';
@@ -12,7 +15,7 @@ import { localDate, workshopZone } from '../local-date.ts';
 import { amountText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
-import { viewLot, viewLotsById } from '../stock/index.ts';
+import { type LotView, viewLot, viewLotsById } from '../stock/index.ts';
 import type { UseCase } from '../use-case.ts';
 import { balanceLot } from './balance-lot.ts';
 import { type ReachedLot, walkLots } from './walk-lots.ts';
@@ -26,9 +29,9 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
   const today = localDate(context.machine.now(), zone);
   const forward = await walkLots(db, lot.id, 'forward');
   const back = await walkLots(db, lot.id, 'back');
-  const wentInto = await withLots(db, forward, today);
-  const madeOf = await withLots(db, back, today);
-  const sent = await listSentOfLots(db, [lot.id, ...forward.map((reached) => reached.lotId)]);
+  const wentInto = await withLots(db, forward.reached, today);
+  const madeOf = await withLots(db, back.reached, today);
+  const sent = await listSentOfLots(db, [lot.id, ...forward.reached.map((reached) => reached.lotId)]);
   const tins = [
     ...(lot.item_kind === 'product' ? [viewLot(lot, today, 0)] : []),
     ...wentInto.map((row) => row.lot),
@@ -49,11 +52,7 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
       behind: madeOf.length,
       isTins: lot.item_kind === 'product' ? 'yes' : 'no',
     }),
-    madeOf: madeOf.map(({ lot: view, reached }) => ({
-      lot: view,
-      depth: reached.depth,
-      amount: amountText(reached.quantity, view.unit),
-    })),
+    madeOf: shareOut(lot.id, back.steps, madeOf),
     wentInto: wentInto.map(({ lot: view, reached }) => ({ lot: view, depth: reached.depth })),
     orders,
     unitsSent,
@@ -63,7 +62,30 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
   });
 };
 
-async function withLots(db: Reader, reached: readonly ReachedLot[], today: string) {
+interface Reached {
+  readonly lot: LotView;
+  readonly reached: ReachedLot;
+}
+
+/** How much of each lot is in this one, not how much of it was ever taken; null where nobody can know. */
+function shareOut(start: string, steps: readonly MadeFrom[], madeOf: readonly Reached[]) {
+  const units = new Map(madeOf.map(({ lot }) => [lot.id, lot.unit]));
+  const uses = steps.map(({ usedLotId, madeLotId, quantity }) => ({
+    usedLot: usedLotId,
+    madeLot: madeLotId,
+    quantity: amountText(quantity, units.get(usedLotId) ?? 'g'),
+  }));
+  const shares = shareLots(start, uses, new Map(madeOf.map(({ lot }) => [lot.id, lot.cameIn])));
+  return madeOf.map(({ lot, reached }) => {
+    const share = shares.get(lot.id);
+    return { lot, depth: reached.depth, amount: share ? toText(share.toDecimalPlaces(SHOWN_PLACES)) : null };
+  });
+}
+
+/** A ten-thousandth of a gram is finer than any scale of such a workshop (common practice, no source). */
+const SHOWN_PLACES = 4;
+
+async function withLots(db: Reader, reached: readonly ReachedLot[], today: string): Promise<Reached[]> {
   if (reached.length === 0) return [];
   const views = await viewLotsById(
     db,

@@ -1,5 +1,5 @@
 import { Link, useParams } from '@tanstack/react-router';
-import { sayDate, sayGrams, traceWords } from '../../../words/index.ts';
+import { partWords, sayDate, sayGrams, traceWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -43,11 +43,7 @@ const TraceView = ({ trace }: { readonly trace: Trace }) => (
       <Figure label={traceWords.onHand} value={trace.unitsOnHand} />
     </Figures>
     <OrderTable trace={trace} />
-    <LotTable
-      title={traceWords.wentInto}
-      none={traceWords.wentIntoNone}
-      rows={trace.wentInto.map((row) => ({ ...row, amount: '' }))}
-    />
+    <LotTable title={traceWords.wentInto} none={traceWords.wentIntoNone} rows={trace.wentInto} />
     <LotTable title={traceWords.madeOf} none={traceWords.madeOfNone} rows={trace.madeOf} />
     {trace.balance && <Balance balance={trace.balance} />}
     {trace.cost && <CostView cost={trace.cost} />}
@@ -57,7 +53,8 @@ const TraceView = ({ trace }: { readonly trace: Trace }) => (
 interface LotRow {
   readonly lot: Lot;
   readonly depth: number;
-  readonly amount: string;
+  /** How much of it is in there; null where nobody can know. */
+  readonly amount?: string | null;
 }
 
 const LotTable = ({
@@ -81,7 +78,7 @@ const LotTable = ({
         columns={[
           { head: traceWords.lot, cell: (row) => <LotLink lot={row.lot} /> },
           { head: traceWords.item, cell: (row) => row.lot.itemName },
-          ...(rows.some((row) => row.amount !== '') ? [AMOUNT] : []),
+          ...(rows.some((row) => row.amount !== undefined) ? [AMOUNT] : []),
           { head: traceWords.state, cell: (row) => traceWords.status[row.lot.status] },
           { head: traceWords.away, cell: (row) => traceWords.steps(row.depth) },
         ]}
@@ -92,7 +89,7 @@ const LotTable = ({
 
 const AMOUNT: Column<LotRow> = {
   head: traceWords.amount,
-  cell: (row) => showAmount(row.amount, row.lot.unit),
+  cell: (row) => (row.amount ? showAmount(row.amount, row.lot.unit) : partWords.notKnown),
   isNumber: true,
 };
 
