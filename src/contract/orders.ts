@@ -63,6 +63,17 @@ export const promise = z.object({
   steps: z.array(z.object({ what: f.saying, from: f.instant.nullable(), to: f.instant.nullable() })),
 });
 
+/** One parcel of an order, and what lies in it; taken back when it did not go after all. */
+export const parcelView = z.object({
+  id: f.id,
+  sentAt: f.instant,
+  by: z.string(),
+  /** Empty: none was entered, or it was erased. */
+  tracking: z.string(),
+  isTakenBack: z.boolean(),
+  lots: z.array(z.object({ lotId: f.id, lotNumber: z.string(), units: z.number() })),
+});
+
 export const orderState = z.enum(['open', 'part-sent', 'sent', 'cancelled']);
 export const orderView = z.object({
   id: f.id,
@@ -85,6 +96,7 @@ export const orderView = z.object({
       sent: z.array(z.object({ lotId: f.id, lotNumber: z.string(), units: z.number() })),
     }),
   ),
+  parcels: z.array(parcelView),
 });
 
 export const orderRoutes = {
@@ -208,6 +220,20 @@ export const orderRoutes = {
     summary: 'Send what was picked; reserves first what is not reserved yet',
     input: z.strictObject({ stamp: f.stamp, tracking: f.text.default('') }),
     output: z.object({ id: f.id, order: orderView }),
+  }),
+  saveTracking: route({
+    method: 'POST',
+    path: '/api/parcels/:id/tracking',
+    summary: 'The tracking number of a parcel, once it is known',
+    input: z.strictObject({ stamp: f.stamp, tracking: f.text }),
+    output: orderView,
+  }),
+  takeParcelBack: route({
+    method: 'POST',
+    path: '/api/parcels/:id/take-back',
+    summary: 'Not sent after all: the tins stand where they were taken from',
+    input: z.strictObject({ stamp: f.stamp }),
+    output: orderView,
   }),
   getPickList: route({
     method: 'GET',

@@ -50,6 +50,14 @@ export {
 } from './customer-store.ts';
 export { type DecisionRow, insertDecision, listDecisions, type SignedDecision } from './decision-store.ts';
 export {
+  type DispatchRow,
+  findDispatch,
+  insertDispatch,
+  listDispatches,
+  listMovementsOfDispatches,
+  setTracking,
+} from './dispatch-store.ts';
+export {
   appendEntry,
   type ChainEnd,
   type EntryRow,
@@ -132,7 +140,6 @@ export {
 } from './movement-store.ts';
 export {
   findOrder,
-  insertDispatch,
   insertOrder,
   insertReservations,
   type LotUnits,

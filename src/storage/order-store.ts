@@ -1,5 +1,5 @@
 import type { Selectable } from 'kysely';
-import type { CustomerOrderTable, DispatchTable, OrderLineTable, ReservationTable } from './schema.ts';
+import type { CustomerOrderTable, OrderLineTable, ReservationTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
 export type OrderRow = Selectable<CustomerOrderTable>;
@@ -127,14 +127,4 @@ export async function insertReservations(
       .insertInto('reservation')
       .values([...rows])
       .execute();
-}
-
-export async function insertDispatch(
-  db: Reader,
-  row: Selectable<DispatchTable>,
-  tracking: string,
-): Promise<void> {
-  await db.insertInto('dispatch').values(row).execute();
-  if (tracking !== '')
-    await db.insertInto('dispatch_tracking').values({ dispatch_id: row.id, tracking }).execute();
 }

@@ -82,16 +82,22 @@ export async function listSentOfLots(db: Reader, lotIds: readonly string[]): Pro
       'customer_order.id as orderId',
       'customer_order.number as orderNumber',
     ])
-    .select([
-      'customer_order.customer_id as customerId',
-      'entry.happened_at as sentAt',
-      'movement.quantity as quantity',
-    ])
+    .select(['customer_order.customer_id as customerId', 'entry.happened_at as sentAt'])
+    .select((query) => query.fn.sum<number>('movement.quantity').as('quantity'))
     .where('movement.lot_id', 'in', lotIds)
     .where('movement.kind', '=', 'sold')
+    .groupBy(['lot.id', 'lot.number', 'dispatch.id'])
+    .groupBy([
+      'customer_order.id',
+      'customer_order.number',
+      'customer_order.customer_id',
+      'entry.happened_at',
+    ])
+    // A parcel that did not go after all was taken back.
+    .having((query) => query.fn.sum('movement.quantity'), '<', 0)
     .orderBy('customer_order.number')
     .execute();
-  return rows.map(({ quantity, ...row }) => ({ ...row, units: -quantity }));
+  return rows.map(({ quantity, ...row }) => ({ ...row, units: -Number(quantity) }));
 }
 
 /** Sums of a lot's movements by kind, over all places. */

@@ -9,6 +9,7 @@ const HOLDS_CUSTOMERS_TEXT: ReadonlySet<string> = new Set<RouteName>([
   'saveOrder',
   'cancelOrder',
   'dispatchOrder',
+  'saveTracking',
 ]);
 
 type Carry = (context: object, request: unknown) => unknown;

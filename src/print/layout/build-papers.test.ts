@@ -107,11 +107,13 @@ describe('buildPickList', () => {
     const paper = buildPickList({
       workshopName,
       orderNumber: '124',
+      customerName: 'The Tinderbox Shop',
       sendBy: '2026-11-27',
       lines,
       notes: [],
       createdAt,
     });
+    expect(paper.facts).toContainEqual(['Order', '124, The Tinderbox Shop']);
     expect(paper.facts).toContainEqual(['Units in all', '28']);
     expect(paper.tables[0]?.rows).toEqual([
       ['22', 'Body butter', 'Shelf 2', 'CO-0418', 'May 2027', ''],

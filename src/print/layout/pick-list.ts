@@ -7,6 +7,8 @@ import { writeDay } from './write-day.ts';
 export interface PickList {
   readonly workshopName: string;
   readonly orderNumber: string;
+  /** Empty: a sale without a name. */
+  readonly customerName: string;
   /** ISO day. */
   readonly sendBy?: string;
   readonly lines: readonly PickLine[];
@@ -29,7 +31,7 @@ export function buildPickList(list: PickList): Paper {
   return {
     title: words.titleOf(list.orderNumber),
     facts: [
-      [words.order, list.orderNumber],
+      [words.order, [list.orderNumber, list.customerName].filter((part) => part !== '').join(', ')],
       [words.sendBy, list.sendBy === undefined ? printWords.paper.notPlanned : writeDay(list.sendBy)],
       [words.units, String(units)],
     ],

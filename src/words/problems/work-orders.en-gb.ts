@@ -44,6 +44,10 @@ export const workOrdersProblems = {
     says: 'Batch {where} may not go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
     mend: 'Trace the stopped lot to see what else it went into. Release it again if it was stopped by mistake.',
   },
+  'parcel-back-already': {
+    says: 'This parcel was taken back already: its tins stand on the shelf.',
+    mend: 'Look at the order as it stands now.',
+  },
   'nothing-kept-to-pick': {
     says: 'No tin is kept for order {found}, and none was sent.',
     mend: 'Keep tins for it first.',

@@ -1,6 +1,7 @@
 import type { UseCases } from '../use-case.ts';
 import { getOrder, listOrders, previewPromise } from './answer-orders.ts';
 import { cancelOrder } from './cancel-order.ts';
+import { saveTracking, takeParcelBack } from './correct-parcel.ts';
 import { eraseCustomer, listCustomers, saveCustomer } from './customers.ts';
 import { dispatchOrder } from './dispatch-order.ts';
 import { listProducts } from './list-products.ts';
@@ -24,6 +25,8 @@ export const orderUseCases = {
   cancelOrder,
   reserveOrder,
   dispatchOrder,
+  saveTracking,
+  takeParcelBack,
   getPickList,
   getPackingSlip,
 } satisfies UseCases<
@@ -39,6 +42,8 @@ export const orderUseCases = {
   | 'cancelOrder'
   | 'reserveOrder'
   | 'dispatchOrder'
+  | 'saveTracking'
+  | 'takeParcelBack'
   | 'getPickList'
   | 'getPackingSlip'
 >;

@@ -11,6 +11,7 @@ import {
   type OrderRow,
   type Reader,
 } from '../../storage/index.ts';
+import { viewParcels } from './view-parcels.ts';
 
 export type OrderView = z.output<typeof orders.orderView>;
 
@@ -49,6 +50,10 @@ export async function viewOrders(db: Reader, rows: readonly OrderRow[]): Promise
   const lineIds = lines.map((line) => line.id);
   const reserved = groupBy(await listReserved(db, lineIds), (row) => row.order_line_id);
   const sent = groupBy(await listSent(db, lineIds), (row) => row.order_line_id);
+  const parcels = await viewParcels(
+    db,
+    rows.map((row) => row.id),
+  );
   const linesOf = groupBy(lines, (line) => line.order_id);
   const customers = new Map((await listCustomers(db)).map((row) => [row.id, row.name]));
   const products = new Map((await listProducts(db)).map((row) => [row.id, row.name]));
@@ -73,6 +78,7 @@ export async function viewOrders(db: Reader, rows: readonly OrderRow[]): Promise
       note: row.note,
       state: stateOf(row, own),
       lines: own,
+      parcels: parcels.get(row.id) ?? [],
     };
   });
 }

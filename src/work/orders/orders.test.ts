@@ -128,6 +128,60 @@ describe('sending an order', () => {
   });
 });
 
+describe('a parcel afterwards', () => {
+  const parcelOf = async (id: string) => {
+    const [parcel] = (await bench.get('getOrder', { params: { id } })).parcels;
+    if (!parcel) throw new Error('it was sent');
+    return parcel;
+  };
+
+  it('gets its tracking number once that is known, changes it, and keeps it out of the chain', async () => {
+    await tins(3);
+    const id = await order(3);
+    await dispatch(id);
+    const parcel = await parcelOf(id);
+    expect(parcel).toMatchObject({ tracking: '', isTakenBack: false, lots: [{ units: 3 }] });
+    const params = { id: parcel.id };
+    for (const tracking of ['TRK-5501', 'TRK-5502']) {
+      await bench.get('saveTracking', { params, body: { tracking } });
+      expect((await parcelOf(id)).tracking).toBe(tracking);
+    }
+    await bench.get('saveTracking', { params, body: { tracking: '' } });
+    expect((await parcelOf(id)).tracking).toBe('');
+    const entries = await bench.context.storage.db.selectFrom('entry').selectAll().execute();
+    expect(JSON.stringify(entries)).not.toContain('TRK-55');
+  });
+
+  it('did not go after all: its tins stand where they were, and the order waits again', async () => {
+    const lot = await tins(5);
+    const id = await order(3);
+    await dispatch(id);
+    const params = { id: (await parcelOf(id)).id };
+    const back = await bench.get('takeParcelBack', { params, body: {} });
+    expect(back).toMatchObject({ state: 'open', lines: [{ sent: [] }], parcels: [{ isTakenBack: true }] });
+    expect(await onHand(lot)).toBe('5');
+    const trace = await bench.get('traceLot', { params: { id: lot } });
+    expect(trace).toMatchObject({ orders: [], unitsSent: 0, unitsOnHand: 5 });
+    const { movements } = await bench.get('getLot', { params: { id: lot } });
+    expect(
+      movements
+        .filter((row) => row.kind === 'sold')
+        .map((row) => row.change)
+        .sort(),
+    ).toEqual(['-3', '3']);
+    expect(codesOf(await bench.ask('takeParcelBack', { params, body: {} }))).toEqual(['parcel-back-already']);
+    expect(await dispatch(id)).toMatchObject({ value: { order: { state: 'sent' } } });
+    expect(await onHand(lot)).toBe('2');
+  });
+
+  it('cannot be found where there is none', async () => {
+    const params = { id: 'no-parcel' };
+    expect(codesOf(await bench.ask('takeParcelBack', { params, body: {} }))).toEqual(['thing-not-found']);
+    const body = { tracking: 'T' };
+    expect(codesOf(await bench.ask('saveTracking', { params, body }))).toEqual(['thing-not-found']);
+  });
+});
+
 describe('changing an order', () => {
   const change = (
     id: string,

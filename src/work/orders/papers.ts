@@ -8,7 +8,7 @@ import {
   listPlaces,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
-import { workshopToday } from '../local-date.ts';
+import { localDate, workshopToday, workshopZone } from '../local-date.ts';
 import { painter } from '../painter.ts';
 import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
@@ -29,6 +29,7 @@ export const getPickList: UseCase<'getPickList'> = async (context, { params }) =
     buildPickList({
       workshopName: (await workshopDetails(context)).name,
       orderNumber: String(order.value.number),
+      customerName: order.value.customerName,
       sendBy: order.value.wantedBy,
       lines: rows.map((row) => ({
         productName: row.productName,
@@ -63,7 +64,7 @@ export const getPackingSlip: UseCase<'getPackingSlip'> = async (context, { param
       },
       customer: await addresseeOf(context, order.value),
       orderNumber: String(order.value.number),
-      date: await workshopToday(context),
+      date: await dayOf(context, order.value, kept.length === 0),
       lines: rows.map((row) => ({
         productName: row.productName,
         declaredContent: contents.get(row.productId) ?? '',
@@ -75,6 +76,12 @@ export const getPackingSlip: UseCase<'getPackingSlip'> = async (context, { param
     }),
   );
 };
+
+/** A slip that is printed again bears the day on which the parcel went. */
+async function dayOf(context: Context, { parcels }: OrderView, hasGone: boolean): Promise<string> {
+  const last = parcels.findLast((parcel) => !parcel.isTakenBack);
+  return hasGone && last ? localDate(last.sentAt, await workshopZone(context)) : workshopToday(context);
+}
 
 const rowsOf = (order: OrderView, which: 'reserved' | 'sent') =>
   order.lines.flatMap((line) =>

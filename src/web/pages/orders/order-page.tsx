@@ -12,6 +12,7 @@ import { countUnits } from './count-units.ts';
 import type { Order } from './order.ts';
 import { OrderActions } from './order-actions.tsx';
 import { OrderLinesTable } from './order-lines-table.tsx';
+import { Parcels } from './parcels.tsx';
 import { PromiseDetail } from './promise-detail.tsx';
 
 const { one: words } = orderWords;
@@ -55,6 +56,7 @@ function OrderView({ order }: { readonly order: Order }) {
         </p>
       )}
       <PromiseDetail promise={promise} />
+      <Parcels parcels={order.parcels} />
     </Page>
   );
 }
