@@ -50,7 +50,7 @@ const ItemView = ({ item }: { readonly item: ShelfItem }) => (
     actions={<ItemActions item={item} />}
   >
     <div className={styles.itemTop}>
-      <Tub have={item.onHand} full={item.fullMark} isLarge />
+      <Tub have={item.onHand} full={item.fullMark} kind={item.unit === 'pieces' ? 'box' : 'tub'} isLarge />
       <Figures>
         <Figure label={words.onHand} value={showAmount(item.onHand, item.unit)} />
         <Figure label={words.usable} value={showAmount(item.usable, item.unit)} />

@@ -20,7 +20,7 @@ function lotsInWords(item: ShelfItem): string {
 /** One item as a tub on the shelf: its level at a glance, the figures in words. */
 export const ShelfTub = ({ item }: { readonly item: ShelfItem }) => (
   <li className={styles.tub}>
-    <Tub have={item.onHand} full={item.fullMark} />
+    <Tub have={item.onHand} full={item.fullMark} kind={item.unit === 'pieces' ? 'box' : 'tub'} />
     <div className={styles.words}>
       <Link
         className={styles.name}
