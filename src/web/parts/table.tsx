@@ -6,6 +6,8 @@ export interface Column<Row> {
   readonly head: string;
   readonly cell: (row: Row) => ReactNode;
   readonly isNumber?: boolean;
+  /** A number of a lot or a batch is not torn over two lines. */
+  readonly isCode?: boolean;
 }
 
 interface Props<Row> {
@@ -49,7 +51,7 @@ interface CellProps<Row> {
 }
 
 function TableCell<Row>({ column, row, isFirst }: CellProps<Row>) {
-  const className = column.isNumber ? styles.number : undefined;
+  const className = column.isNumber ? styles.number : column.isCode ? styles.code : undefined;
   const inside = (
     <>
       <span className={styles.head} aria-hidden="true">

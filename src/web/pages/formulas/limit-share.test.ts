@@ -20,10 +20,11 @@ describe('limit share', () => {
   it('puts what is over first and the closest next', () => {
     const rows = [
       row('unknown', '1', null),
+      row('within', '0.5', null),
       row('within', '0.1', '1'),
       row('over', '2', '1'),
       row('within', '0.9', '1'),
     ];
-    expect(closestFirst(rows).map((one) => one.mostPercent)).toEqual(['2', '0.9', '0.1', '1']);
+    expect(closestFirst(rows).map((one) => one.mostPercent)).toEqual(['2', '0.9', '0.1', '0.5', '1']);
   });
 });

@@ -26,8 +26,11 @@ export const closestFirst = <Row extends Judged>(rows: readonly Row[]): Row[] =>
     (one, other) => (RANK[one.verdict] ?? 9) - (RANK[other.verdict] ?? 9) || compareShares(other, one),
   );
 
-/** By multiplying, since a limit may be nought. */
-const compareShares = (one: Judged, other: Judged): number =>
-  exact(one.mostPercent)
-    .times(other.limitPercent ?? 1)
-    .comparedTo(exact(other.mostPercent).times(one.limitPercent ?? 1));
+/** By multiplying, since a limit may be nought. What has no limit for this use comes close to none. */
+function compareShares(one: Judged, other: Judged): number {
+  if (one.limitPercent === null || other.limitPercent === null)
+    return Number(one.limitPercent !== null) - Number(other.limitPercent !== null);
+  return exact(one.mostPercent)
+    .times(other.limitPercent)
+    .comparedTo(exact(other.mostPercent).times(one.limitPercent));
+}

@@ -111,6 +111,7 @@ const RecordTable = ({ batch }: { readonly batch: Batch }) => (
       {
         head: makingWords.lot,
         cell: (screen) => (screen.kind === 'addition' ? (screen.done?.lotNumber ?? '') : ''),
+        isCode: true,
       },
       {
         head: makingWords.target,

@@ -15,7 +15,7 @@ export const SheetTable = ({ rows }: { readonly rows: readonly Row[] }) => (
     keyOf={(row) => String(row.position)}
     columns={[
       { head: makingWords.material, cell: (row) => <What row={row} /> },
-      { head: makingWords.lot, cell: (row) => row.lotNumber ?? makingWords.noLot },
+      { head: makingWords.lot, cell: (row) => row.lotNumber ?? makingWords.noLot, isCode: true },
       {
         head: makingWords.target,
         cell: (row) => <strong>{sayGrams(row.targetGrams)}</strong>,

@@ -76,7 +76,7 @@ const LotTable = ({
         rows={rows}
         keyOf={(row) => row.lot.id}
         columns={[
-          { head: traceWords.lot, cell: (row) => <LotLink lot={row.lot} /> },
+          { head: traceWords.lot, cell: (row) => <LotLink lot={row.lot} />, isCode: true },
           { head: traceWords.item, cell: (row) => row.lot.itemName },
           ...(rows.some((row) => row.amount !== undefined) ? [AMOUNT] : []),
           { head: traceWords.state, cell: (row) => traceWords.status[row.lot.status] },
@@ -110,7 +110,7 @@ const OrderTable = ({ trace }: { readonly trace: Trace }) => (
           },
           { head: traceWords.customer, cell: (row) => row.customerName || traceWords.erased },
           { head: traceWords.units, cell: (row) => row.units, isNumber: true },
-          { head: traceWords.batch, cell: (row) => row.lotNumber },
+          { head: traceWords.batch, cell: (row) => row.lotNumber, isCode: true },
           { head: traceWords.sentOn, cell: (row) => sayDate(row.sentOn) },
         ]}
       />
