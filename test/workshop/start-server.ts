@@ -101,7 +101,7 @@ const requestOf = (name: RouteName, { body }: CallRequest): RequestInit =>
       };
 
 async function untilHealthy(address: string, child: ChildProcess, said: readonly string[]): Promise<void> {
-  for (let tries = 0; tries < 200; tries += 1) {
+  for (let tries = 0; tries < 1200; tries += 1) {
     if (child.exitCode !== null) throw new Error(`the server ended with ${child.exitCode}: ${said.join('')}`);
     const isUp = await fetch(`${address}/api/health`).then(
       (response) => response.ok,

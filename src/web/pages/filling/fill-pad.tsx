@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { exact, toText } from '../../../core/quantity/index.ts';
-import { fillingWords } from '../../../words/index.ts';
+import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
+import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -16,8 +16,8 @@ const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
 
 /** One tin after another: what to aim at in large digits, the last verdict, and keys. */
 export function FillPad({ run }: { readonly run: Run }) {
-  const [gross, setGross] = useState('');
-  const [tare, setTare] = useState('');
+  const { draft, set, forget } = useKeptDraft(`filling.${run.id}`, { gross: '', tare: '' });
+  const { gross, tare } = draft;
   const record = useWrite('recordFill');
   const last = run.weights.filter((weight) => !weight.isStruck).at(-1);
   const aim = toText(exact(run.aimGrams).plus(run.tareGrams ?? 0));
@@ -27,56 +27,59 @@ export function FillPad({ run }: { readonly run: Run }) {
       params: { id: run.id },
       body: { grossGrams: typedDecimal(gross), tareGrams: typedDecimalOrNull(tare) },
     });
-    if (!kept) return;
-    setGross('');
-    setTare('');
+    if (kept) forget();
   }
   return (
     <Form label={fillingWords.enter} problems={record.problems} onSubmit={() => void enter()}>
-      <div className={bench.figures}>
-        <div>
-          <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
-          <p className={bench.digits}>
-            {aim}
-            <small>g</small>
-          </p>
+      <div className={bench.screen}>
+        <div className={bench.figures}>
+          <div>
+            <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
+            <p className={bench.digits}>
+              {sayDecimal(aim)}
+              <small>g</small>
+            </p>
+          </div>
+          <label>
+            <span className="soft">{fillingWords.gross}</span>
+            <span className={bench.digits}>
+              <input
+                inputMode="decimal"
+                autoComplete="off"
+                value={gross}
+                onChange={(event) => set('gross')(event.target.value)}
+              />
+            </span>
+          </label>
         </div>
-        <label>
-          <span className="soft">{fillingWords.gross}</span>
-          <span className={bench.digits}>
-            <input
-              inputMode="decimal"
-              autoComplete="off"
-              value={gross}
-              onChange={(event) => setGross(event.target.value)}
+        <p aria-live="polite">
+          {last && (
+            <State kind={KINDS[last.verdict]}>
+              {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)},{' '}
+              {fillingWords.verdicts[last.verdict]}
+            </State>
+          )}
+        </p>
+        {run.tareGrams === null && (
+          <SideBySide>
+            <Field
+              label={fillingWords.ownTare}
+              where="tareGrams"
+              kind="decimal"
+              unit="g"
+              value={tare}
+              onChange={set('tare')}
+              isBench
             />
-          </span>
-        </label>
-      </div>
-      <p aria-live="polite">
-        {last && (
-          <State kind={KINDS[last.verdict]}>
-            {fillingWords.tinNumber(last.number)}: {last.netGrams} g, {fillingWords.verdicts[last.verdict]}
-          </State>
+          </SideBySide>
         )}
-      </p>
-      {run.tareGrams === null && (
-        <SideBySide>
-          <Field
-            label={fillingWords.ownTare}
-            where="tareGrams"
-            kind="decimal"
-            unit="g"
-            value={tare}
-            onChange={setTare}
-            isBench
-          />
-        </SideBySide>
-      )}
-      <KeyPad value={gross} onChange={setGross} />
-      <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
-        {fillingWords.enter}
-      </Button>
+        <div className={bench.dock}>
+          <KeyPad value={gross} onChange={set('gross')} />
+          <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
+            {fillingWords.enter}
+          </Button>
+        </div>
+      </div>
     </Form>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { makingWords, partWords, sayGrams } from '../../../words/index.ts';
+import { makingWords, partWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
+import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
@@ -9,10 +10,12 @@ import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Batch, Screen } from './batch-page.tsx';
 import styles from './bench.module.css';
 import { DeviationDialog, type DeviationSaid } from './deviation-dialog.tsx';
+import { isLaterDone } from './later-done.ts';
 import { OtherLot } from './other-lot.tsx';
 import { StrikeAddition } from './strike-addition.tsx';
+import { StruckEntries } from './struck-entries.tsx';
 import { WeightBand } from './weight-band.tsx';
-import { bandVerdict } from './weight-verdict.ts';
+import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
 
 export type Addition = Extract<Screen, { kind: 'addition' }>;
 
@@ -24,15 +27,27 @@ interface Props {
   readonly all: number;
 }
 
+/** What the workshop asks back, to be answered with what was done differently and why. */
+const IS_ASKED: ReadonlySet<string> = new Set(['weighed-over-limits', 'weighed-late']);
+
 /** One addition: the target in large digits, what the scale shows, whether it lies in the band. */
 export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) {
-  const [typed, setTyped] = useState('');
+  const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.addition.${screen.position}`, { grams: '' });
+  const typed = draft.grams;
   const [lotId, setLotId] = useState(screen.lotId);
   const [isAsking, setAsking] = useState(false);
   const save = useWrite('recordAddition');
   if (screen.done) return <DoneAddition batch={batch} screen={screen} all={all} />;
   const verdict = bandVerdict(typed, screen);
-  const mustExplain = verdict === 'low' || verdict === 'high' || lotId !== screen.lotId;
+  const reweighs = batch.struck.some((entry) => entry.screen === screen.screen);
+  const mustExplain =
+    verdict === 'low' ||
+    verdict === 'high' ||
+    lotId !== screen.lotId ||
+    (reweighs && isLaterDone(batch.screens, screen));
+  const asked = save.problems.find((each) => IS_ASKED.has(each.code));
+  const isOver = asked?.code === 'weighed-over-limits';
+
   async function enter(deviation?: DeviationSaid) {
     setAsking(false);
     const kept = await save.write({
@@ -42,19 +57,29 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
         lotId: lotId ?? '',
         scaleId: screen.scaleId,
         actualGrams: typedDecimal(typed),
-        ...(deviation ? { deviation } : {}),
+        ...(deviation ? { deviation, isOverKnown: isOver } : {}),
       },
     });
-    if (kept) onDone();
+    if (!kept) return;
+    forget();
+    onDone();
+  }
+  /** A number that no scale shows is told first: nobody is asked why. */
+  function tryEnter() {
+    const wrong = whyNotWeighed(typed);
+    if (wrong) save.refuse([wrong]);
+    else if (mustExplain) setAsking(true);
+    else void enter();
   }
   return (
     <div className={styles.screen}>
       <Where screen={screen} all={all} />
+      <Problems problems={asked ? [] : save.problems} />
       <div className={styles.figures}>
         <div>
           <p className="soft">{makingWords.weighOut}</p>
           <p className={styles.digits}>
-            {screen.targetGrams}
+            {sayDecimal(screen.targetGrams)}
             <small>g</small>
           </p>
         </div>
@@ -66,10 +91,8 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
               autoComplete="off"
               aria-label={makingWords.gramsIn}
               value={typed}
-              onChange={(event) => setTyped(event.target.value)}
-              onKeyDown={(event) =>
-                event.key === 'Enter' && typed !== '' && (mustExplain ? setAsking(true) : void enter())
-              }
+              onChange={(event) => set('grams')(event.target.value)}
+              onKeyDown={(event) => event.key === 'Enter' && typed !== '' && tryEnter()}
             />
           </span>
         </label>
@@ -81,23 +104,23 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
           <Sentence saying={screen.warning} />
         </p>
       )}
-      <Problems problems={save.problems} />
-      <KeyPad value={typed} onChange={setTyped} />
-      <Button
-        isAct
-        isBench
-        isWide
-        isBusy={save.isBusy}
-        isDisabled={typed === ''}
-        onPress={() => (mustExplain ? setAsking(true) : void enter())}
-      >
-        {doneWord}
-      </Button>
+      <div className={styles.dock}>
+        <KeyPad value={typed} onChange={set('grams')} />
+        <Button isAct isBench isWide isBusy={save.isBusy} isDisabled={typed === ''} onPress={tryEnter}>
+          {doneWord}
+        </Button>
+      </div>
       <OtherLot screen={screen} lotId={lotId} onChange={setLotId} />
+      <StruckEntries batch={batch} screen={screen.screen} />
       <DeviationDialog
-        title={makingWords.outsideTitle}
-        isOpen={isAsking}
-        onClose={() => setAsking(false)}
+        title={isOver ? makingWords.overTitle : makingWords.outsideTitle}
+        caution={asked && sayProblem(asked)}
+        saveWord={isOver ? makingWords.keepOver : partWords.save}
+        isOpen={isAsking || asked !== undefined}
+        onClose={() => {
+          setAsking(false);
+          if (asked) save.forget();
+        }}
         onSaid={(said) => void enter(said)}
       />
     </div>
@@ -136,5 +159,6 @@ const DoneAddition = ({
     <Where screen={screen} all={all} />
     {screen.done && <p>{makingWords.weighed(sayGrams(screen.done.actualGrams), screen.done.by)}</p>}
     {screen.done && <StrikeAddition batch={batch} entryId={screen.done.entryId} />}
+    <StruckEntries batch={batch} screen={screen.screen} />
   </div>
 );

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Problem } from '../../../core/problem.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -31,6 +32,7 @@ export function AskReason({
 }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [reason, setReason] = useState('');
+  useUnsaved(reason !== '');
   async function submit() {
     if (await onReason(reason)) {
       setOpen(false);

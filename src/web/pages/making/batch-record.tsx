@@ -10,8 +10,10 @@ import { PrintLink } from '../../parts/print-link.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
+import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch-page.tsx';
 import { nameOf } from './bench.tsx';
+import { StruckEntry } from './struck-entries.tsx';
 
 /** What was made, with what it needs next: a word that it is firm, or tins. */
 export function BatchRecord({ batch }: { readonly batch: Batch }) {
@@ -61,6 +63,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       }
     >
       <Problems problems={firm.problems} />
+      <AsWeighed batch={batch} />
       {!isBase && (
         <Card title={makingWords.runs} isFlush>
           <List rows={batch.runs} keyOf={(run) => run.id} empty={makingWords.noRuns}>
@@ -78,6 +81,13 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       <Card title={makingWords.record} isFlush>
         <RecordTable batch={batch} />
       </Card>
+      {batch.struck.length > 0 && (
+        <Card title={makingWords.struckTitle} isFlush>
+          <List rows={batch.struck} keyOf={(entry) => entry.entryId} empty="">
+            {(entry) => <StruckEntry entry={entry} />}
+          </List>
+        </Card>
+      )}
       <Card title={makingWords.deviations} isFlush>
         <List
           rows={batch.deviations}

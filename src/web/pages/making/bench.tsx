@@ -6,6 +6,7 @@ import { PrintLink } from '../../parts/print-link.tsx';
 import { PageHeading } from '../../shell/page-heading.tsx';
 import { AbandonBatch } from './abandon-batch.tsx';
 import { AdditionScreen } from './addition-screen.tsx';
+import { AsWeighed } from './as-weighed.tsx';
 import type { Batch, Screen } from './batch-page.tsx';
 import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
@@ -40,6 +41,7 @@ export function Bench({ batch }: { readonly batch: Batch }) {
       <PageHeading title={`${batch.number}: ${screen ? nameOf(screen) : makingWords.allDone}`}>
         <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
       </PageHeading>
+      <AsWeighed batch={batch} />
       {screen === undefined && <FinishScreen batch={batch} />}
       {screen?.kind === 'addition' && (
         <AdditionScreen

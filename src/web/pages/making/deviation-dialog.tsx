@@ -1,9 +1,11 @@
-import { useState } from 'react';
-import { makingWords, partWords } from '../../../words/index.ts';
+import { makingWords, partWords, type SpokenProblem } from '../../../words/index.ts';
+import { useDraft } from '../../api/use-draft.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
+import styles from './bench.module.css';
 
 export interface DeviationSaid {
   readonly what: string;
@@ -15,23 +17,52 @@ interface Props {
   readonly isOpen: boolean;
   readonly onClose: () => void;
   readonly onSaid: (said: DeviationSaid) => void;
+  /** What the workshop asks back about. */
+  readonly caution?: SpokenProblem | undefined;
+  readonly saveWord?: string;
 }
 
-/** What was done differently, and why: asked once, kept for ever. */
-export function DeviationDialog({ title, isOpen, onClose, onSaid }: Props) {
-  const [what, setWhat] = useState('');
-  const [why, setWhy] = useState('');
+const NOTHING: DeviationSaid = { what: '', why: '' };
+
+/** What was done differently, and why: asked once, kept for ever. What is typed outlives a closed question. */
+export function DeviationDialog({
+  title,
+  isOpen,
+  onClose,
+  onSaid,
+  caution,
+  saveWord = partWords.save,
+}: Props) {
+  const { draft, set, isChanged } = useDraft(NOTHING);
+  useUnsaved(isChanged);
+  const isComplete = draft.what.trim() !== '' && draft.why.trim() !== '';
   return (
     <Dialog title={title} isOpen={isOpen} onClose={onClose}>
-      <Form
-        label={title}
-        problems={[]}
-        onSubmit={() => what.trim() !== '' && why.trim() !== '' && onSaid({ what, why })}
-      >
-        <Field label={makingWords.whatHappened} where="what" value={what} onChange={setWhat} isFirst />
-        <Field label={makingWords.why} where="why" value={why} onChange={setWhy} />
-        <Button type="submit" isAct isBench isDisabled={what.trim() === '' || why.trim() === ''}>
-          {partWords.save}
+      {caution && (
+        <div className={styles.wrong}>
+          <p>
+            <strong>{caution.says}</strong>
+          </p>
+          <p>{caution.mend}</p>
+        </div>
+      )}
+      <Form label={title} problems={[]} onSubmit={() => isComplete && onSaid(draft)}>
+        <Field
+          label={makingWords.whatHappened}
+          where="what"
+          value={draft.what}
+          onChange={set('what')}
+          isFirst
+        />
+        <Field label={makingWords.why} where="why" value={draft.why} onChange={set('why')} />
+        <Button
+          type="submit"
+          isAct={caution === undefined}
+          isStop={caution !== undefined}
+          isBench
+          isDisabled={!isComplete}
+        >
+          {saveWord}
         </Button>
       </Form>
     </Dialog>

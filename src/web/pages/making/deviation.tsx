@@ -21,17 +21,16 @@ export function Deviation({ batch, screen }: Props) {
         {makingWords.differently}
       </Button>
       <Problems problems={save.problems} />
-      {isOpen && (
-        <DeviationDialog
-          title={makingWords.differentlyTitle}
-          isOpen
-          onClose={() => setOpen(false)}
-          onSaid={(said) => {
-            setOpen(false);
-            void save.write({ params: { id: batch.id }, body: { screen, ...said } });
-          }}
-        />
-      )}
+      <DeviationDialog
+        key={batch.deviations.length}
+        title={makingWords.differentlyTitle}
+        isOpen={isOpen}
+        onClose={() => setOpen(false)}
+        onSaid={(said) => {
+          setOpen(false);
+          void save.write({ params: { id: batch.id }, body: { screen, ...said } });
+        }}
+      />
     </>
   );
 }

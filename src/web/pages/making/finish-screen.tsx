@@ -1,6 +1,6 @@
 import { readDecimal, toText } from '../../../core/quantity/index.ts';
 import { makingWords, sayGrams } from '../../../words/index.ts';
-import { useDraft } from '../../api/use-draft.ts';
+import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -17,15 +17,14 @@ function netText(gross: string, tare: string): string {
 
 /** Everything is in: what came out is weighed and becomes a lot. */
 export function FinishScreen({ batch }: { readonly batch: Batch }) {
-  const { draft, set } = useDraft({ gross: '', tare: '' });
+  const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.yield`, { gross: '', tare: '' });
   const finish = useWrite('finishBatch');
   const net = netText(draft.gross, draft.tare);
+  async function submit() {
+    if (await finish.write({ params: { id: batch.id }, body: { yieldGrams: net } })) forget();
+  }
   return (
-    <Form
-      label={makingWords.allDone}
-      problems={finish.problems}
-      onSubmit={() => void finish.write({ params: { id: batch.id }, body: { yieldGrams: net } })}
-    >
+    <Form label={makingWords.allDone} problems={finish.problems} onSubmit={() => void submit()}>
       <p className="soft">{makingWords.allDoneSoft}</p>
       <SideBySide>
         <Field

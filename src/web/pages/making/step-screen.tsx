@@ -1,5 +1,5 @@
 import { makingWords } from '../../../words/index.ts';
-import { useDraft } from '../../api/use-draft.ts';
+import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -22,7 +22,11 @@ interface Props {
 
 /** One step of the method, with the temperature and time that it wants and had. */
 export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
-  const { draft, set } = useDraft({ celsius: '', minutes: '', remark: '' });
+  const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.step.${screen.position}`, {
+    celsius: '',
+    minutes: '',
+    remark: '',
+  });
   const save = useWrite('recordStep');
   async function enter() {
     const body = {
@@ -31,7 +35,9 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
       minutes: typedDecimalOrNull(draft.minutes),
       remark: draft.remark,
     };
-    if (await save.write({ params: { id: batch.id }, body })) onDone();
+    if (!(await save.write({ params: { id: batch.id }, body }))) return;
+    forget();
+    onDone();
   }
   return (
     <div className={styles.screen}>

@@ -1,4 +1,4 @@
-import { makingWords } from '../../../words/index.ts';
+import { makingWords, sayDecimal } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
 import type { Addition } from './addition-screen.tsx';
 import styles from './bench.module.css';
@@ -31,10 +31,10 @@ export function WeightBand({ typed, screen, verdict }: Props) {
         <div className={styles.ok} />
         {hand !== undefined && <div className={styles.hand} style={{ left: `${hand}%` }} />}
         <span className={styles.mark} style={{ left: '40%' }}>
-          {screen.lowGrams}
+          {sayDecimal(screen.lowGrams)}
         </span>
         <span className={styles.mark} style={{ left: '60%' }}>
-          {screen.highGrams}
+          {sayDecimal(screen.highGrams)}
         </span>
       </div>
       <p aria-live="polite">

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bandVerdict, handPercent } from './weight-verdict.ts';
+import { bandVerdict, handPercent, whyNotWeighed } from './weight-verdict.ts';
 
 const band = { targetGrams: '3.36', lowGrams: '3.30', highGrams: '3.42' };
 
@@ -17,6 +17,15 @@ describe('the weight against its band', () => {
   it('says nothing of what is no number', () => {
     expect(bandVerdict('', band)).toBe('nothing');
     expect(bandVerdict('3,36', band)).toBe('nothing');
+  });
+
+  it('is no weight where a scale cannot show it, and that is told before anything is asked', () => {
+    expect(bandVerdict('-3.36', band)).toBe('nothing');
+    expect(bandVerdict('0', band)).toBe('nothing');
+    expect(whyNotWeighed('-3.36')).toMatchObject({ code: 'value-not-above', found: '-3.36' });
+    expect(whyNotWeighed('0')?.code).toBe('value-not-above');
+    expect(whyNotWeighed('3,36')?.code).toBe('comma-for-point');
+    expect(whyNotWeighed('0.01')).toBeUndefined();
   });
 
   it('draws the hand over the band, and never off the line', () => {

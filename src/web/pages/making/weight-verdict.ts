@@ -1,3 +1,4 @@
+import { type Problem, problem } from '../../../core/problem.ts';
 import { exact, readDecimal } from '../../../core/quantity/index.ts';
 
 interface Band {
@@ -8,10 +9,19 @@ interface Band {
 
 export type BandVerdict = 'inside' | 'low' | 'high' | 'nothing';
 
+/** Why no scale shows this: looked at before anybody is asked what happened. */
+export function whyNotWeighed(typed: string): Problem | undefined {
+  const read = readDecimal(typed, 'actualGrams');
+  if (!read.ok) return read.problems[0];
+  return read.value.gt(0)
+    ? undefined
+    : problem('value-not-above', 'actualGrams', { found: typed, allowed: 0 });
+}
+
 /** Where the typed weight lies; the edges themselves are inside, as at the workshop. */
 export function bandVerdict(typed: string, band: Band): BandVerdict {
   const read = readDecimal(typed, 'grams');
-  if (!read.ok) return 'nothing';
+  if (!read.ok || read.value.lte(0)) return 'nothing';
   if (read.value.lt(band.lowGrams)) return 'low';
   return read.value.gt(band.highGrams) ? 'high' : 'inside';
 }

@@ -1,0 +1,100 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from '../workshop/open-browser.ts';
+import { stampBy } from '../workshop/stamp.ts';
+import { type RunningServer, startServer } from '../workshop/start-server.ts';
+
+const PHONE = { width: 375, height: 750 };
+/** A greasy knuckle (common practice, no source). */
+const TAP = 64;
+
+/** One step of a batch on a small phone, with a thumb. */
+describe('the bench on a phone', () => {
+  let server: RunningServer;
+  let browser: Browser;
+  let person = '';
+  let path = '';
+
+  beforeAll(async () => {
+    server = await startServer({ args: ['--example'] });
+    browser = await openBrowser();
+    person = (await server.call('getWorkshop')).people[0]?.id ?? '';
+    path = `/making/${await startAny(server, person)}`;
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server.stop();
+  });
+
+  const open = async () => {
+    const opened = await openPage(browser, person, { viewport: PHONE, hasTouch: true });
+    await opened.page.goto(server.address + path);
+    await scale(opened.page).waitFor();
+    return opened;
+  };
+
+  it('has all keys, the target, the scale and the button in view at once, each large enough', async () => {
+    const { page, context } = await open();
+    const keys = page.getByRole('group', { name: 'Number keys' }).getByRole('button');
+    expect(await keys.count()).toBe(12);
+    const targets = [...(await keys.all()), page.getByRole('button', { name: /^Done:/ })];
+    for (const target of targets) {
+      const box = await target.boundingBox();
+      expect(box?.height ?? 0).toBeGreaterThanOrEqual(TAP);
+      expect(box?.width ?? 0).toBeGreaterThanOrEqual(TAP);
+      expect(box?.y ?? -1).toBeGreaterThanOrEqual(0);
+      expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(PHONE.height);
+    }
+    const firstKey = (await keys.first().boundingBox())?.y ?? 0;
+    for (const shown of [
+      page.getByText('Weigh out'),
+      scale(page),
+      page.getByText('type what the scale shows'),
+    ]) {
+      const box = await shown.boundingBox();
+      expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(firstKey);
+    }
+    await context.close();
+  });
+
+  it('keeps the digits through a reload, until they are weighed in', async () => {
+    const { page, context } = await open();
+    for (const key of ['1', '2', '3']) await page.getByRole('button', { name: key, exact: true }).tap();
+    await page.reload();
+    await scale(page).waitFor();
+    expect(await scale(page).inputValue()).toBe('123');
+    await page.getByRole('button', { name: 'Rub out' }).tap();
+    expect(await scale(page).inputValue()).toBe('12');
+    await context.close();
+  });
+
+  it('says that a weight cannot be negative before it asks what happened', async () => {
+    const { page, context } = await open();
+    await scale(page).fill('-5');
+    await page.getByRole('button', { name: /^Done:/ }).tap();
+    await page.getByRole('alert').filter({ hasText: /\S/ }).waitFor();
+    expect(await page.getByRole('dialog').count()).toBe(0);
+    const alert = await page.getByRole('alert').filter({ hasText: /\S/ }).boundingBox();
+    const keys = await page.getByRole('group', { name: 'Number keys' }).boundingBox();
+    expect((alert?.y ?? 0) + (alert?.height ?? 0), 'not behind the keys').toBeLessThanOrEqual(keys?.y ?? 0);
+    await context.close();
+  });
+});
+
+const scale = (page: Page) => page.getByRole('textbox', { name: 'Grams on the scale' });
+
+/** Whichever mixture of the example can be started as a trial now. */
+async function startAny(server: RunningServer, person: string): Promise<string> {
+  for (const formula of await server.call('listFormulas')) {
+    const wish = {
+      revisionId: formula.latest?.id,
+      purpose: 'trial',
+      markets: ['GB'],
+      size: { by: 'grams', grams: '100' },
+    };
+    const started = await server.send('startBatch', { body: { stamp: stampBy(person), wish } });
+    const batch = (await started.json()) as { id?: string; screens?: { kind: string }[] };
+    if (started.ok && batch.id !== undefined && batch.screens?.[0]?.kind === 'addition') return batch.id;
+  }
+  throw new Error('no mixture of the example could be started');
+}
