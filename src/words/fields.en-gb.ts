@@ -31,6 +31,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   version: 'the state that was seen',
   like: 'what to look for',
   order: 'the order',
+  parcel: 'the parcel',
   formula: 'the formula',
   label: 'the label',
   person: 'the person',

@@ -1,5 +1,8 @@
-/** Between thousands: a narrow space that never breaks a line (ISO 80000-1, 7.3.1: groups of three, no comma). */
-export const THIN_SPACE = '\u202f';
+/**
+ * Between thousands: a space that never breaks a line (ISO 80000-1, 7.3.1: groups of three, no comma). Not the narrow
+ * one: in our typeface that is hardly seen, and 1 000 looks like 1000.
+ */
+const GROUP_SPACE = '\u00a0';
 const NO_BREAK_SPACE = '\u00a0';
 
 /** Decimal text, as it stands, with its thousands apart: `12345.60` becomes `12 345.60`. Never rounded. */
@@ -7,7 +10,7 @@ export function sayDecimal(value: string | number): string {
   const text = String(value);
   const read = /^([+-]?)(\d+)(\.\d+)?$/.exec(text);
   if (!read) return text;
-  const whole = (read[2] ?? '').replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
+  const whole = (read[2] ?? '').replace(/\B(?=(\d{3})+$)/g, GROUP_SPACE);
   return `${read[1]?.replace('-', '\u2212') ?? ''}${whole}${read[3] ?? ''}`;
 }
 
@@ -24,5 +27,5 @@ export const sayGrams = (grams: string | number): string => `${sayDecimal(grams)
 export const sayMoney = (amount: string, currency: string): string =>
   new Intl.NumberFormat('en-GB', { style: 'currency', currency })
     .formatToParts(amount as Intl.StringNumericLiteral)
-    .map(({ type, value }) => (type === 'group' ? THIN_SPACE : type === 'minusSign' ? '\u2212' : value))
+    .map(({ type, value }) => (type === 'group' ? GROUP_SPACE : type === 'minusSign' ? '\u2212' : value))
     .join('');

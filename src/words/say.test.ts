@@ -5,19 +5,19 @@ import { sayDate, sayDateInFull, sayDateWithYear, sayInstant, sayTime } from './
 import { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
 import { sayProblem } from './say-problem.ts';
 
-const THIN = '\u202f';
+const APART = '\u00a0';
 
 describe('figures', () => {
-  it('are said with thin spaces between thousands, and never rounded where they are text', () => {
-    expect(sayDecimal('12345.60')).toBe(`12${THIN}345.60`);
-    expect(sayDecimal('1234567')).toBe(`1${THIN}234${THIN}567`);
-    expect(sayGrams('1234.5')).toBe(`1${THIN}234.5\u00a0g`);
+  it('are said with spaces between thousands, and never rounded where they are text', () => {
+    expect(sayDecimal('12345.60')).toBe(`12${APART}345.60`);
+    expect(sayDecimal('1234567')).toBe(`1${APART}234${APART}567`);
+    expect(sayGrams('1234.5')).toBe(`1${APART}234.5\u00a0g`);
     expect(sayDecimal('0.000001')).toBe('0.000001');
     expect(sayDecimal('-12')).toBe('\u221212');
-    expect(sayNumber(1234.56789)).toBe(`1${THIN}234.568`);
+    expect(sayNumber(1234.56789)).toBe(`1${APART}234.568`);
     expect(sayMoney('27.4', 'GBP')).toBe('\u00a327.40');
-    expect(sayMoney('1027.4', 'GBP')).toBe(`\u00a31${THIN}027.40`);
-    expect(sayMoney('-1234567', 'GBP')).toBe(`\u2212\u00a31${THIN}234${THIN}567.00`);
+    expect(sayMoney('1027.4', 'GBP')).toBe(`\u00a31${APART}027.40`);
+    expect(sayMoney('-1234567', 'GBP')).toBe(`\u2212\u00a31${APART}234${APART}567.00`);
   });
 
   it('stay as they are where they are no figures', () => {
@@ -55,17 +55,17 @@ describe('a saying', () => {
       lot: '20261',
     };
     expect(render(text, words)).toBe(
-      `12${THIN}345.5 g, 1${THIN}000 %, 2${THIN}500 g, 1${THIN}200 tins, order 1042, lot 20261`,
+      `12${APART}345.5 g, 1${APART}000 %, 2${APART}500 g, 1${APART}200 tins, order 1042, lot 20261`,
     );
   });
 
   it('counts in plurals as before', () => {
-    expect(render('{n, plural, one {# tin} other {{n} tins}}', { n: 1500 })).toBe(`1${THIN}500 tins`);
+    expect(render('{n, plural, one {# tin} other {{n} tins}}', { n: 1500 })).toBe(`1${APART}500 tins`);
   });
 
   it('has days by their names, years and times where the text asks, and plurals', () => {
     const words = { n: 1200, day: '2026-11-27' };
-    expect(render('{n, plural, one {# tin} other {# tins}}', words)).toBe(`1${THIN}200 tins`);
+    expect(render('{n, plural, one {# tin} other {# tins}}', words)).toBe(`1${APART}200 tins`);
     expect(render('{day, date, long}', words)).toBe('27 November 2026');
     expect(render('{at, time, short}', { at: '2026-11-27T08:05:00Z' }, 'Europe/Berlin')).toBe('09:05');
   });

@@ -41,7 +41,7 @@ describe('the start of a batch', () => {
     expect(codesOf(refusal)).toEqual(['item-short', 'batch-hindered']);
     if (refusal.ok) return;
     expect(refusal.problems[0] && sayProblem(refusal.problems[0]).says).toBe(
-      'There is too little of Sunflower oil: 1\u202f000 g of 1\u202f050 g; 50 g missing.',
+      'There is too little of Sunflower oil: 1\u00a0000 g of 1\u00a0050 g; 50 g missing.',
     );
     expect(await at.bench.get('listBatches')).toEqual([]);
   });

@@ -5,6 +5,7 @@ import { Card } from '../../parts/card.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
+import styles from './label.module.css';
 import type { Label } from './label-page.tsx';
 
 const KINDS = { there: 'ready', missing: 'stop', 'not-needed': 'plain' } as const;
@@ -51,7 +52,7 @@ export function Elements({ label }: { readonly label: Label }) {
         ]}
       />
       {ingredients !== '' && (
-        <p>
+        <p className={styles.copy}>
           <Button onPress={() => void copy()}>{isCopied ? labelWords.copied : labelWords.copyText}</Button>
         </p>
       )}
