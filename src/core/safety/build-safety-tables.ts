@@ -1,31 +1,12 @@
-import type { SubstanceMatches } from './match-rows.ts';
-import type { LimitPlan } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
-import { indexRows, type Recognised, type RowIndex } from './row-index.ts';
+import { indexRows, type Recognised } from './row-index.ts';
 import type {
-  AllergenRow,
   IfraRow,
   KnownMaterialRow,
   PublishedSafetyTables,
   RestrictionRow,
-  SharedCasRow,
 } from './safety-table-rows.ts';
-import type { Substance } from './substance.ts';
-
-/** The published tables with their indexes, and what has been looked up in them before. Build once, judge often. */
-export interface SafetyTables {
-  readonly allergens: RowIndex<AllergenRow>;
-  readonly restrictions: RowIndex<RestrictionRow>;
-  readonly ifra: RowIndex<IfraRow>;
-  readonly sharedCas: ReadonlyMap<string, readonly SharedCasRow[]>;
-  readonly materialsByName: ReadonlyMap<string, readonly KnownMaterialRow[]>;
-  readonly materialsByCas: ReadonlyMap<string, readonly KnownMaterialRow[]>;
-  /** Remembered answers: the same substance met again is not looked up again. */
-  readonly remembered: {
-    readonly matches: Map<string, SubstanceMatches>;
-    readonly plans: Map<string, Map<RestrictionRow, LimitPlan>>;
-  };
-}
+import type { SafetyTables } from './safety-tables.ts';
 
 const namedRow = <Row extends RestrictionRow | IfraRow>(row: Row): Recognised<Row> => ({
   row,
@@ -61,8 +42,3 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
     remembered: { matches: new Map(), plans: new Map() },
   };
 }
-
-const listKey = (more: readonly string[] | undefined): string => (more === undefined ? '' : more.join('+'));
-
-export const substanceKey = (one: Substance): string =>
-  `${one.name}|${one.cas ?? ''}|${one.plantPart ?? ''}|${one.process ?? ''}|${one.origin ?? ''}|${listKey(one.alsoNames)}|${listKey(one.alsoCas)}`;

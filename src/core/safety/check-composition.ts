@@ -1,4 +1,3 @@
-import type { SafetyTables } from './build-safety-tables.ts';
 import { type Composition, composeContributions } from './compose.ts';
 import type {
   CheckedNamingUnknown,
@@ -25,6 +24,7 @@ import {
 } from './name-allergens.ts';
 import { normaliseName } from './read-name.ts';
 import type { Market } from './safety-table-rows.ts';
+import type { SafetyTables } from './safety-tables.ts';
 
 /**
  * Looks up what a named person decided; an unknown has the same key in every check of its revision. Object.assign, not

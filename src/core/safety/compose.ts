@@ -1,11 +1,12 @@
 import type { ExactInput, Quotient } from '../quantity/index.ts';
-import type { SafetyTables } from './build-safety-tables.ts';
 import type { Match, MatchDoubt } from './match.ts';
-import { matchRows, type SubstanceMatches } from './match-rows.ts';
+import { matchRows } from './match-rows.ts';
 import { addPercents, type PercentSum, readPercent, toPercent } from './percent-sum.ts';
 import { normaliseName } from './read-name.ts';
 import type { AllergenRow, IfraRow, RestrictionRow } from './safety-table-rows.ts';
+import type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
 import type { Contribution, Provenance, Substance } from './substance.ts';
+import type { Told } from './told.ts';
 
 /** A contribution whose percentage has been read, and whose rows have been found, once for all markets. */
 export interface Member {
@@ -14,18 +15,6 @@ export interface Member {
   readonly typical: PercentSum | undefined;
   /** What is told of it where nothing is added to it. */
   readonly told: Told;
-}
-
-/** What an answer says of the members that it counts. */
-export interface Told {
-  /** The input's name; where several members are summed, the rule's. */
-  readonly name: string;
-  readonly percent: number;
-  readonly typicalPercent?: number;
-  readonly members: readonly string[];
-  /** The weakest confidence of the amounts. */
-  readonly amountConfidence?: string;
-  readonly fromMaterials?: readonly string[];
 }
 
 /** Everything in the product that falls under one row. */

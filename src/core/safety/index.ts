@@ -1,4 +1,4 @@
-export { buildSafetyTables, type SafetyTables } from './build-safety-tables.ts';
+export { buildSafetyTables } from './build-safety-tables.ts';
 export { checkComposition } from './check-composition.ts';
 export type {
   CheckedNamingUnknown,
@@ -23,9 +23,9 @@ export {
   type SafetyReport,
 } from './judge-report.ts';
 export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
-export type { LimitKind, LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
+export type { LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
 export type { Match, MatchDoubt } from './match.ts';
-export { matchRows, type SubstanceMatches } from './match-rows.ts';
+export { matchRows } from './match-rows.ts';
 export {
   type NamedAllergen,
   type NamingAnswer,
@@ -46,5 +46,7 @@ export type {
   SharedCasRow,
   Use,
 } from './safety-table-rows.ts';
+export type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
 export type { ProductKind } from './situations.ts';
 export type { Contribution, Substance } from './substance.ts';
+export type { LimitKind } from './told.ts';

@@ -1,8 +1,9 @@
 import { type Exact, exact, ONE, sumOf } from '../quantity/index.ts';
 import { type Composition, type Group, groupMembers } from './compose.ts';
-import { type LimitVerdict, type RuleTold, tellVerdict } from './limit-verdict.ts';
+import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
 import { comparePercent, picopercentFrom, toExactPercent, toPercent } from './percent-sum.ts';
 import type { IfraRow, Use } from './safety-table-rows.ts';
+import type { RuleTold } from './told.ts';
 
 export interface IfraContext {
   readonly category: string;

@@ -1,11 +1,11 @@
-import type { SafetyTables } from './build-safety-tables.ts';
 import type { LimitContext } from './choose-rules.ts';
 import { type Composition, type Group, groupMembers, type Member } from './compose.ts';
 import { type Judged, type LimitVerdict, tellVerdict, type UnknownReason } from './limit-verdict.ts';
 import { addPercents, comparePercent, type PercentSum, percentFromPico, toPercent } from './percent-sum.ts';
-import { LESS_THAN_PUT_IN, type LimitPlan, type PlannedRule, recallPlans } from './plan-limits.ts';
+import { LESS_THAN_PUT_IN, recallPlans } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
 import type { RestrictionRow } from './safety-table-rows.ts';
+import type { LimitPlan, PlannedRule, SafetyTables } from './safety-tables.ts';
 
 type LawGroup = Group<RestrictionRow>;
 

@@ -1,9 +1,9 @@
-import type { SafetyTables } from './build-safety-tables.ts';
 import type { LimitContext } from './choose-rules.ts';
 import { type Composition, composeContributions, percentOfContribution } from './compose.ts';
 import { type IfraAnswer, judgeIfra } from './judge-ifra.ts';
 import { judgeLaw } from './judge-law.ts';
 import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
+import type { SafetyTables } from './safety-tables.ts';
 import type { Contribution } from './substance.ts';
 
 export type LimitsContext = Omit<LimitContext, 'hasNitrosatingAgent'>;

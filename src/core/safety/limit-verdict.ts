@@ -1,8 +1,7 @@
-import type { Told } from './compose.ts';
 import type { MatchDoubt } from './match.ts';
+import type { RuleTold, Told } from './told.ts';
 
 export type VerdictWord = 'within' | 'over' | 'prohibited' | 'unknown' | 'no-rule';
-export type LimitKind = 'law' | 'ifra' | 'supplier' | 'assessor';
 
 /** Why a verdict is `unknown`. */
 export type UnknownReason =
@@ -17,25 +16,6 @@ export type UnknownReason =
   | 'counted-as-other'
   /** The rule is about the raw material or about a measured value: its certificate answers. */
   | 'needs-certificate';
-
-/** The rule that a verdict was judged by. */
-export interface RuleTold {
-  readonly kind?: LimitKind;
-  readonly entry?: string;
-  readonly edition?: string;
-  /** The rule's own name and where it stands. */
-  readonly source?: string;
-  readonly confidence?: string;
-  readonly ruleId?: string;
-  /** The value must lie below the limit; else the limit itself is allowed. */
-  readonly isStrict?: boolean;
-  /** A scientific opinion, not law. */
-  readonly force?: 'opinion';
-  /** What the figure counts, where it is not the substance itself. */
-  readonly asWhat?: string;
-  /** Exact label text that the rule asks for. */
-  readonly warning?: string;
-}
 
 /** How a rule was met. */
 export interface Judged {

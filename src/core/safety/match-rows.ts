@@ -1,11 +1,10 @@
-import { type SafetyTables, substanceKey } from './build-safety-tables.ts';
 import { doubted, foundRows, joinMatches, type Match } from './match.ts';
 import { matchKnownMaterials } from './match-known-materials.ts';
 import { matchSharedCas } from './match-shared-cas.ts';
 import { normaliseName, readNameHints } from './read-name.ts';
 import type { RowIndex } from './row-index.ts';
-import type { AllergenRow, IfraRow, RestrictionRow } from './safety-table-rows.ts';
-import { numbersOfSubstance, type Substance } from './substance.ts';
+import type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
+import { numbersOfSubstance, type Substance, substanceKey } from './substance.ts';
 import { areApart, rowsAllowing, type SubstanceKind } from './substance-kind.ts';
 
 /** A workshop's materials are a few hundred; the bound only keeps a long-lived process from growing. */
@@ -79,13 +78,6 @@ function withoutUndefined({ plantPart, process, origin }: Substance): Partial<Su
     ...(process !== undefined && { process }),
     ...(origin !== undefined && { origin }),
   };
-}
-
-/** Where a substance belongs in each of the tables. */
-export interface SubstanceMatches {
-  readonly allergens: Match<AllergenRow>;
-  readonly restrictions: Match<RestrictionRow>;
-  readonly ifra: Match<IfraRow>;
 }
 
 /** The same substance met again is not looked up again. */

@@ -1,4 +1,3 @@
-import type { SafetyTables } from './build-safety-tables.ts';
 import {
   type Composition,
   composeContributions,
@@ -6,14 +5,15 @@ import {
   type Group,
   groupMembers,
   percentOfContribution,
-  type Told,
 } from './compose.ts';
 import { type MatchDoubt, possibleRows } from './match.ts';
 import { matchRows } from './match-rows.ts';
 import { comparePercent, picopercentFrom } from './percent-sum.ts';
 import { normaliseName } from './read-name.ts';
 import type { AllergenRow, Market, Use } from './safety-table-rows.ts';
+import type { SafetyTables } from './safety-tables.ts';
 import { type Contribution, numbersOfSubstance, type Substance } from './substance.ts';
+import type { Told } from './told.ts';
 
 export interface NamingContext {
   readonly market: Market;

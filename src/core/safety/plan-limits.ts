@@ -1,32 +1,9 @@
-import type { SafetyTables } from './build-safety-tables.ts';
 import { chooseRules, groupComparable, type LimitContext, lowestRule } from './choose-rules.ts';
-import type { RuleTold } from './limit-verdict.ts';
 import { picopercentFrom } from './percent-sum.ts';
 import type { RestrictionRow, RestrictionRuleRow } from './safety-table-rows.ts';
+import type { LimitPlan, PlannedRule, SafetyTables } from './safety-tables.ts';
 import { situationsOf } from './situations.ts';
-
-/** A rule with what a verdict tells of it, and its limit in whole picopercent. */
-export interface PlannedRule {
-  readonly rule: RestrictionRuleRow;
-  readonly told: RuleTold;
-  /** NaN where the figure is not a share of the product, or not known. */
-  readonly limitPico: number;
-}
-
-/** What one row asks of a product, over all situations that the product may be used in. */
-export interface LimitPlan {
-  readonly prohibition?: PlannedRule;
-  /** The lowest known limits that a composition can be compared with. */
-  readonly limits: readonly PlannedRule[];
-  /** A rule whose value is not known. */
-  readonly notKnown?: PlannedRule;
-  /** The row limits finished products, but none of its rules covers this use. */
-  readonly isUncovered: boolean;
-  /** Rules that only a certificate or a measurement can answer. */
-  readonly certificates: readonly PlannedRule[];
-  /** What is told where no rule decides. */
-  readonly told: RuleTold;
-}
+import type { RuleTold } from './told.ts';
 
 function tellRule(row: RestrictionRow, rule: RestrictionRuleRow | undefined): RuleTold {
   const { annex, entry } = row;

@@ -36,3 +36,8 @@ export interface Provenance {
 export interface Contribution extends Substance, Provenance {
   readonly percent: ExactInput;
 }
+
+const listKey = (more: readonly string[] | undefined): string => (more === undefined ? '' : more.join('+'));
+
+export const substanceKey = (one: Substance): string =>
+  `${one.name}|${one.cas ?? ''}|${one.plantPart ?? ''}|${one.process ?? ''}|${one.origin ?? ''}|${listKey(one.alsoNames)}|${listKey(one.alsoCas)}`;

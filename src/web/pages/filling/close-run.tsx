@@ -9,7 +9,7 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
-import type { Run } from './run-page.tsx';
+import type { Run } from './run.ts';
 
 /** Counting, keeping the sample, weighing what is left: then the tins become a lot that waits for its release. */
 export function CloseRun({ run }: { readonly run: Run }) {

@@ -10,7 +10,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { State } from '../../parts/state.tsx';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import bench from '../making/bench.module.css';
-import type { Run } from './run-page.tsx';
+import type { Run } from './run.ts';
 
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
 

@@ -1,7 +1,7 @@
 import { fillingWords } from '../../../words/index.ts';
 import { plotFills } from './plot-fills.ts';
 import styles from './run.module.css';
-import type { Run } from './run-page.tsx';
+import type { Run } from './run.ts';
 
 /** Each tin as a dot against what the label states. */
 export function FillPlot({ run }: { readonly run: Run }) {

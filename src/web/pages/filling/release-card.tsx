@@ -10,7 +10,7 @@ import { Moment } from '../../parts/moment.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import styles from './run.module.css';
-import type { Run } from './run-page.tsx';
+import type { Run } from './run.ts';
 
 /** A named person's decision after the checks; afterwards, who decided and when. */
 export const ReleaseCard = ({ run }: { readonly run: Run }) => (

@@ -1,6 +1,5 @@
 import { useParams } from '@tanstack/react-router';
 import { fillingWords, sayDateWithYear, sayGrams } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
@@ -14,9 +13,8 @@ import { CostCard } from './cost-card.tsx';
 import { FillPad } from './fill-pad.tsx';
 import { FillPlot } from './fill-plot.tsx';
 import { ReleaseCard } from './release-card.tsx';
+import type { Run } from './run.ts';
 import { WeightList } from './weight-list.tsx';
-
-export type Run = AnswerOf<'getRun'>;
 
 export function RunPage() {
   const { id } = useParams({ from: '/filling/$id' });

@@ -13,7 +13,7 @@ import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
-import type { Batch } from '../making/batch-page.tsx';
+import type { Batch } from '../making/batch.ts';
 
 export function StartRunPage() {
   const { id } = useParams({ from: '/making/$id/fill' });

@@ -4,7 +4,7 @@ import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import { AskReason } from '../making/ask-reason.tsx';
-import type { Run } from './run-page.tsx';
+import type { Run } from './run.ts';
 
 type Weight = Run['weights'][number];
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;

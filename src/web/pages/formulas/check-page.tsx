@@ -1,6 +1,5 @@
 import { useParams } from '@tanstack/react-router';
 import { checkWords, formulaWords } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -9,12 +8,11 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import styles from './check.module.css';
-import type { Formula } from './formulas-page.tsx';
+import type { Check } from './check.ts';
+import type { Formula } from './formula.ts';
 import { LimitTable } from './limit-table.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
-
-export type Check = AnswerOf<'checkRevision'>;
 
 export function CheckPage() {
   const { id } = useParams({ from: '/formulas/$id/check' });

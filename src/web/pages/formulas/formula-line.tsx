@@ -4,7 +4,7 @@ import { LinkButton } from '../../parts/link-button.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { State } from '../../parts/state.tsx';
-import type { Formula } from './formulas-page.tsx';
+import type { Formula } from './formula.ts';
 
 /** One formula in the list: its stages at a glance. */
 export const FormulaLine = ({ formula }: { readonly formula: Formula }) => (

@@ -7,7 +7,7 @@ import { List } from '../../parts/list.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
-import type { Formula } from './formulas-page.tsx';
+import type { Formula } from './formula.ts';
 
 export function FormulaPage() {
   const { id } = useParams({ from: '/formulas/$id' });

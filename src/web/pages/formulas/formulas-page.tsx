@@ -1,14 +1,12 @@
 import { formulaWords } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
+import type { Formula } from './formula.ts';
 import { FormulaLine } from './formula-line.tsx';
-
-export type Formula = AnswerOf<'listFormulas'>[number];
 
 export const FormulasPage = () => (
   <Loaded read={useRead('listFormulas')} title={formulaWords.title}>

@@ -5,7 +5,7 @@ import { Disclosure } from '../../parts/disclosure.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
 import styles from './check.module.css';
-import type { Check } from './check-page.tsx';
+import type { Check } from './check.ts';
 import { closestFirst, shareOfLimit } from './limit-share.ts';
 
 type Market = Check['markets'][number];

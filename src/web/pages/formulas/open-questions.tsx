@@ -12,7 +12,7 @@ import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
-import type { Check } from './check-page.tsx';
+import type { Check } from './check.ts';
 
 type Question = Check['open'][number];
 

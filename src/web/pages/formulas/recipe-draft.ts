@@ -1,7 +1,7 @@
 import { exact, readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
-import type { Formula } from './formulas-page.tsx';
+import type { Formula } from './formula.ts';
 
 type Details = BodyOf<'saveRevision'>['details'];
 export type StepKind = Details['steps'][number]['kind'];

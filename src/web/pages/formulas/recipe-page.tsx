@@ -11,7 +11,7 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
-import type { Formula } from './formulas-page.tsx';
+import type { Formula } from './formula.ts';
 import { JudgedFields } from './judged-fields.tsx';
 import { detailsOf, draftOf } from './recipe-draft.ts';
 import { RecipeLines } from './recipe-lines.tsx';

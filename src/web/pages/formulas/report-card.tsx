@@ -2,7 +2,7 @@ import { checkWords, cutPercent, sayDateWithYear } from '../../../words/index.ts
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
-import type { Check } from './check-page.tsx';
+import type { Check } from './check.ts';
 
 /** Formula against the assessor's ranges, material by material. */
 export const ReportCard = ({ check: { report } }: { readonly check: Check }) => (

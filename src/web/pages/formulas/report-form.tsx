@@ -14,8 +14,8 @@ import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Report } from './report.ts';
 import { ReportRanges } from './report-ranges.tsx';
-import type { Report } from './reports-page.tsx';
 
 type Details = BodyOf<'saveReport'>['details'];
 

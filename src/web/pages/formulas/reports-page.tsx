@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { reportWords, sayDateWithYear } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -12,9 +11,8 @@ import { PrintLink } from '../../parts/print-link.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import { AttachFile } from './attach-file.tsx';
+import type { Report } from './report.ts';
 import { ReportForm } from './report-form.tsx';
-
-export type Report = AnswerOf<'listReports'>[number];
 
 export const ReportsPage = () => (
   <Loaded read={useRead('listReports')} title={reportWords.title}>

@@ -6,7 +6,7 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
 import styles from './label.module.css';
-import type { Label } from './label-page.tsx';
+import type { Label } from './label.ts';
 
 const KINDS = { there: 'ready', missing: 'stop', 'not-needed': 'plain' } as const;
 

@@ -1,7 +1,6 @@
 import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { checkWords, labelWords } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Select } from '../../parts/select.tsx';
@@ -9,13 +8,13 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
-import type { Run } from '../filling/run-page.tsx';
+import type { Run } from '../filling/run.ts';
 import { Elements } from './elements.tsx';
 import { Face } from './face.tsx';
 import styles from './label.module.css';
+import type { Label } from './label.ts';
 import { PrintLabel } from './print-label.tsx';
 
-export type Label = AnswerOf<'getRunLabel'>;
 type Market = Label['market'];
 
 export function LabelPage() {

@@ -9,8 +9,8 @@ import { PrintLink } from '../../parts/print-link.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { readWhole } from '../../show/read-whole.ts';
-import type { Run } from '../filling/run-page.tsx';
-import type { Label } from './label-page.tsx';
+import type { Run } from '../filling/run.ts';
+import type { Label } from './label.ts';
 
 interface Props {
   readonly run: Run;

@@ -1,7 +1,7 @@
 import { makingWords } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { AskReason } from './ask-reason.tsx';
-import type { Batch } from './batch-page.tsx';
+import type { Batch } from './batch.ts';
 
 export function AbandonBatch({ batch }: { readonly batch: Batch }) {
   const abandon = useWrite('abandonBatch');

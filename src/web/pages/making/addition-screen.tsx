@@ -7,7 +7,7 @@ import { KeyPad } from '../../parts/key-pad.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
-import type { Batch, Screen } from './batch-page.tsx';
+import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
 import { DeviationDialog, type DeviationSaid } from './deviation-dialog.tsx';
 import { isLaterDone } from './later-done.ts';
@@ -16,8 +16,6 @@ import { StrikeAddition } from './strike-addition.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import { WeightBand } from './weight-band.tsx';
 import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
-
-export type Addition = Extract<Screen, { kind: 'addition' }>;
 
 interface Props {
   readonly batch: Batch;

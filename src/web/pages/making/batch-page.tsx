@@ -1,13 +1,9 @@
 import { useParams } from '@tanstack/react-router';
 import { makingWords } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Loaded } from '../../parts/loaded.tsx';
 import { BatchRecord } from './batch-record.tsx';
 import { Bench } from './bench.tsx';
-
-export type Batch = AnswerOf<'getBatch'>;
-export type Screen = Batch['screens'][number];
 
 /** While it is being made: one step a screen. Afterwards: its record. */
 export function BatchPage() {

@@ -11,7 +11,7 @@ import { Problems } from '../../parts/problems.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { AsWeighed } from './as-weighed.tsx';
-import type { Batch } from './batch-page.tsx';
+import type { Batch } from './batch.ts';
 import { nameOf } from './bench.tsx';
 import { StruckEntry } from './struck-entries.tsx';
 

@@ -7,7 +7,7 @@ import { PageHeading } from '../../shell/page-heading.tsx';
 import { AbandonBatch } from './abandon-batch.tsx';
 import { AdditionScreen } from './addition-screen.tsx';
 import { AsWeighed } from './as-weighed.tsx';
-import type { Batch, Screen } from './batch-page.tsx';
+import type { Batch, Screen } from './batch.ts';
 import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
 import { FinishScreen } from './finish-screen.tsx';

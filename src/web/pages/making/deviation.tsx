@@ -3,7 +3,7 @@ import { makingWords } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
-import type { Batch } from './batch-page.tsx';
+import type { Batch } from './batch.ts';
 import { DeviationDialog } from './deviation-dialog.tsx';
 
 interface Props {

@@ -7,7 +7,7 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
-import type { Batch } from './batch-page.tsx';
+import type { Batch } from './batch.ts';
 
 /** Gross less tare, exact; what cannot be read goes on as typed and is named. */
 function netText(gross: string, tare: string): string {

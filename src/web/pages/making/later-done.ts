@@ -1,4 +1,4 @@
-import type { Screen } from './batch-page.tsx';
+import type { Screen } from './batch.ts';
 
 /** Whether the work went on after this place: a later step is done, or something of a later stage is weighed in. */
 export const isLaterDone = (screens: readonly Screen[], at: Screen): boolean =>

@@ -3,7 +3,7 @@ import { useRead } from '../../api/use-read.ts';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { Select } from '../../parts/select.tsx';
 import { showAmount } from '../../show/show-amount.ts';
-import type { Addition } from './addition-screen.tsx';
+import type { Addition } from './batch.ts';
 
 interface Props {
   readonly screen: Addition;

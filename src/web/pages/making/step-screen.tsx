@@ -7,7 +7,7 @@ import { Form } from '../../parts/form.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
-import type { Batch, Screen } from './batch-page.tsx';
+import type { Batch, Screen } from './batch.ts';
 import styles from './bench.module.css';
 
 type Step = Extract<Screen, { kind: 'step' }>;

@@ -1,6 +1,6 @@
 import { makingWords, sayGrams } from '../../../words/index.ts';
 import { Moment } from '../../parts/moment.tsx';
-import type { Batch } from './batch-page.tsx';
+import type { Batch } from './batch.ts';
 
 type Struck = Batch['struck'][number];
 

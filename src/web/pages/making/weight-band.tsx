@@ -1,6 +1,6 @@
 import { makingWords, sayDecimal } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
-import type { Addition } from './addition-screen.tsx';
+import type { Addition } from './batch.ts';
 import styles from './bench.module.css';
 import { type BandVerdict, handPercent } from './weight-verdict.ts';
 

@@ -1,0 +1,3 @@
+import type { AnswerOf } from '../../api/shapes.ts';
+
+export type Check = AnswerOf<'checkRevision'>;
