@@ -86,7 +86,7 @@ describe('a full disk', () => {
     const first = disk ? await startCli(['--folder', folder], built) : await startLimited();
     running.push(first.child);
     const by = await begin(first.address);
-    disk?.fillUpTo(300_000);
+    disk?.fillUpTo(600_000);
     const { kept, refusal } = await addUntilFull(first.address, by);
     expect(kept.length).toBeGreaterThan(10);
     const [code, status] = disk ? ['disk-full', 507] : ['disk-trouble', 500];
