@@ -73,7 +73,9 @@ describe('a server on a real port', () => {
     const result = await serve(() => new Response(), listening.port);
     expect(result).toEqual({
       ok: false,
-      problems: [{ code: 'port-taken', where: 'port', found: listening.port, allowed: listening.port + 1 }],
+      problems: [
+        { code: 'port-taken', where: 'port', found: `${listening.port}`, allowed: `${listening.port + 1}` },
+      ],
     });
   });
 

@@ -26,7 +26,8 @@ export function serve(
     server.once('error', (error: NodeJS.ErrnoException) => {
       const code = REFUSED[error.code ?? ''];
       if (code === undefined) fail(error);
-      else answer(refused(problem(code, 'port', { found: port, allowed: port + 1 })));
+      // As text: a port is a name, and its digits do not stand apart.
+      else answer(refused(problem(code, 'port', { found: String(port), allowed: String(port + 1) })));
     });
     server.listen(port, HOST, () => answer(done(listeningOf(server))));
   });
