@@ -33,7 +33,7 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
       const fresh = await chooseTins(tx, order, today);
       const parcel = merge([...kept, ...fresh]);
       await refuseStoppedBehind(tx, parcel);
-      if (parcel.length === 0) giveUp(problem('nothing-to-send', 'order', { found: order.number }));
+      if (parcel.length === 0) giveUp(problem('nothing-to-send', 'order', { found: String(order.number) }));
       const dispatchId = context.machine.newId();
       await tell({
         kind: 'order-dispatched',

@@ -21,7 +21,7 @@ export const getPickList: UseCase<'getPickList'> = async (context, { params }) =
   if (!order.ok) return order;
   const rows = rowsOf(order.value, 'reserved');
   if (rows.length === 0)
-    return refused(problem('nothing-kept-to-pick', 'order', { found: order.value.number }));
+    return refused(problem('nothing-kept-to-pick', 'order', { found: String(order.value.number) }));
   const lots = await lotsOf(context, rows);
   const places = new Map((await listPlaces(context.storage.db)).map((place) => [place.id, place.name]));
   return paint(
@@ -51,7 +51,7 @@ export const getPackingSlip: UseCase<'getPackingSlip'> = async (context, { param
   const kept = rowsOf(order.value, 'reserved');
   const rows = kept.length > 0 ? kept : rowsOf(order.value, 'sent');
   if (rows.length === 0)
-    return refused(problem('nothing-kept-to-pick', 'order', { found: order.value.number }));
+    return refused(problem('nothing-kept-to-pick', 'order', { found: String(order.value.number) }));
   const lots = await lotsOf(context, rows);
   const details = await workshopDetails(context);
   const contents = await contentsOf(context, order.value);

@@ -53,12 +53,13 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     (id) => viewOne(context, id),
   );
 
-const nothingToKeep = (order: OrderRow) => problem('nothing-to-keep', 'order', { found: order.number });
+const nothingToKeep = (order: OrderRow) =>
+  problem('nothing-to-keep', 'order', { found: String(order.number) });
 
 export async function openOrder(tx: Writer, id: string): Promise<OrderRow> {
   const order = await findOrder(tx, id);
   if (!order) giveUp(thingNotFound('id', id));
-  if (order.cancelled === 1) giveUp(problem('order-cancelled', 'id', { found: order.number }));
+  if (order.cancelled === 1) giveUp(problem('order-cancelled', 'id', { found: String(order.number) }));
   return order;
 }
 

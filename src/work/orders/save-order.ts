@@ -68,7 +68,7 @@ async function refuseUnfit(tx: Writer, body: Body): Promise<void> {
 async function findChangeable(tx: Writer, id: string): Promise<OrderRow> {
   const order = await findOrder(tx, id);
   if (!order) giveUp(thingNotFound('id', id));
-  if (order.cancelled === 1) giveUp(problem('order-cancelled', 'id', { found: order.number }));
+  if (order.cancelled === 1) giveUp(problem('order-cancelled', 'id', { found: String(order.number) }));
   return order;
 }
 
