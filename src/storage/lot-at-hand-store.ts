@@ -54,7 +54,21 @@ export async function listLotsAtHand(db: Reader, choice: LotChoice): Promise<Lot
 }
 
 /** Dates unknown come last: what is known to end is used before what may last (common practice, no source). */
+const NEVER_ENDS = '9999-12-31';
+
+/** Put in order here: to sort rows of so many fields took the database as long as to find them (measured). */
 async function selectLots(db: Reader, choice: LotChoice) {
+  const rows = await findLots(db, choice);
+  const endOf = (lot: (typeof rows)[number]): string => lot.best_before ?? lot.keep_until ?? NEVER_ENDS;
+  return rows.sort(
+    (one, other) =>
+      compareText(endOf(one), endOf(other)) || compareText(one.since, other.since) || one.seq - other.seq,
+  );
+}
+
+const compareText = (one: string, other: string): number => (one < other ? -1 : Number(one > other));
+
+async function findLots(db: Reader, choice: LotChoice) {
   const chosen = 'lotIds' in choice ? choice.lotIds : choice.itemIds;
   if (chosen.length === 0) return [];
   return db
@@ -72,11 +86,8 @@ async function selectLots(db: Reader, choice: LotChoice) {
         .as('item_name'),
     )
     .select(['formula.kind as formula_kind', 'batch.purpose as made_as'])
-    .select('batch.revision_id as made_by')
+    .select(['batch.revision_id as made_by', 'entry.seq'])
     .where('lotIds' in choice ? 'lot.id' : 'lot.item_id', 'in', chosen)
-    .orderBy((query) => query.fn.coalesce('lot.best_before', 'lot.keep_until', query.val('9999-12-31')))
-    .orderBy('lot.since')
-    .orderBy('entry.seq')
     .execute();
 }
 
@@ -102,15 +113,21 @@ async function readFirmWords(db: Reader, lotIds: readonly string[]) {
   return new Map(rows.map((row) => [row.lot_id, row]));
 }
 
+/** Summed before the places are looked up: one look-up for a sum, not one for each movement. */
 async function readPlaces(db: Reader, lotIds: readonly string[]): Promise<Map<string, StandingAt[]>> {
   const rows = await db
-    .selectFrom('movement')
-    .innerJoin('place', 'place.id', 'movement.place_id')
-    .select(['movement.lot_id', 'movement.place_id', 'place.kind as place_kind'])
-    .select((query) => query.fn.sum<number>('movement.quantity').as('quantity'))
-    .where('movement.lot_id', 'in', lotIds)
+    .selectFrom(
+      db
+        .selectFrom('movement')
+        .select(['lot_id', 'place_id'])
+        .select((query) => query.fn.sum<number>('quantity').as('quantity'))
+        .where('lot_id', 'in', lotIds)
+        .groupBy(['lot_id', 'place_id'])
+        .as('standing'),
+    )
+    .innerJoin('place', 'place.id', 'standing.place_id')
+    .select(['standing.lot_id', 'standing.place_id', 'standing.quantity', 'place.kind as place_kind'])
     .where('place.kind', '!=', 'retained')
-    .groupBy(['movement.lot_id', 'movement.place_id', 'place.kind'])
     .execute();
   const shelfFirst = (kind: string) => (kind === 'shelf' ? 0 : 1);
   const places = new Map<string, StandingAt[]>();

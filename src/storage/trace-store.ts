@@ -71,34 +71,29 @@ export interface SentTins {
 export async function listSentOfLots(db: Reader, lotIds: readonly string[]): Promise<SentTins[]> {
   if (lotIds.length === 0) return [];
   const rows = await db
-    .selectFrom('movement')
-    .innerJoin('lot', 'lot.id', 'movement.lot_id')
-    .innerJoin('dispatch', 'dispatch.id', 'movement.dispatch_id')
+    .selectFrom(sumSent(db, lotIds).as('sent'))
+    .innerJoin('lot', 'lot.id', 'sent.lot_id')
+    .innerJoin('dispatch', 'dispatch.id', 'sent.dispatch_id')
     .innerJoin('customer_order', 'customer_order.id', 'dispatch.order_id')
     .innerJoin('entry', 'entry.id', 'dispatch.entry_id')
-    .select([
-      'lot.id as lotId',
-      'lot.number as lotNumber',
-      'customer_order.id as orderId',
-      'customer_order.number as orderNumber',
-    ])
+    .select(['lot.id as lotId', 'lot.number as lotNumber', 'sent.quantity'])
+    .select(['customer_order.id as orderId', 'customer_order.number as orderNumber'])
     .select(['customer_order.customer_id as customerId', 'entry.happened_at as sentAt'])
-    .select((query) => query.fn.sum<number>('movement.quantity').as('quantity'))
-    .where('movement.lot_id', 'in', lotIds)
-    .where('movement.kind', '=', 'sold')
-    .groupBy(['lot.id', 'lot.number', 'dispatch.id'])
-    .groupBy([
-      'customer_order.id',
-      'customer_order.number',
-      'customer_order.customer_id',
-      'entry.happened_at',
-    ])
-    // A parcel that did not go after all was taken back.
-    .having((query) => query.fn.sum('movement.quantity'), '<', 0)
     .orderBy('customer_order.number')
     .execute();
   return rows.map(({ quantity, ...row }) => ({ ...row, units: -Number(quantity) }));
 }
+
+/** Summed before anything is looked up for it. A parcel that did not go after all was taken back: no row. */
+const sumSent = (db: Reader, lotIds: readonly string[]) =>
+  db
+    .selectFrom('movement')
+    .select(['lot_id', 'dispatch_id'])
+    .select((query) => query.fn.sum<number>('quantity').as('quantity'))
+    .where('lot_id', 'in', lotIds)
+    .where('kind', '=', 'sold')
+    .groupBy(['lot_id', 'dispatch_id'])
+    .having((query) => query.fn.sum('quantity'), '<', 0);
 
 /** Sums of a lot's movements by kind, over all places. */
 export async function sumByKind(db: Reader, lotId: string): Promise<Map<string, number>> {
