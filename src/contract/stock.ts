@@ -194,6 +194,25 @@ export const stockRoutes = {
     }),
     output: f.createdThing,
   }),
+  markOrdered: route({
+    method: 'POST',
+    path: '/api/materials/:id/ordered',
+    summary: 'Say that goods of it are ordered: they are on their way until some come in',
+    input: z.strictObject({
+      stamp: f.stamp,
+      orderedOn: f.date,
+      supplier: f.text.default(''),
+      expectedOn: f.date.nullable().default(null),
+    }),
+    output: f.createdThing,
+  }),
+  unmarkOrdered: route({
+    method: 'POST',
+    path: '/api/materials/:id/not-ordered',
+    summary: 'Say that nothing of it is on its way any more',
+    input: z.strictObject({ stamp: f.stamp }),
+    output: f.createdThing,
+  }),
   /** Ready-made facts for a new material: label names, constituents with their ranges and confidence. */
   suggestMaterials: route({
     method: 'GET',

@@ -49,15 +49,23 @@ const morningLine = z.object({
   level: z.object({ have: z.string(), full: z.string(), unit: f.unit }).nullable(),
 });
 
+/** What is to be bought, and what somebody ordered of it already. */
+const purchaseLine = morningLine.extend({
+  materialId: f.id,
+  supplier: z.string(),
+  onItsWay: z.object({ orderedOn: f.date, supplier: z.string(), expectedOn: f.date.nullable() }).nullable(),
+});
+
 export const morning = z.object({
   today: f.date,
   now: f.instant,
   sentence: f.saying,
   sendToday: z.array(morningLine),
   makeNext: z.array(morningLine),
-  buyThisWeek: z.array(morningLine),
+  buyThisWeek: z.array(purchaseLine),
 });
 export type MorningLine = z.output<typeof morningLine>;
+export type PurchaseLine = z.output<typeof purchaseLine>;
 
 export const traceRoutes = {
   findLots: route({

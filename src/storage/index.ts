@@ -100,6 +100,11 @@ export {
 export { type FirstThing, findFilledTables } from './first-step-store.ts';
 export { type FormulaRow, findFormula, insertFormula, listFormulas, updateFormula } from './formula-store.ts';
 export {
+  type GoodsOrderedRow,
+  insertGoodsOrdered,
+  listGoodsOnTheirWay,
+} from './goods-ordered-store.ts';
+export {
   type LotAtHand,
   type LotChoice,
   listLotsAtHand,

@@ -29,6 +29,7 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   filling_run: ['id'],
   label_print: [],
   attachment: ['id'],
+  goods_ordered: [],
 };
 
 export const rowKey = (table: string, row: RecordRow): string =>

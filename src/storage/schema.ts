@@ -15,6 +15,7 @@ export interface Database {
   movement: MovementTable;
   lot_status: LotStatusTable;
   firm_word: FirmWordTable;
+  goods_ordered: GoodsOrderedTable;
   addition: AdditionTable;
   step_record: StepRecordTable;
   deviation: DeviationTable;
@@ -125,6 +126,16 @@ export interface FirmWordTable {
   remark: string;
   /** The day it was at the bench. */
   said_on: string;
+}
+
+/** What somebody said of goods: ordered, or not after all. The last word counts, until goods come in. */
+export interface GoodsOrderedTable {
+  entry_id: string;
+  material_id: string;
+  is_on_its_way: number;
+  ordered_on: string | null;
+  supplier: string;
+  expected_on: string | null;
 }
 
 export interface AdditionTable {

@@ -2,6 +2,7 @@ import { fillingWords, labelWords } from './pages/filling.en-gb.ts';
 import { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 import { makingWords } from './pages/making.en-gb.ts';
 import { materialWords } from './pages/materials.en-gb.ts';
+import { morningWords } from './pages/morning.en-gb.ts';
 import { orderWords } from './pages/orders.en-gb.ts';
 import { productWords } from './pages/products.en-gb.ts';
 import { shelfWords } from './pages/shelf.en-gb.ts';
@@ -199,6 +200,8 @@ export const fieldWords: Readonly<Record<string, string>> = {
   orderId: 'the order',
   placedOn: order.placedOn,
   wantedBy: order.wantedBy,
+  orderedOn: morningWords.ordered.orderedOn,
+  expectedOn: morningWords.ordered.expectedOn,
   productId: fillingWords.product,
   'lines[].productId': fillingWords.product,
   'lines[].units': order.units,

@@ -64,6 +64,7 @@ export const RECORDS = [
   'filling_run',
   'label_print',
   'attachment',
+  'goods_ordered',
 ] as const;
 
 async function makeThings(db: Kysely<never>): Promise<void> {
@@ -292,6 +293,14 @@ async function makeEntriesAndLots(db: Kysely<never>): Promise<void> {
     remark: 'text',
     said_on: 'text',
   });
+  await makeTable(db, 'goods_ordered', ['entry_id'], {
+    entry_id: '-> entry.id',
+    material_id: '-> material.id',
+    is_on_its_way: 'integer',
+    ordered_on: 'text?',
+    supplier: 'text',
+    expected_on: 'text?',
+  });
   await makeTable(db, 'dispatch', ['id'], {
     id: 'text',
     entry_id: '-> entry.id',
@@ -446,6 +455,7 @@ async function makeIndexes(db: Kysely<never>): Promise<void> {
     ['lot', ['filling_run_id']],
     ['lot_status', ['lot_id']],
     ['firm_word', ['lot_id']],
+    ['goods_ordered', ['material_id']],
     ['addition', ['batch_id']],
     ['step_record', ['batch_id']],
     ['deviation', ['batch_id']],

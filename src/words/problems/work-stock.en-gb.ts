@@ -1,5 +1,17 @@
 /** What can be wrong with materials, lots, counts and movements. */
 export const workStockProblems = {
+  'ordered-in-future': {
+    says: 'The day of ordering, {found, date, long}, has not come yet.',
+    mend: 'Give the day on which it was ordered, {allowed, date, long} at the latest.',
+  },
+  'expected-before-ordered': {
+    says: 'It is expected on {found, date, long}, before it was ordered on {allowed, date, long}.',
+    mend: 'Give a later day, or leave it empty where the supplier named none.',
+  },
+  'nothing-on-its-way': {
+    says: 'Nothing of {found} is on its way: it came in, or somebody took the word back.',
+    mend: 'Look at the list of what to buy again.',
+  },
   'packaging-kind-missing': {
     says: 'It is not said what kind of packaging {found} is.',
     mend: 'Choose tin, lid, label, box or other.',

@@ -73,5 +73,8 @@ export const morningSayings = {
   'morning-buy-pack': 'Comes in packs of {packSize}{unit, select, g { g} other {}}.',
   'morning-buy-lead': 'Delivery takes {days, plural, =0 {no time} one {# day} other {# days}}.',
   'morning-lead-unknown': 'Nobody has said how long delivery takes.',
+  'morning-on-its-way': 'on its way',
+  'morning-goods-late': 'should be here',
+  'morning-ordered': `Ordered on {orderedOn, date, ::dMMMM}{hasSupplier, select, yes { from {supplier}} other {}}{expectedOnNear, select, none {; nobody has said when it comes} other {, {isPast, select, yes {was expected} other {expected}} ${day('expectedOn')}}}.`,
   'morning-to-shelf': 'To the shelf',
 } as const;

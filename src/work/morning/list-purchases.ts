@@ -1,19 +1,22 @@
 import type { Saying, trace } from '../../contract/index.ts';
 import { exact, gramsFromMicrograms, largest, roundToStep, toText } from '../../core/quantity/index.ts';
+import type { GoodsOrderedRow } from '../../storage/index.ts';
 import { isUsable } from '../lot-use.ts';
 import { nearDay } from '../orders/near-day.ts';
 import type { BookMaterial } from '../orders/read-order-book.ts';
 import { saying } from '../saying.ts';
 import type { MorningData } from './read-morning.ts';
 
-/** What open orders are short of, and what is under the level at which it is bought again. */
-export function listPurchases(data: MorningData): trace.MorningLine[] {
+/** What open orders are short of, and what is under the level at which it is bought again; what is on its way last. */
+export function listPurchases(data: MorningData): trace.PurchaseLine[] {
   const purchases = [...data.book.materials.values()].flatMap((material) => purchaseOf(data, material));
-  const rank = (line: trace.MorningLine) => (line.state === 'stop' ? 0 : 1);
+  const rank = (line: trace.MorningLine) => RANKS.indexOf(line.state);
   return purchases.sort((one, other) => rank(one) - rank(other) || one.title.localeCompare(other.title));
 }
 
-function purchaseOf(data: MorningData, material: BookMaterial): trace.MorningLine[] {
+const RANKS: readonly trace.MorningLine['state'][] = ['stop', 'watch', 'going', 'ready'];
+
+function purchaseOf(data: MorningData, material: BookMaterial): trace.PurchaseLine[] {
   const { id, name, details } = material;
   const unit = details.kind === 'packaging' ? 'pieces' : 'g';
   const inUnit = (quantity: number) =>
@@ -25,23 +28,54 @@ function purchaseOf(data: MorningData, material: BookMaterial): trace.MorningLin
   const isShort = short.gt(0);
   if (!isShort && !have.lt(reorderBelow)) return [];
   const facts = { have: toText(have), needed: toText(needed), unit };
+  const ordered = data.onTheirWay.get(id);
   return [
     {
       key: `buy ${id}`,
       title: name,
-      state: isShort ? 'stop' : 'watch',
-      stateWord: saying(isShort ? 'morning-short' : 'morning-low'),
+      ...(ordered
+        ? stateOnItsWay(ordered, data.book.today)
+        : {
+            state: isShort ? 'stop' : 'watch',
+            stateWord: saying(isShort ? 'morning-short' : 'morning-low'),
+          }),
       detail: [
+        ...(ordered ? [sayOrdered(ordered, data.book.today)] : []),
         isShort
           ? saying('morning-buy-short', { ...facts, short: toText(short) })
           : saying('morning-buy-low', { ...facts, reorderBelow: toText(reorderBelow) }),
         ...(isShort ? sayFirstWaiting(data, id) : []),
-        ...sayPack(details, unit),
+        ...(ordered ? [] : sayPack(details, unit)),
       ],
       action: { words: saying('morning-to-shelf'), to: '/shelf' },
       level: { have: toText(have), full: toText(largest(have, needed, reorderBelow)), unit },
+      materialId: id,
+      supplier: details.supplier,
+      onItsWay: ordered
+        ? { orderedOn: ordered.ordered_on ?? '', supplier: ordered.supplier, expectedOn: ordered.expected_on }
+        : null,
     },
   ];
+}
+
+/** What should have come by now is to be asked after. */
+function stateOnItsWay({ expected_on }: GoodsOrderedRow, today: string) {
+  const isLate = expected_on !== null && expected_on < today;
+  return isLate
+    ? { state: 'watch' as const, stateWord: saying('morning-goods-late') }
+    : { state: 'going' as const, stateWord: saying('morning-on-its-way') };
+}
+
+function sayOrdered({ ordered_on, supplier, expected_on }: GoodsOrderedRow, today: string): Saying {
+  const expected = expected_on ?? today;
+  return saying('morning-ordered', {
+    orderedOn: ordered_on,
+    supplier,
+    hasSupplier: supplier === '' ? 'no' : 'yes',
+    expectedOn: expected,
+    expectedOnNear: expected_on === null ? 'none' : nearDay(expected, today),
+    isPast: expected < today ? 'yes' : 'no',
+  });
 }
 
 /** Released and within its date, less what batches under way have still to take. */

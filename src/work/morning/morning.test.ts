@@ -9,6 +9,7 @@ import {
 } from '../../../test/workshop/build-making.ts';
 import { buildOrder, buildTins, fillTins, nameWorkshop } from '../../../test/workshop/build-order.ts';
 import { buildIngredient } from '../../../test/workshop/build-stock.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import type { trace } from '../../contract/index.ts';
 import { say } from '../../words/index.ts';
@@ -281,5 +282,65 @@ describe('the morning', () => {
     };
     expect(await lowAt('2000')).toEqual([]);
     expect(await lowAt('2000.000001')).toEqual(['Shea butter']);
+  });
+
+  describe('what was ordered', () => {
+    const mark = (more: Record<string, unknown> = {}) => {
+      const body = { orderedOn: '2026-11-25', supplier: 'Test Tins', expectedOn: '2026-12-10', ...more };
+      return bench.ask('markOrdered', { params: { id: shop.materials.lid }, body });
+    };
+    const lids = async () => (await morning()).buy.find((line) => line.title === 'Lid');
+
+    beforeEach(async () => {
+      await makeFirmBase(bench, shop, '500');
+      await bench.get('countLot', { params: { id: shop.lots.lid }, body: { pieces: 2, reason: 'Counted' } });
+      await order(5);
+    });
+
+    it('is on its way, and no longer the first thing to buy', async () => {
+      expect(await lids()).toMatchObject({ state: 'stop', word: 'short' });
+      await mark();
+      expect(await lids()).toMatchObject({ state: 'going', word: 'on its way' });
+      expect((await lids())?.detail[0]).toBe(
+        'Ordered on 25 November from Test Tins, expected Thursday 10 December.',
+      );
+      expect((await morning()).says).not.toContain('Buy Lid');
+    });
+
+    it('should be here once its day is over', async () => {
+      await mark({ expectedOn: '2026-11-25' });
+      expect(await lids()).toMatchObject({ state: 'watch', word: 'should be here' });
+    });
+
+    it('is cleared by goods that come in, though they are too few', async () => {
+      await mark();
+      const goods = {
+        materialId: shop.materials.lid,
+        quantity: '1',
+        supplierLot: null,
+        bestBefore: null,
+        accept: true,
+      };
+      await bench.get('receiveGoods', { body: goods });
+      expect(await lids()).toMatchObject({ state: 'stop', word: 'short' });
+      await mark({ expectedOn: null });
+      expect((await lids())?.detail[0]).toBe(
+        'Ordered on 25 November from Test Tins; nobody has said when it comes.',
+      );
+    });
+
+    it('is taken back by hand, once', async () => {
+      await mark();
+      const takeBack = () => bench.ask('unmarkOrdered', { params: { id: shop.materials.lid }, body: {} });
+      expect((await takeBack()).ok).toBe(true);
+      expect(await lids()).toMatchObject({ state: 'stop' });
+      expect(codesOf(await takeBack())).toEqual(['nothing-on-its-way']);
+    });
+
+    it('refuses a day of ordering to come, and goods that come before they were ordered', async () => {
+      expect(codesOf(await mark({ orderedOn: '2026-11-27' }))).toEqual(['ordered-in-future']);
+      expect(codesOf(await mark({ expectedOn: '2026-11-24' }))).toEqual(['expected-before-ordered']);
+      expect((await mark({ orderedOn: '2026-11-26', expectedOn: '2026-11-26' })).ok).toBe(true);
+    });
   });
 });

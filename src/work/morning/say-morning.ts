@@ -78,9 +78,12 @@ function makeFacts(data: MorningData): Facts | null {
   return next ? { pressing: 'make', item: next.product.name, units: next.units } : null;
 }
 
-function buyFacts({ book, needs }: MorningData): Facts | null {
-  const [itemId] = [...needs.short.keys()].filter((id) => book.materials.has(id));
+/** What is on its way need not be bought again. */
+function buyFacts({ book, needs, onTheirWay }: MorningData): Facts | null {
+  const [itemId, ...others] = [...needs.short.keys()].filter(
+    (id) => book.materials.has(id) && !onTheirWay.has(id),
+  );
   return itemId === undefined
     ? null
-    : { pressing: 'buy', item: book.materials.get(itemId)?.name ?? '', others: needs.short.size - 1 };
+    : { pressing: 'buy', item: book.materials.get(itemId)?.name ?? '', others: others.length };
 }

@@ -5,6 +5,7 @@ import { countLot } from './count-lot.ts';
 import { getLot } from './get-lot.ts';
 import { getShelf } from './get-shelf.ts';
 import { getMaterial, listMaterials } from './list-materials.ts';
+import { markOrdered, unmarkOrdered } from './mark-ordered.ts';
 import { moveLot } from './move-lot.ts';
 import { receiveGoods } from './receive-goods.ts';
 import { saveMaterial } from './save-material.ts';
@@ -19,6 +20,8 @@ export const stockUseCases = {
   listMaterials,
   getMaterial,
   saveMaterial,
+  markOrdered,
+  unmarkOrdered,
   suggestMaterials,
   getShelf,
   getLot,
@@ -33,6 +36,8 @@ export const stockUseCases = {
   | 'listMaterials'
   | 'getMaterial'
   | 'saveMaterial'
+  | 'markOrdered'
+  | 'unmarkOrdered'
   | 'suggestMaterials'
   | 'getShelf'
   | 'getLot'

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { trace } from '../../../contract/index.ts';
 import { Level } from '../../parts/level.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -10,9 +11,11 @@ interface Props {
   readonly line: trace.MorningLine;
   /** The first thing to do of its list carries the green. */
   readonly isFirst: boolean;
+  /** What else can be done, before the tap that the line leads to. */
+  readonly beside?: ReactNode;
 }
 
-export function MorningLine({ line, isFirst }: Props) {
+export function MorningLine({ line, isFirst, beside }: Props) {
   const [first, ...rest] = line.detail;
   return (
     <>
@@ -35,7 +38,7 @@ export function MorningLine({ line, isFirst }: Props) {
       ))}
       {line.action && (
         <ListFoot>
-          <span />
+          {beside ?? <span />}
           <LinkButton to={line.action.to} isAct={isFirst}>
             <Sentence saying={line.action.words} />
             <span className="visually-hidden">: {line.title}</span>

@@ -8,6 +8,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { Page } from '../../shell/page.tsx';
 import { FirstSteps } from '../start/first-steps.tsx';
+import { GoodsOrdered } from './goods-ordered.tsx';
 import styles from './morning.module.css';
 import { MorningList } from './morning-list.tsx';
 
@@ -40,7 +41,12 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
           lines={morning.makeNext}
           empty={morningWords.nothing.make}
         />
-        <MorningList title={morningWords.buy} lines={morning.buyThisWeek} empty={morningWords.nothing.buy} />
+        <MorningList
+          title={morningWords.buy}
+          lines={morning.buyThisWeek}
+          empty={morningWords.nothing.buy}
+          beside={(line) => <GoodsOrdered line={line} today={morning.today} />}
+        />
       </div>
       <Disclosure title={morningWords.how}>
         {() => morningWords.worked.map((text) => <p key={text}>{text}</p>)}
