@@ -1,16 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 
-/** How a day is named by somebody who stands in this one: `today`, `tomorrow`, its weekday, or its date. */
-export type Near = 'today' | 'tomorrow' | 'week' | 'date';
-
-/** A weekday alone means the next of its name, so it is enough for six days on (common practice, no source). */
-const LONGEST_WEEK = 6;
+/** How a day is named by somebody who stands in this one: `today`, `tomorrow`, or its weekday and date. */
+export type Near = 'today' | 'tomorrow' | 'date';
 
 export function nearDay(day: string, today: string): Near {
-  const days = Temporal.PlainDate.from(today).until(day, { largestUnit: 'days' }).days;
-  if (days === 0) return 'today';
-  if (days === 1) return 'tomorrow';
-  return days > 1 && days <= LONGEST_WEEK ? 'week' : 'date';
+  if (day === today) return 'today';
+  return Temporal.PlainDate.from(today).add({ days: 1 }).equals(day) ? 'tomorrow' : 'date';
 }
 
 export const NIGHT_ENDS = 5;

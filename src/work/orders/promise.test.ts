@@ -180,7 +180,7 @@ describe('the promise of an order', () => {
       },
     ]);
     expect(answer.says).toBe(
-      'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday at the earliest if ordered today.',
+      'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday 29 November at the earliest if ordered today.',
     );
   });
 

@@ -13,6 +13,7 @@ import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
 import { showAmount } from '../../show/show-amount.ts';
 import { LotsTable } from './lots-table.tsx';
+import { pictureOf } from './picture-of.ts';
 import styles from './shelf.module.css';
 import type { ShelfItem } from './shelf-item.ts';
 
@@ -50,7 +51,7 @@ const ItemView = ({ item }: { readonly item: ShelfItem }) => (
     actions={<ItemActions item={item} />}
   >
     <div className={styles.itemTop}>
-      <Tub have={item.onHand} full={item.fullMark} kind={item.unit === 'pieces' ? 'box' : 'tub'} isLarge />
+      <Tub have={item.onHand} full={item.fullMark} kind={pictureOf(item)} isLarge />
       <Figures>
         <Figure label={words.onHand} value={showAmount(item.onHand, item.unit)} />
         <Figure label={words.usable} value={showAmount(item.usable, item.unit)} />

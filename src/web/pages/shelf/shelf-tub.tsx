@@ -4,6 +4,7 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Tub } from '../../parts/tub.tsx';
 import { showAmount } from '../../show/show-amount.ts';
+import { pictureOf } from './picture-of.ts';
 import styles from './shelf.module.css';
 import type { ShelfItem } from './shelf-item.ts';
 
@@ -17,10 +18,10 @@ function lotsInWords(item: ShelfItem): string {
   return `${shelfWords.lots(count)}, ${count === 1 ? shelfWords.ends(end) : shelfWords.firstEnds(end)}`;
 }
 
-/** One item as a tub on the shelf: its level at a glance, the figures in words. */
+/** One item as it stands on the shelf: its level at a glance, the figures in words. */
 export const ShelfTub = ({ item }: { readonly item: ShelfItem }) => (
   <li className={styles.tub}>
-    <Tub have={item.onHand} full={item.fullMark} kind={item.unit === 'pieces' ? 'box' : 'tub'} />
+    <Tub have={item.onHand} full={item.fullMark} kind={pictureOf(item)} />
     <div className={styles.words}>
       <Link
         className={styles.name}
