@@ -71,7 +71,8 @@ export const traceRoutes = {
   findLots: route({
     method: 'GET',
     path: '/api/lots',
-    summary: "Lots whose number, supplier's number or name match",
+    summary:
+      "Lots whose number, supplier's number or name match, or that went out with the order of this number",
     query: z.object({ like: z.string().max(100).default('') }),
     output: z.array(lot),
   }),

@@ -116,12 +116,30 @@ const asNumbered = (like: string): string =>
     (_all, code: string, digits: string) => `${code}-${digits.padStart(4, '0')}`,
   );
 
-/** Lots whose number, supplier's number or item's name holds these letters; the newest first. */
+/** `104`, `#104` and `order 104` are the number of an order. */
+const orderNumberIn = (like: string): number | undefined => {
+  const [, digits] = /^(?:order\s*)?#?\s*(\d{1,9})$/i.exec(like) ?? [];
+  return digits === undefined ? undefined : Number(digits);
+};
+
+const sentWithOrder = (db: Reader, number: number) =>
+  db
+    .selectFrom('customer_order')
+    .innerJoin('dispatch', 'dispatch.order_id', 'customer_order.id')
+    .innerJoin('movement', 'movement.dispatch_id', 'dispatch.id')
+    .select('movement.lot_id')
+    .where('customer_order.number', '=', number);
+
+/**
+ * Lots whose number, supplier's number or item's name holds these letters, and those of which tins went out with the
+ * order of this number; the newest first.
+ */
 export async function findLotIdsLike(db: Reader, like: string, most: number): Promise<string[]> {
   const matches = (
     column: 'lot.number' | 'lot.supplier_lot' | 'material.name' | 'formula.name' | 'product.name',
     letters = like,
   ) => sql<boolean>`lower(${sql.ref(column)}) like ${holding(letters)} escape '\\'`;
+  const order = orderNumberIn(like);
   const rows = await db
     .selectFrom('lot')
     .innerJoin('entry', 'entry.id', 'lot.entry_id')
@@ -137,6 +155,7 @@ export async function findLotIdsLike(db: Reader, like: string, most: number): Pr
         matches('material.name'),
         matches('formula.name'),
         matches('product.name'),
+        ...(order === undefined ? [] : [where('lot.id', 'in', sentWithOrder(db, order))]),
       ]),
     )
     .orderBy('entry.seq', 'desc')

@@ -68,6 +68,8 @@ export const fillingWords = {
   costTotal: (total: string, isComplete: boolean) =>
     isComplete ? total : `at least ${total}: not every price is known`,
   perTin: (money: string, isComplete: boolean) => (isComplete ? `${money} a tin` : `at least ${money} a tin`),
+  /** Why more stands here than in the tins. */
+  costIncludes: 'with what stayed in the bowl or was spoilt',
   noPrice: 'price not known',
   trace: 'Trace it',
   makeOf: 'What',
@@ -116,9 +118,9 @@ export const labelWords = {
 
 export const traceWords = {
   title: 'Trace',
-  says: "Which lot? A batch number, a supplier's lot number, or a name.",
+  says: "Which lot? A batch number, a supplier's lot number, an order that was sent, or a name.",
   search: 'Number or name',
-  none: "No lot has that number or name. Type a batch number (lb-1 finds LB-0001), a supplier's lot number, or a part of the name of a material, a formula or a product.",
+  none: "No lot has that number or name. Type a batch number (lb-1 finds LB-0001), a supplier's lot number, the number of an order that was sent, or a part of the name of a material, a formula or a product.",
   hint: 'Type what stands on the tin or on the tub.',
   found: 'Lots',
   titleOf: (number: string) => `Trace of ${number}`,

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildMakingBench, type MakingBench, makeFirmBase } from '../../../test/workshop/build-making.ts';
-import { buildTins, nameWorkshop } from '../../../test/workshop/build-order.ts';
+import { buildOrder, buildTins, nameWorkshop } from '../../../test/workshop/build-order.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 
 let bench: TestWorkshop;
@@ -50,6 +50,17 @@ describe('looking for a lot', () => {
   it.each(['QB-0001', 'qb-0001', 'qb-1', 'QB 1', 'qb1', 'b-0001'])('finds the base by %s', async (like) => {
     await makeFirmBase(bench, shop, '600');
     expect(await find(like)).toContain('QB-0001');
+  });
+
+  it.each(['101', '#101', 'order 101', 'Order #101'])('finds the tins of an order by %s', async (like) => {
+    await makeFirmBase(bench, shop, '600');
+    const tins = await buildTins(bench, shop, 5);
+    const order = await buildOrder(bench, shop.product, 2);
+    expect(await find(like)).toEqual([]);
+    await bench.get('dispatchOrder', { params: { id: order }, body: { tracking: '' } });
+    const { lot } = await bench.get('getLot', { params: { id: tins } });
+    expect(await find(like)).toEqual([lot.number]);
+    expect(await find('10')).toEqual([]);
   });
 
   it('finds nothing by what stands nowhere', async () => {

@@ -23,7 +23,7 @@ const shortAmount = (amount: string, unit: 'g' | 'pieces'): string =>
   showAmount(unit === 'g' ? toText(exact(amount).toDecimalPlaces(2)) : amount, unit);
 
 export const CostView = ({ cost }: { readonly cost: AnswerOf<'getRunCost'> }) => (
-  <Card title={fillingWords.cost} isFlush>
+  <Card title={fillingWords.cost} aside={fillingWords.costIncludes} isFlush>
     <Table
       caption={captionOf(cost)}
       rows={cost.rows}
