@@ -9,6 +9,7 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { List } from '../../parts/list.tsx';
+import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import type { Order } from './order.ts';
@@ -45,10 +46,12 @@ function ParcelRow({ parcel }: { readonly parcel: Parcel }) {
           <p className="soft">
             {parcel.tracking === '' ? words.noTracking : `${words.tracking}: ${parcel.tracking}`}
           </p>
-          <Button onPress={() => setAsked('tracking')}>
-            {parcel.tracking === '' ? words.noteTracking : words.changeTracking}
-          </Button>{' '}
-          <Button onPress={() => setAsked('back')}>{words.takeBack}</Button>
+          <ListFoot>
+            <Button onPress={() => setAsked('tracking')}>
+              {parcel.tracking === '' ? words.noteTracking : words.changeTracking}
+            </Button>
+            <Button onPress={() => setAsked('back')}>{words.takeBack}</Button>
+          </ListFoot>
           <TrackingDialog key={asked} parcel={parcel} isOpen={asked === 'tracking'} onClose={close} />
           <TakeBackDialog parcel={parcel} isOpen={asked === 'back'} onClose={close} />
         </>
