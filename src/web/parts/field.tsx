@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
 import { partWords } from '../../words/index.ts';
+import { useSettled } from '../api/use-settled.ts';
 import { checkTyped, type FieldKind } from './check-typed.ts';
 import styles from './form.module.css';
 import { useFormField } from './form-context.ts';
@@ -22,6 +23,9 @@ interface Props {
   /** Told when the field gets the focus. */
   readonly onTouch?: () => void;
 }
+
+/** Longer than a pause between two digits, shorter than anybody waits in vain (common practice, no source). */
+const PAUSE_MS = 1000;
 
 const inputClass = (kind: FieldKind, isBench: boolean): string =>
   [
@@ -49,7 +53,9 @@ export function Field(props: Props) {
   const { id, problem: found } = useFormField(where, value);
   // Left for a button: a message now would move the button away from under the finger.
   const [isLeft, setLeft] = useState(false);
-  const problem = found ?? (isLeft ? checkTyped(kind, value, where, unit) : undefined);
+  // Where an answer stands beside the field nobody leaves it: whoever waits is told why none comes.
+  const isWaited = useSettled(value, PAUSE_MS) === value;
+  const problem = found ?? (isLeft || isWaited ? checkTyped(kind, value, where, unit) : undefined);
   return (
     <TextField
       className={styles.field ?? ''}

@@ -1,0 +1,58 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from '../workshop/open-browser.ts';
+import { type RunningServer, startServer } from '../workshop/start-server.ts';
+
+/** Somebody who types a figure and waits for the answer is told why none comes. */
+describe('a figure that cannot be read', () => {
+  let server: RunningServer;
+  let browser: Browser;
+  let person = '';
+  let mixture = '';
+
+  beforeAll(async () => {
+    server = await startServer({ args: ['--example'] });
+    browser = await openBrowser();
+    person = (await server.call('getWorkshop')).people[0]?.id ?? '';
+    mixture = (await server.call('listFormulas')).find((formula) => formula.kind === 'mixture')?.id ?? '';
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server.stop();
+  });
+
+  const typeInto = async (page: Page, path: string, label: string, typed: string) => {
+    await page.goto(server.address + path);
+    await page.getByLabel(label).first().fill(typed);
+  };
+
+  it.each([
+    ['5,5', 'A comma may part thousands or decimals'],
+    ['abc', 'which is not a number'],
+    ['-3', 'less than nothing'],
+    ['2.5', 'is not a whole number'],
+  ])('such as %s is explained at its field, while it is still being typed in', async (typed, sentence) => {
+    const { page, context } = await openPage(browser, person);
+    await typeInto(page, '/orders/new', 'How many', typed);
+    await page.getByText(sentence).waitFor();
+    await typeInto(page, `/making/new?formula=${mixture}`, 'Tins of', typed);
+    await page.getByText(sentence).waitFor();
+    await page.getByLabel('Tins of').first().fill('3');
+    await page.getByText(sentence).waitFor({ state: 'detached' });
+    await context.close();
+  });
+
+  it('is said in one place, and is gone with the figure', async () => {
+    const { page, context } = await openPage(browser, person);
+    await typeInto(page, '/orders/new', 'How many', '-5');
+    const act = page.getByRole('button', { name: 'Enter the order' });
+    await act.click();
+    const said = page.getByRole('alert').filter({ hasText: 'less than nothing' });
+    await said.waitFor();
+    expect(await said.count()).toBe(1);
+    await page.getByLabel('How many').first().fill('5');
+    await page.getByText('less than nothing').first().waitFor({ state: 'detached' });
+    expect(await page.getByRole('alert').filter({ hasText: /\S/ }).count()).toBe(0);
+    await context.close();
+  });
+});
