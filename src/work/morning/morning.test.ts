@@ -127,7 +127,11 @@ describe('the morning', () => {
   describe('with a base to melt', () => {
     it.each([
       // 24 hours at the longest: for Saturday it has to be begun on Friday.
-      ['2026-11-28', 'ready', 'Melt Quiet base by tomorrow, so that order 101 can go by Saturday 28 November.'],
+      [
+        '2026-11-28',
+        'ready',
+        'Melt Quiet base by tomorrow, so that order 101 can go by Saturday 28 November.',
+      ],
       ['2026-11-27', 'watch', 'Melt Quiet base before 23:59, or order 101, wanted by tomorrow, is late.'],
       [
         '2026-11-26',
