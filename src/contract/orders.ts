@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import * as f from './fields.ts';
 import { route } from './route.ts';
+import { goodsOnTheirWay } from './stock.ts';
 
 export const productDetails = z.strictObject({
   name: f.name,
@@ -59,7 +60,8 @@ export const promise = z.object({
   sentence: f.saying,
   /** Earliest day on which it can go: at the best and at the longest setting time. null: not before something is bought. */
   earliest: z.object({ from: f.date, to: f.date }).nullable(),
-  short: z.array(shortItem),
+  /** And whether goods of it are on their way. */
+  short: z.array(shortItem.extend({ onItsWay: goodsOnTheirWay.nullable() })),
   steps: z.array(z.object({ what: f.saying, from: f.instant.nullable(), to: f.instant.nullable() })),
 });
 

@@ -162,6 +162,13 @@ export const movement = z.object({
   about: z.string(),
 });
 
+/** What somebody ordered of a material and has not come in yet. */
+export const goodsOnTheirWay = z.object({
+  orderedOn: f.date,
+  supplier: z.string(),
+  expectedOn: f.date.nullable(),
+});
+
 const lotFacts = {
   materialId: f.id,
   placeId: f.id.optional(),

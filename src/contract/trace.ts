@@ -2,7 +2,7 @@ import { z } from 'zod';
 import * as f from './fields.ts';
 import { costView } from './filling.ts';
 import { route } from './route.ts';
-import { lot } from './stock.ts';
+import { goodsOnTheirWay, lot } from './stock.ts';
 
 export const massBalanceView = z.object({
   receivedGrams: z.string(),
@@ -53,7 +53,7 @@ const morningLine = z.object({
 const purchaseLine = morningLine.extend({
   materialId: f.id,
   supplier: z.string(),
-  onItsWay: z.object({ orderedOn: f.date, supplier: z.string(), expectedOn: f.date.nullable() }).nullable(),
+  onItsWay: goodsOnTheirWay.nullable(),
 });
 
 export const morning = z.object({

@@ -50,7 +50,7 @@ function stepsOfLots(net: NetNeed, nowText: string, ready: string | null): Promi
   if (!net.short.isZero()) {
     const amount = toText(net.short);
     steps.push({
-      what: { code: 'promise-step-buy', parameters: { ...parameters, amount } },
+      what: { code: 'promise-step-buy', parameters: { ...parameters, amount, itemId: net.item.itemId } },
       from: nowText,
       to: ready,
     });

@@ -78,6 +78,8 @@ export const orderWords = {
     need: 'Needed',
     have: 'There is',
     short: 'Short',
+    onItsWay: (expected: string | null) =>
+      expected === null ? 'on its way' : `on its way, expected ${expected}`,
     stepsTitle: 'What has to happen',
     by: (to: string) => `by ${to}`,
     after: (from: string) => `from ${from}`,

@@ -30,6 +30,8 @@ export const ordersSayings = {
   'order-sets-too-long': `Not by ${day('wantedBy')}: ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
   'order-short': `Not by ${day('wantedBy')}: ${short}.${others}`,
   'order-short-until-bought': `Not before {item} is bought: ${short}; delivery takes {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
+  'order-short-on-its-way': `Not before {item} comes: ${short}. It was ordered on {orderedOn, date, ::dMMMM}{hasSupplier, select, yes { from {supplier}} other {}}{when, select, none {, and nobody has said when it comes} past {, and was expected ${day('expectedOn')}} other {, and is expected ${day('expectedOn')}}}{hasDay, select, yes {: ${day('day')} at the earliest} other {}}.${others}`,
+  'order-step-wait': 'Wait for {amount}{unit, select, g { g} other {}} of {item}: it is ordered',
   'order-step-keep-others':
     'Keep other tins of {product}: {units, plural, one {# that was} other {# that were}} kept may not go any more',
   'order-step-release': 'Release {units, plural, one {# filled tin} other {# filled tins}} of {product}',

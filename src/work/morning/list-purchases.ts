@@ -4,6 +4,7 @@ import type { GoodsOrderedRow } from '../../storage/index.ts';
 import { isUsable } from '../lot-use.ts';
 import { nearDay } from '../orders/near-day.ts';
 import type { BookMaterial } from '../orders/read-order-book.ts';
+import { viewGoods } from '../orders/view-goods.ts';
 import { saying } from '../saying.ts';
 import type { MorningData } from './read-morning.ts';
 
@@ -28,7 +29,7 @@ function purchaseOf(data: MorningData, material: BookMaterial): trace.PurchaseLi
   const isShort = short.gt(0);
   if (!isShort && !have.lt(reorderBelow)) return [];
   const facts = { have: toText(have), needed: toText(needed), unit };
-  const ordered = data.onTheirWay.get(id);
+  const ordered = data.book.onTheirWay.get(id);
   return [
     {
       key: `buy ${id}`,
@@ -51,9 +52,7 @@ function purchaseOf(data: MorningData, material: BookMaterial): trace.PurchaseLi
       level: { have: toText(have), full: toText(largest(have, needed, reorderBelow)), unit },
       materialId: id,
       supplier: details.supplier,
-      onItsWay: ordered
-        ? { orderedOn: ordered.ordered_on ?? '', supplier: ordered.supplier, expectedOn: ordered.expected_on }
-        : null,
+      onItsWay: viewGoods(ordered),
     },
   ];
 }

@@ -1,9 +1,4 @@
-import {
-  type GoodsOrderedRow,
-  listGoodsOnTheirWay,
-  listRunsAtHand,
-  type RunHead,
-} from '../../storage/index.ts';
+import { listRunsAtHand, type RunHead } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { type OpenNeeds, sumNeeds } from '../orders/needs.ts';
 import type { OrderView } from '../orders/order-view.ts';
@@ -23,8 +18,6 @@ export interface MorningData {
   readonly needs: OpenNeeds;
   /** Filling runs that nobody has decided yet. */
   readonly runs: readonly RunHead[];
-  /** What somebody ordered of a material, until goods of it come in. */
-  readonly onTheirWay: ReadonlyMap<string, GoodsOrderedRow>;
 }
 
 export async function readMorning(context: Context): Promise<MorningData> {
@@ -39,6 +32,5 @@ export async function readMorning(context: Context): Promise<MorningData> {
     }),
     needs: sumNeeds(book, served),
     runs: runs.filter((run) => run.verdict === null),
-    onTheirWay: await listGoodsOnTheirWay(context.storage.db),
   };
 }

@@ -79,9 +79,9 @@ function makeFacts(data: MorningData): Facts | null {
 }
 
 /** What is on its way need not be bought again. */
-function buyFacts({ book, needs, onTheirWay }: MorningData): Facts | null {
+function buyFacts({ book, needs }: MorningData): Facts | null {
   const [itemId, ...others] = [...needs.short.keys()].filter(
-    (id) => book.materials.has(id) && !onTheirWay.has(id),
+    (id) => book.materials.has(id) && !book.onTheirWay.has(id),
   );
   return itemId === undefined
     ? null

@@ -37,6 +37,9 @@ export const saveTracking: UseCase<'saveTracking'> = (context, { body, params })
     (id) => viewOne(context, id),
   );
 
+/** Always the same words: what a person typed here could name a customer, and a movement stays for ever. */
+const NOT_SENT = 'not sent after all';
+
 /**
  * A parcel that did not go after all: its tins stand where they were taken from, and the order waits for them again.
  * What was written stays; the movements are written once more the other way.
@@ -65,7 +68,12 @@ export const takeParcelBack: UseCase<'takeParcelBack'> = (context, { body, param
       await insertMovements(
         tx,
         back.map((row) =>
-          newMovement(context, body.stamp.id, { ...row, kind: 'sold', dispatch_id: parcel.id }),
+          newMovement(context, body.stamp.id, {
+            ...row,
+            kind: 'sold',
+            dispatch_id: parcel.id,
+            reason: NOT_SENT,
+          }),
         ),
       );
       return parcel.order_id;

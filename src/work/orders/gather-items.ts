@@ -1,5 +1,6 @@
 import { exact, roundToStep } from '../../core/quantity/index.ts';
 import type { PromiseItem, PromiseMaking } from '../../core/stock/index.ts';
+import { daysUntilHere } from './days-until-here.ts';
 import type { BookFormula, OrderBook } from './read-order-book.ts';
 import type { ShelfLeft } from './shelf-left.ts';
 
@@ -33,7 +34,7 @@ function itemOf(book: OrderBook, shelf: ShelfLeft, itemId: string): PromiseItem 
     unit: material?.details.kind === 'packaging' ? 'pieces' : 'g',
     lots: shelf.lotsOf(itemId),
     making: null,
-    leadDays: material?.details.leadDays ?? null,
+    leadDays: material ? daysUntilHere(book, material) : null,
   };
 }
 

@@ -169,6 +169,7 @@ describe('a parcel afterwards', () => {
         .map((row) => row.change)
         .sort(),
     ).toEqual(['-3', '3']);
+    expect(movements.find((row) => row.change === '3')?.reason).toBe('not sent after all');
     expect(codesOf(await bench.ask('takeParcelBack', { params, body: {} }))).toEqual(['parcel-back-already']);
     expect(await dispatch(id)).toMatchObject({ value: { order: { state: 'sent' } } });
     expect(await onHand(lot)).toBe('2');

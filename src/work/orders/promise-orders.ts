@@ -11,6 +11,7 @@ import { saying } from '../saying.ts';
 import type { OrderBook } from './read-order-book.ts';
 import { sayPromise } from './say-promise.ts';
 import { type OrderToServe, type ServedLine, type ServedOrder, serveOrders } from './serve-orders.ts';
+import { viewGoods } from './view-goods.ts';
 
 export type PromiseView = z.output<typeof orders.promise>;
 
@@ -60,7 +61,7 @@ const SHOWN_GRAMS = '0.01';
 const shown = (quantity: string, unit: string): string =>
   unit === 'g' ? toText(roundToStep(exact(quantity), SHOWN_GRAMS, 'up')) : quantity;
 
-function viewShort({ formulas }: OrderBook, short: PromiseShort): PromiseView['short'][number] {
+function viewShort({ formulas, onTheirWay }: OrderBook, short: PromiseShort): PromiseView['short'][number] {
   const need = shown(short.need, short.unit);
   return {
     itemKind: formulas.has(short.itemId) ? 'formula' : 'material',
@@ -70,6 +71,7 @@ function viewShort({ formulas }: OrderBook, short: PromiseShort): PromiseView['s
     have: short.have,
     short: toText(exact(need).minus(short.have)),
     unit: short.unit,
+    onItsWay: viewGoods(onTheirWay.get(short.itemId)),
   };
 }
 
@@ -84,16 +86,18 @@ function stepsOfTins({ now }: OrderBook, lines: readonly ServedLine[]): PromiseV
   ]);
 }
 
-/** A base that is still being made has to be finished first, and then it sets. */
+/** A base that is still being made has to be finished first, and then it sets; what is on its way is waited for. */
 function viewStep(book: OrderBook, { what, from, to }: PromiseStep): PromiseView['steps'][number] {
   const { item = '', lot = '', amount, unit } = what.parameters;
   const isInTheMaking = book.batches.some((batch) => batch.number === lot);
   if (isInTheMaking) return { what: saying('order-step-finish', { item, number: lot }), from, to };
+  const { itemId, ...facts } = what.parameters;
   const parameters =
     typeof amount === 'string' && typeof unit === 'string'
-      ? { ...what.parameters, amount: shown(amount, unit) }
-      : { ...what.parameters };
-  return { what: saying(what.code, parameters), from, to };
+      ? { ...facts, amount: shown(amount, unit) }
+      : { ...facts };
+  const isOnItsWay = what.code === 'promise-step-buy' && book.onTheirWay.has(String(itemId));
+  return { what: saying(isOnItsWay ? 'order-step-wait' : what.code, parameters), from, to };
 }
 
 /** Filling goes with making, on the same day. */

@@ -177,11 +177,60 @@ describe('the promise of an order', () => {
         have: '2',
         short: '3',
         unit: 'pieces',
+        onItsWay: null,
       },
     ]);
     expect(answer.says).toBe(
       'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday 29 November at the earliest if ordered today.',
     );
+  });
+
+  describe('with goods on their way', () => {
+    const mark = (expectedOn: string | null, orderedOn = '2026-11-25') =>
+      bench.get('markOrdered', {
+        params: { id: shop.materials.lid },
+        body: { orderedOn, supplier: 'Test Tins', expectedOn },
+      });
+    beforeEach(async () => {
+      await makeFirmBase(bench, shop, '600');
+      await useUp('lid', '2');
+    });
+
+    it('goes by the day on which they are expected, and does not ask to buy them again', async () => {
+      const id = await order(5, '2026-12-10');
+      await mark('2026-12-04');
+      const answer = await answerOf(bench, id);
+      expect(answer.says).toBe(
+        'Not before Lid comes: 3 of Lid are short. It was ordered on 25 November from Test Tins, and is expected Friday 4 December.',
+      );
+      expect(answer.answer).toBe('not-known');
+      expect(answer.short).toMatchObject([
+        { onItsWay: { orderedOn: '2026-11-25', supplier: 'Test Tins', expectedOn: '2026-12-04' } },
+      ]);
+      expect(answer.steps.map((step) => say(step.what))).toContain('Wait for 3 of Lid: it is ordered');
+    });
+
+    it('is in time on the day wanted, and not the day after it', async () => {
+      await mark('2026-12-04');
+      expect((await answerOf(bench, await order(5, '2026-12-04'))).answer).toBe('not-known');
+      expect((await answerOf(bench, await order(5, '2026-12-03'))).answer).toBe('no');
+    });
+
+    it('counts the usual delivery from the day of ordering where no day was named', async () => {
+      const id = await order(5, '2026-12-10');
+      await mark(null);
+      expect((await answerOf(bench, id)).says).toContain(
+        'and nobody has said when it comes: Saturday 28 November at the earliest.',
+      );
+    });
+
+    it('names no day once the one expected is past', async () => {
+      const id = await order(5, '2026-12-10');
+      await mark('2026-11-25');
+      const { says, answer } = await answerOf(bench, id);
+      expect(says).toMatch(/and was expected Wednesday 25 November\.$/);
+      expect(answer).not.toBe('yes');
+    });
   });
 
   it('leaves it open where what is short may come in time', async () => {

@@ -3,9 +3,11 @@ import { type FormulaPercents, percentFromGrams } from '../../core/formula/index
 import type { Exact } from '../../core/quantity/index.ts';
 import {
   type BatchUnderWay,
+  type GoodsOrderedRow,
   type LotAtHand,
   listBatchesUnderWay,
   listFormulas,
+  listGoodsOnTheirWay,
   listLatestRevisions,
   listMaterials,
   listOpenOrders,
@@ -69,6 +71,8 @@ export interface OrderBook {
   readonly batches: readonly BatchUnderWay[];
   /** What those batches have still to take of each lot. */
   readonly stillToWeigh: ReadonlyMap<string, number>;
+  /** What somebody ordered of a material, until goods of it come in. */
+  readonly onTheirWay: ReadonlyMap<string, GoodsOrderedRow>;
 }
 
 export async function readOrderBook(context: Context): Promise<OrderBook> {
@@ -90,6 +94,7 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
     kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
     batches: await listBatchesUnderWay(db),
     stillToWeigh: await listStillToWeigh(db),
+    onTheirWay: await listGoodsOnTheirWay(db),
   };
 }
 

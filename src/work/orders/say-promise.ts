@@ -6,6 +6,7 @@ import { nearDay } from './near-day.ts';
 import type { OrderBook } from './read-order-book.ts';
 import { sayMomentOf } from './say-moment.ts';
 import type { ServedLine, ServedOrder } from './serve-orders.ts';
+import { viewGoods } from './view-goods.ts';
 
 type Parameters = Saying['parameters'];
 
@@ -103,6 +104,8 @@ function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): S
     amount: first ? buyable(first) : '',
     others: answer.shortOf.length - 1,
   };
+  const goods = viewGoods(book.onTheirWay.get(first?.itemId ?? ''));
+  if (goods) return sayOnItsWay(book, answer, facts, goods);
   if (answer.earliest === null || first?.leadDays === undefined || first.leadDays === null)
     return saying('order-short', facts);
   const { from, to } = answer.earliest;
@@ -114,6 +117,30 @@ function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): S
     isRange: from === to ? 'no' : 'yes',
     last: to,
     lastNear: nearDay(to, book.today),
+  });
+}
+
+/** Nobody promises what a supplier has not sent yet: the day is the one that was named, or none. */
+function sayOnItsWay(
+  { today }: OrderBook,
+  { earliest }: PromiseAnswer,
+  facts: Parameters,
+  { orderedOn, supplier, expectedOn }: NonNullable<ReturnType<typeof viewGoods>>,
+): Saying {
+  const day = earliest?.from ?? today;
+  const expected = expectedOn ?? today;
+  return saying('order-short-on-its-way', {
+    ...facts,
+    orderedOn,
+    supplier,
+    hasSupplier: supplier === '' ? 'no' : 'yes',
+    when: expectedOn === null ? 'none' : expectedOn < today ? 'past' : 'named',
+    expectedOn: expected,
+    expectedOnNear: nearDay(expected, today),
+    // Where the order can go the same day, the day is not said twice.
+    hasDay: earliest === null || day === expectedOn ? 'no' : 'yes',
+    day,
+    dayNear: nearDay(day, today),
   });
 }
 

@@ -1,8 +1,9 @@
-import { orderWords, sayInstant } from '../../../words/index.ts';
+import { orderWords, sayDate, sayInstant } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useTimeZone } from '../../api/use-time-zone.ts';
 import { Card } from '../../parts/card.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
 import { sayRange } from '../../show/say-range.ts';
 import { showAmount } from '../../show/show-amount.ts';
@@ -22,7 +23,7 @@ export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) =>
           rows={promise.short}
           keyOf={({ itemId }) => itemId}
           columns={[
-            { head: words.item, cell: ({ name }) => name },
+            { head: words.item, cell: (row) => <ShortItem {...row} /> },
             { head: words.need, cell: ({ need, unit }) => showAmount(need, unit), isNumber: true },
             { head: words.have, cell: ({ have, unit }) => showAmount(have, unit), isNumber: true },
             {
@@ -44,6 +45,23 @@ export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) =>
           ))}
         </ol>
       </Card>
+    )}
+  </>
+);
+
+type ShortRow = PromiseView['short'][number];
+
+/** What is short, and that it need not be ordered again. */
+const ShortItem = ({ name, onItsWay }: Pick<ShortRow, 'name' | 'onItsWay'>) => (
+  <>
+    {name}
+    {onItsWay && (
+      <>
+        {' '}
+        <State kind="going">
+          {words.onItsWay(onItsWay.expectedOn === null ? null : sayDate(onItsWay.expectedOn))}
+        </State>
+      </>
     )}
   </>
 );
