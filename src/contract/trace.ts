@@ -15,13 +15,26 @@ export const massBalanceView = z.object({
   verdict: z.enum(['within', 'look']),
 });
 
+/** What a trace says of a lot that it reached: there may be hundreds, and each has a page of its own. */
+const reachedLot = lot.pick({
+  id: true,
+  number: true,
+  itemKind: true,
+  itemName: true,
+  unit: true,
+  onHand: true,
+  status: true,
+  cameIn: true,
+});
+export type ReachedLotView = z.output<typeof reachedLot>;
+
 export const traceView = z.object({
   lot,
   sentence: f.saying,
   /** Every lot it was made of, nearest first, and how much of each is in it: null where nobody can know. */
-  madeOf: z.array(z.object({ lot, depth: z.number(), amount: z.string().nullable() })),
+  madeOf: z.array(z.object({ lot: reachedLot, depth: z.number(), amount: z.string().nullable() })),
   /** Every lot made from it, nearest first. */
-  wentInto: z.array(z.object({ lot, depth: z.number() })),
+  wentInto: z.array(z.object({ lot: reachedLot, depth: z.number() })),
   orders: z.array(
     z.object({
       orderId: f.id,

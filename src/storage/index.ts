@@ -109,6 +109,8 @@ export {
   type LotChoice,
   listLotsAtHand,
   listMovementsOfEntry,
+  listReachedLots,
+  type ReachedLotRow,
   type StandingAt,
   sumMadeOnHand,
 } from './lot-at-hand-store.ts';

@@ -54,21 +54,7 @@ export async function listLotsAtHand(db: Reader, choice: LotChoice): Promise<Lot
 }
 
 /** Dates unknown come last: what is known to end is used before what may last (common practice, no source). */
-const NEVER_ENDS = '9999-12-31';
-
-/** Put in order here: to sort rows of so many fields took the database as long as to find them (measured). */
 async function selectLots(db: Reader, choice: LotChoice) {
-  const rows = await findLots(db, choice);
-  const endOf = (lot: (typeof rows)[number]): string => lot.best_before ?? lot.keep_until ?? NEVER_ENDS;
-  return rows.sort(
-    (one, other) =>
-      compareText(endOf(one), endOf(other)) || compareText(one.since, other.since) || one.seq - other.seq,
-  );
-}
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : Number(one > other));
-
-async function findLots(db: Reader, choice: LotChoice) {
   const chosen = 'lotIds' in choice ? choice.lotIds : choice.itemIds;
   if (chosen.length === 0) return [];
   return db
@@ -86,8 +72,11 @@ async function findLots(db: Reader, choice: LotChoice) {
         .as('item_name'),
     )
     .select(['formula.kind as formula_kind', 'batch.purpose as made_as'])
-    .select(['batch.revision_id as made_by', 'entry.seq'])
+    .select('batch.revision_id as made_by')
     .where('lotIds' in choice ? 'lot.id' : 'lot.item_id', 'in', chosen)
+    .orderBy((query) => query.fn.coalesce('lot.best_before', 'lot.keep_until', query.val('9999-12-31')))
+    .orderBy('lot.since')
+    .orderBy('entry.seq')
     .execute();
 }
 
@@ -143,6 +132,58 @@ async function readPlaces(db: Reader, lotIds: readonly string[]): Promise<Map<st
     );
   }
   return places;
+}
+
+/** A lot as a trace names it: of hundreds, nothing is read that is not shown. */
+export interface ReachedLotRow {
+  readonly id: string;
+  readonly number: string;
+  readonly item_kind: string;
+  readonly item_name: string;
+  readonly unit: string;
+  readonly received: number;
+  readonly status: string;
+  readonly on_hand: number;
+}
+
+export async function listReachedLots(db: Reader, lotIds: readonly string[]): Promise<ReachedLotRow[]> {
+  if (lotIds.length === 0) return [];
+  const lots = await db
+    .selectFrom('lot')
+    .leftJoin('material', 'material.id', 'lot.item_id')
+    .leftJoin('formula', 'formula.id', 'lot.item_id')
+    .leftJoin('product', 'product.id', 'lot.item_id')
+    .select(['lot.id', 'lot.number', 'lot.item_kind', 'lot.unit', 'lot.received'])
+    .select((query) =>
+      query.fn
+        .coalesce('material.name', 'formula.name', 'product.name', query.val(''))
+        .$castTo<string>()
+        .as('item_name'),
+    )
+    .where('lot.id', 'in', lotIds)
+    .execute();
+  const statuses = await readStatuses(db, lotIds);
+  const onHand = await sumOnHand(db, lotIds);
+  return lots.map((lot) =>
+    Object.assign(lot, {
+      status: statuses.get(lot.id)?.status ?? 'quarantine',
+      on_hand: onHand.get(lot.id) ?? 0,
+    }),
+  );
+}
+
+/** On every place but those of retained samples: these are few, and looked up once. */
+async function sumOnHand(db: Reader, lotIds: readonly string[]): Promise<Map<string, number>> {
+  const retained = db.selectFrom('place').select('id').where('kind', '=', 'retained');
+  const rows = await db
+    .selectFrom('movement')
+    .select('lot_id')
+    .select((query) => query.fn.sum<number>('quantity').as('quantity'))
+    .where('lot_id', 'in', lotIds)
+    .where('place_id', 'not in', retained)
+    .groupBy('lot_id')
+    .execute();
+  return new Map(rows.map((row) => [row.lot_id, Number(row.quantity)]));
 }
 
 /** What stands of every lot that a batch made, retained samples left out: one query, for lists. */

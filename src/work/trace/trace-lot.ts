@@ -1,11 +1,14 @@
+import type { trace } from '../../contract/index.ts';
 import { done, refused } from '../../core/problem.ts';
 import { toText } from '../../core/quantity/index.ts';
 import { shareLots } from '../../core/stock/index.ts';
 import {
   listCustomers,
   listLotsAtHand,
+  listReachedLots,
   listSentOfLots,
   type MadeFrom,
+  type ReachedLotRow,
   type Reader,
   type SentTins,
 } from '../../storage/index.ts';
@@ -15,7 +18,7 @@ import { localDate, workshopZone } from '../local-date.ts';
 import { amountText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
-import { type LotView, viewLot, viewLotsById } from '../stock/index.ts';
+import { viewLot } from '../stock/index.ts';
 import type { UseCase } from '../use-case.ts';
 import { balanceLot } from './balance-lot.ts';
 import { type ReachedLot, walkLots } from './walk-lots.ts';
@@ -29,8 +32,8 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
   const today = localDate(context.machine.now(), zone);
   const forward = await walkLots(db, lot.id, 'forward');
   const back = await walkLots(db, lot.id, 'back');
-  const wentInto = await withLots(db, forward.reached, today);
-  const madeOf = await withLots(db, back.reached, today);
+  const wentInto = await withLots(db, forward.reached);
+  const madeOf = await withLots(db, back.reached);
   const sent = await listSentOfLots(db, [lot.id, ...forward.reached.map((reached) => reached.lotId)]);
   const tins = [
     ...(lot.item_kind === 'product' ? [viewLot(lot, today, 0)] : []),
@@ -63,7 +66,7 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
 };
 
 interface Reached {
-  readonly lot: LotView;
+  readonly lot: trace.ReachedLotView;
   readonly reached: ReachedLot;
 }
 
@@ -85,14 +88,12 @@ function shareOut(start: string, steps: readonly MadeFrom[], madeOf: readonly Re
 /** A ten-thousandth of a gram is finer than any scale of such a workshop (common practice, no source). */
 const SHOWN_PLACES = 4;
 
-async function withLots(db: Reader, reached: readonly ReachedLot[], today: string): Promise<Reached[]> {
-  if (reached.length === 0) return [];
-  const views = await viewLotsById(
+async function withLots(db: Reader, reached: readonly ReachedLot[]): Promise<Reached[]> {
+  const rows = await listReachedLots(
     db,
     reached.map((row) => row.lotId),
-    today,
   );
-  const byId = new Map(views.map((view) => [view.id, view]));
+  const byId = new Map(rows.map((row) => [row.id, viewReached(row)]));
   return reached
     .flatMap((row) => {
       const view = byId.get(row.lotId);
@@ -103,6 +104,17 @@ async function withLots(db: Reader, reached: readonly ReachedLot[], today: strin
         one.reached.depth - other.reached.depth || one.lot.number.localeCompare(other.lot.number),
     );
 }
+
+const viewReached = (row: ReachedLotRow): trace.ReachedLotView => ({
+  id: row.id,
+  number: row.number,
+  itemKind: row.item_kind as trace.ReachedLotView['itemKind'],
+  itemName: row.item_name,
+  unit: row.unit as trace.ReachedLotView['unit'],
+  onHand: amountText(row.on_hand, row.unit),
+  status: row.status as trace.ReachedLotView['status'],
+  cameIn: amountText(row.received, row.unit),
+});
 
 /** The chain keeps numbers only; names come from the one table that can be erased. */
 async function nameOrders(db: Reader, sent: readonly SentTins[], zone: string) {

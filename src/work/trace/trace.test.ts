@@ -43,6 +43,28 @@ describe('what stands behind a tin', () => {
   });
 });
 
+describe('a lot that a trace reached', () => {
+  it('is told as its own page tells it, retained samples left out', async () => {
+    await makeFirmBase(bench, shop, '600');
+    const tins = await buildTins(bench, shop, 5);
+    await bench.get('moveLot', {
+      params: { id: tins },
+      body: { kind: 'moved', quantity: '1', toPlaceId: bench.places.retained, reason: 'Sample kept' },
+    });
+    await bench.get('setLotStatus', {
+      params: { id: shop.lots.lid },
+      body: { status: 'blocked', reason: 'Dents' },
+    });
+    const { madeOf } = await bench.get('traceLot', { params: { id: tins } });
+    const { wentInto } = await bench.get('traceLot', { params: { id: shop.lots.lid } });
+    expect(wentInto.map(({ lot }) => [lot.id, lot.onHand])).toEqual([[tins, '4']]);
+    expect(madeOf.length).toBeGreaterThan(4);
+    for (const { lot } of [...madeOf, ...wentInto])
+      expect((await bench.get('getLot', { params: { id: lot.id } })).lot).toMatchObject(lot);
+    expect(madeOf.find(({ lot }) => lot.id === shop.lots.lid)?.lot.status).toBe('blocked');
+  });
+});
+
 describe('looking for a lot', () => {
   const find = async (like: string) =>
     (await bench.get('findLots', { query: { like } })).map((lot) => lot.number);

@@ -15,7 +15,7 @@ import { showAmount } from '../../show/show-amount.ts';
 import { CostView } from '../filling/cost-card.tsx';
 
 type Trace = AnswerOf<'traceLot'>;
-type Lot = Trace['lot'];
+type Lot = Trace['wentInto'][number]['lot'];
 
 export function LotTracePage() {
   const { id } = useParams({ from: '/trace/$id' });
