@@ -1,4 +1,3 @@
-import { exact, toText } from '../../../core/quantity/index.ts';
 import { fillingWords, sayMoney } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -18,10 +17,6 @@ const captionOf = ({ total, perTin, currency, isComplete }: AnswerOf<'getRunCost
     ...(perTin === null ? [] : [fillingWords.perTin(sayMoney(perTin, currency), isComplete)]),
   ].join(' · ');
 
-/** A hundredth of a gram is enough to read; the cost was worked out on the exact mass. */
-const shortAmount = (amount: string, unit: 'g' | 'pieces'): string =>
-  showAmount(unit === 'g' ? toText(exact(amount).toDecimalPlaces(2)) : amount, unit);
-
 export const CostView = ({ cost }: { readonly cost: AnswerOf<'getRunCost'> }) => (
   <Card title={fillingWords.cost} aside={fillingWords.costIncludes} isFlush>
     <Table
@@ -30,7 +25,7 @@ export const CostView = ({ cost }: { readonly cost: AnswerOf<'getRunCost'> }) =>
       keyOf={(row) => row.lotId}
       columns={[
         { head: fillingWords.makeOf, cell: (row) => `${row.itemName}, ${row.lotNumber}` },
-        { head: fillingWords.amount, cell: (row) => shortAmount(row.amount, row.unit), isNumber: true },
+        { head: fillingWords.amount, cell: (row) => showAmount(row.amount, row.unit), isNumber: true },
         {
           head: fillingWords.costs,
           cell: (row) => (row.cost === null ? fillingWords.noPrice : sayMoney(row.cost, cost.currency)),

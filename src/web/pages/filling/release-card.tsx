@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { fillingWords, sayGrams } from '../../../words/index.ts';
+import { fillingWords } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -9,13 +9,14 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
+import { showAmount } from '../../show/show-amount.ts';
 import styles from './run.module.css';
 import type { Run } from './run.ts';
 
 /** A named person's decision after the checks; afterwards, who decided and when. */
 export const ReleaseCard = ({ run }: { readonly run: Run }) => (
   <Card title={fillingWords.checks}>
-    {run.closing && <p>{fillingWords.closed(run.closing.units, sayGrams(run.closing.lostGrams))}</p>}
+    {run.closing && <p>{fillingWords.closed(run.closing.units, showAmount(run.closing.lostGrams, 'g'))}</p>}
     <ul className={styles.checks}>
       {run.checks.map((check) => (
         <li key={check.check}>

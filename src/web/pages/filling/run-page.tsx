@@ -1,13 +1,16 @@
 import { useParams } from '@tanstack/react-router';
-import { fillingWords, sayDateWithYear, sayGrams } from '../../../words/index.ts';
+import { fillingWords, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
+import { FormActions } from '../../parts/form-actions.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { ShowWorking } from '../../parts/show-working.tsx';
 import { Page } from '../../shell/page.tsx';
+import { briefGrams } from '../../show/brief-grams.ts';
+import { showAmount } from '../../show/show-amount.ts';
 import { CloseRun } from './close-run.tsx';
 import { CostCard } from './cost-card.tsx';
 import { FillPad } from './fill-pad.tsx';
@@ -25,22 +28,26 @@ export function RunPage() {
   );
 }
 
+const RunLinks = ({ run }: { readonly run: Run }) => (
+  <FormActions>
+    <LinkButton to={`/labels/${run.id}`}>{fillingWords.label}</LinkButton>
+    {run.lotId !== null && <LinkButton to={`/trace/${run.lotId}`}>{fillingWords.trace}</LinkButton>}
+  </FormActions>
+);
+
 const RunView = ({ run }: { readonly run: Run }) => (
   <Page
     title={fillingWords.title(run.number)}
     says={<Sentence saying={run.sentence} />}
     above={`${run.number} ${run.productName}`}
     soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDateWithYear(run.bestBefore))}
-    actions={
-      <>
-        <LinkButton to={`/labels/${run.id}`}>{fillingWords.label}</LinkButton>
-        {run.lotId !== null && <LinkButton to={`/trace/${run.lotId}`}>{fillingWords.trace}</LinkButton>}
-      </>
-    }
+    // While it is filled, the head leaves its room to the scale and its keys; the label comes after them.
+    actions={run.state === 'filling' ? undefined : <RunLinks run={run} />}
   >
     {run.state === 'filling' && <FillPad run={run} />}
     {run.state !== 'filling' && <ReleaseCard run={run} />}
     <Summary run={run} />
+    {run.state === 'filling' && <RunLinks run={run} />}
     <FillPlot run={run} />
     <WeightList run={run} />
     {run.state === 'filling' && run.summary.filled > 0 && <CloseRun run={run} />}
@@ -61,13 +68,17 @@ const Summary = ({ run }: { readonly run: Run }) => {
           hint={`${fillingWords.bowl}: ${run.summary.bowlHolds}`}
         />
         <Figure
-          label={fillingWords.mean}
-          value={run.summary.meanGrams ?? '–'}
+          label={
+            run.summary.counting === run.summary.filled
+              ? fillingWords.mean
+              : fillingWords.meanOf(run.summary.counting)
+          }
+          value={run.summary.meanGrams === null ? '–' : briefGrams(run.summary.meanGrams)}
           unit="g"
           hint={
             run.summary.giveawayGrams === null
               ? undefined
-              : `${fillingWords.giveaway}: ${sayGrams(run.summary.giveawayGrams)}`
+              : `${fillingWords.giveaway}: ${showAmount(run.summary.giveawayGrams, 'g')}`
           }
         />
       </Figures>

@@ -10,6 +10,7 @@ import { PrintLink } from '../../parts/print-link.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
+import { showAmount } from '../../show/show-amount.ts';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
 import { nameOf } from './bench.tsx';
@@ -26,9 +27,9 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       says={
         outcome
           ? makingWords.outcome(
-              sayGrams(outcome.yieldGrams),
-              sayGrams(outcome.inputGrams),
-              sayGrams(outcome.lossGrams),
+              showAmount(outcome.yieldGrams, 'g'),
+              showAmount(outcome.inputGrams, 'g'),
+              showAmount(outcome.lossGrams, 'g'),
             )
           : makingWords.abandonedSays
       }
@@ -36,7 +37,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       soft={
         <>
           {makingWords.purpose[batch.purpose]}
-          {batch.lotOnHand !== null && ` · ${makingWords.leftInBowl(sayGrams(batch.lotOnHand))}`}
+          {batch.lotOnHand !== null && ` · ${makingWords.leftInBowl(showAmount(batch.lotOnHand, 'g'))}`}
         </>
       }
       actions={

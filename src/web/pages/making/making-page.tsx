@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { makingWords, sayGrams } from '../../../words/index.ts';
+import { makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -11,6 +11,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
+import { showAmount } from '../../show/show-amount.ts';
 
 type Batch = AnswerOf<'listBatches'>[number];
 
@@ -58,10 +59,11 @@ const BatchLine = ({ batch }: { readonly batch: Batch }) => (
       <State kind={STATES[batch.state]}>{makingWords.state[batch.state]}</State>
     </ListRow>
     <p className="soft">
-      {sayGrams(batch.plannedGrams)} · {makingWords.purpose[batch.purpose]} · <Moment at={batch.startedAt} />
+      {showAmount(batch.plannedGrams, 'g')} · {makingWords.purpose[batch.purpose]} ·{' '}
+      <Moment at={batch.startedAt} />
       {batch.lotOnHand !== null &&
         batch.lotOnHand !== '0' &&
-        ` · ${makingWords.leftInBowl(sayGrams(batch.lotOnHand))}`}
+        ` · ${makingWords.leftInBowl(showAmount(batch.lotOnHand, 'g'))}`}
     </p>
     {batch.runs.map((run) => (
       <p key={run.id}>
