@@ -62,6 +62,7 @@ export const morningSayings = {
   'morning-late': 'late',
   'morning-make-for': `For order {number}, wanted by ${day('wantedBy')}.`,
   'morning-make': 'Make {units, plural, one {# tin} other {# tins}}',
+  'morning-once-come': 'Once {item} has come: it is on its way.',
   'morning-buy-first': '{item} has to be bought first.',
 
   'morning-short': 'short',

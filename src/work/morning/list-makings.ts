@@ -88,8 +88,12 @@ function meltLine(data: MorningData, melt: Melt): trace.MorningLine {
 function sayShort({ book, needs }: MorningData, parts: ReadonlySet<string | null>): Saying[] {
   return [...needs.short.keys()]
     .filter((itemId) => parts.has(itemId))
-    .map((itemId) => saying('morning-buy-first', { item: book.materials.get(itemId)?.name ?? '' }));
+    .map((itemId) => sayLack(book, itemId, book.materials.get(itemId)?.name ?? ''));
 }
+
+/** What is on its way is waited for, not bought again. */
+const sayLack = ({ onTheirWay }: MorningData['book'], itemId: string, item: string): Saying =>
+  saying(onTheirWay.has(itemId) ? 'morning-once-come' : 'morning-buy-first', { item });
 
 const MAKE_STATES = { ready: 'ready', waits: 'going', lacks: 'stop' } as const;
 const MAKE_WORDS = {
@@ -117,7 +121,7 @@ function makeLine({ book }: MorningData, tins: TinsToMake): trace.MorningLine {
         number: String(number),
       }),
       ...tins.waitsFor.map((id) => saying('morning-once-firm', { item: nameOf(id) })),
-      ...tins.lacks.map((id) => saying('morning-buy-first', { item: nameOf(id) })),
+      ...tins.lacks.map((id) => sayLack(book, id, nameOf(id))),
     ],
     action:
       state === 'waits'

@@ -308,7 +308,10 @@ describe('the morning', () => {
       expect((await lids())?.detail[0]).toBe(
         'Ordered on 25 November from Test Tins, expected Thursday 10 December.',
       );
-      expect((await morning()).says).not.toContain('Buy Lid');
+      const { says, make } = await morning();
+      expect(says).not.toContain('Buy Lid');
+      expect(make[0]?.detail).toContain('Once Lid has come: it is on its way.');
+      expect(make[0]?.detail).not.toContain('Lid has to be bought first.');
     });
 
     it('should be here once its day is over', async () => {
