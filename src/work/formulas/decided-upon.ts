@@ -21,20 +21,32 @@ export interface DecidedUpon {
   readonly constituents: readonly Readonly<Record<string, unknown>>[];
 }
 
-/** `names`: what the workshop calls the materials that bring the unknown thing in. */
-export const readDecidedUpon = (opened: OpenedRevision, names: readonly string[]): DecidedUpon[] =>
-  opened.expanded.materials
+interface Described {
+  readonly name: string;
+  readonly upon: DecidedUpon;
+  readonly text: string;
+}
+
+/** Every material of it, described once and in the order of their texts: many unknowns ask for the same few. */
+export const describeMaterials = ({ expanded, materials }: OpenedRevision): readonly Described[] =>
+  expanded.materials
     .flatMap(({ materialId, percent }) => {
-      const details = opened.materials.get(materialId);
-      return details && names.includes(details.name) ? [describe(details, toText(percent))] : [];
+      const details = materials.get(materialId);
+      if (!details) return [];
+      const upon = describe(details, toText(percent));
+      return [{ name: details.name, upon, text: canonicalJson(upon) }];
     })
-    .sort(inOrder);
+    .sort(byText);
+
+/** `names`: what the workshop calls the materials that bring the unknown thing in. */
+export const readDecidedUpon = (described: readonly Described[], names: readonly string[]): DecidedUpon[] =>
+  described.filter(({ name }) => names.includes(name)).map(({ upon }) => upon);
 
 /** Short, so that it can be kept and compared for each unknown of each market. */
 export const digestOf = (upon: unknown): string => sha256(canonicalJson(upon));
 
-const inOrder = (one: unknown, other: unknown): number =>
-  canonicalJson(one) < canonicalJson(other) ? -1 : 1;
+const byText = (one: { readonly text: string }, other: { readonly text: string }): number =>
+  one.text < other.text ? -1 : 1;
 
 function describe(details: MaterialDetails, percent: string): DecidedUpon {
   const { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre } = details;
@@ -42,7 +54,8 @@ function describe(details: MaterialDetails, percent: string): DecidedUpon {
     percent,
     material: { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre },
     constituents: details.constituents
-      .map(({ source: _source, confidence: _confidence, ...rest }) => rest)
-      .sort(inOrder),
+      .map(({ source: _source, confidence: _confidence, ...rest }) => ({ rest, text: canonicalJson(rest) }))
+      .sort(byText)
+      .map(({ rest }) => rest),
   };
 }

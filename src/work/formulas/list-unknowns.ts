@@ -7,7 +7,7 @@ import {
 } from '../../core/safety/index.ts';
 import { saying } from '../saying.ts';
 import type { MaterialDetails } from '../stock/material-view.ts';
-import { type DecidedUpon, digestOf, readDecidedUpon } from './decided-upon.ts';
+import { type DecidedUpon, describeMaterials, digestOf, readDecidedUpon } from './decided-upon.ts';
 import { isHeardOf } from './is-heard-of.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
 import type { Checked } from './run-check.ts';
@@ -55,8 +55,9 @@ export function listUnknowns(checked: Checked): MarketUnknown[] {
     ),
     ...markets.flatMap(({ market }) => ofCompositions(market, checked)),
   ];
+  const described = describeMaterials(checked.opened);
   return found.map(({ from, ...rest }) => {
-    const upon = readDecidedUpon(checked.opened, from);
+    const upon = readDecidedUpon(described, from);
     return { ...rest, upon, digest: digestOf(upon) };
   });
 }
