@@ -163,6 +163,13 @@ describe('a request', () => {
     expect((await problemsOf(report)).map((it) => it.code)).toContain('field-missing');
   });
 
+  it('whose stated length is too large is refused before it is read', async () => {
+    const asked = (length: number) =>
+      post('/api/people', { stamp: bench.stamp(), name: 'Ada' }, { 'content-length': String(length) });
+    expect((await asked(1024 * 1024 + 1)).status).toBe(413);
+    expect((await asked(1024 * 1024)).status).toBe(201);
+  });
+
   it('with an unknown path below /api is refused as a problem', async () => {
     for (const path of ['/api', '/api/', '/api/nothing']) {
       const response = await send(path);

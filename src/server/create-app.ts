@@ -1,5 +1,4 @@
 import { Hono, type Context as HonoContext } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { runCalculation } from '../catalogue/index.ts';
 import { type Route, type RouteName, routes } from '../contract/index.ts';
 import { done, problem, type Result } from '../core/problem.ts';
@@ -14,6 +13,7 @@ import {
 import { answerProblems } from './answer.ts';
 import { listCalculations } from './calculations.ts';
 import { guardOrigin } from './guard-origin.ts';
+import { limitBody } from './limit-body.ts';
 import type { Log } from './log.ts';
 import { describeApi } from './open-api.ts';
 import { type ReadRequest, readRequest } from './read-request.ts';
@@ -32,15 +32,11 @@ export interface AppWish {
 
 type Handler = (context: Context, request: ReadRequest) => Promise<Result<unknown>>;
 
-const MEGABYTE = 1024 * 1024;
-/** An assessor's report with pictures, in base64; everything else is a few kilobytes. */
-const LARGEST = { report: 30 * MEGABYTE, other: MEGABYTE };
-
 export function createApp(wish: AppWish): Hono {
   const app = new Hono();
   app.use(securityHeaders);
   app.use(guardOrigin(wish.port));
-  app.use('/api/*', (http, next) => limitFor(http.req.path)(http, next));
+  app.use('/api/*', limitBody);
   app.get('/api/openapi.json', () => Response.json(describeApi(wish.version)));
   for (const [name, handle] of Object.entries(handlersOf(wish)))
     addRoute(app, name as RouteName, handle, wish);
@@ -90,12 +86,6 @@ function answerPaper({ fileName, bytes }: Paper, media: string): Response {
   return new Response(Buffer.from(bytes), {
     headers: { 'content-type': media, 'content-disposition': disposition },
   });
-}
-
-function limitFor(path: string) {
-  const maxSize = /^\/api\/reports\/[^/]+\/file$/.test(path) ? LARGEST.report : LARGEST.other;
-  const refusal = problem('body-too-large', 'body', { allowed: maxSize / MEGABYTE });
-  return bodyLimit({ maxSize, onError: () => answerProblems([refusal], 400) });
 }
 
 const unknownRoute = (http: HonoContext): Response =>
