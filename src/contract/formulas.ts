@@ -81,11 +81,18 @@ export const limitVerdict = z.object({
   confidence: z.string().nullable(),
   fromMaterials: z.array(z.string()),
   reason: z.string().nullable(),
+  /** Where it is not known: the key of the question in `open`, decided or not. */
+  question: z.string().nullable(),
+  /** What the same rule asks of the lot's certificate besides, each with its question. */
+  certificates: z.array(z.object({ reason: z.string(), question: z.string() })),
 });
+
+/** `open-again`: a decision is taken back, and nobody has decided anew. */
+const decisionVerdict = z.enum(['accepted', 'refused', 'open-again']);
 
 const signedDecision = z.object({
   entryId: f.id,
-  verdict: z.enum(['accepted', 'refused']),
+  verdict: decisionVerdict,
   by: z.string(),
   reason: z.string(),
   at: f.instant,
@@ -102,16 +109,25 @@ export const openQuestion = z.object({
   decided: signedDecision.nullable(),
   /** A decision that no longer counts: it was taken upon another composition. */
   lapsed: signedDecision.nullable(),
+  /** Decisions that a later one took the place of, or that were taken back; the earliest first. */
+  earlier: z.array(signedDecision),
 });
+
+const saleAnswer = z.enum(['yes', 'no', 'decide']);
 
 export const revisionCheck = z.object({
   revisionId: f.id,
-  answer: z.enum(['yes', 'no', 'decide']),
+  /** Of all the markets asked for; `sentence` tells where they differ. */
+  answer: saleAnswer,
   sentence: f.saying,
+  /** Products that it is filled into, as it is or through another formula, and where they are sold. */
+  sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
   reasons: z.array(f.saying),
   markets: z.array(
     z.object({
       market: f.market,
+      answer: saleAnswer,
+      sentence: f.saying,
       verdicts: z.array(limitVerdict),
       sumOfShares: z.number().nullable(),
       named: z.array(
@@ -205,7 +221,8 @@ export const formulaRoutes = {
     method: 'GET',
     path: '/api/revisions/:id/check',
     summary: 'Limits, names on the label, the report, what is unknown',
-    query: z.object({ markets: z.string().max(20).default('GB,NI') }),
+    /** Left out: where its products are sold; all markets where it has none. */
+    query: z.object({ markets: z.string().max(20).optional() }),
     output: revisionCheck,
   }),
   decideUnknown: route({
@@ -215,7 +232,8 @@ export const formulaRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       key: z.string().min(1).max(2000),
-      verdict: z.enum(['accepted', 'refused']),
+      /** `open-again` takes the standing decision back, which `corrects` names. */
+      verdict: decisionVerdict,
       reason: f.name,
       /** The question's `upon` as the page showed it: refused where the composition has changed since. */
       upon: z.string().max(64).optional(),

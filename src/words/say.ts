@@ -3,6 +3,7 @@ import { sayings } from './registry.ts';
 import { render, type Words } from './render.ts';
 import { isDate, isInstant, sayDate, sayInstant } from './say-date.ts';
 import { sayDecimal } from './say-figure.ts';
+import { isOfMarkets, sayMarkets } from './say-markets.ts';
 
 /** A sentence as data, as the server sends it (contract: saying). */
 export interface SayingData {
@@ -21,15 +22,19 @@ function sayValue(name: string, value: ProblemValue, { timeZone }: SayOptions): 
   if (typeof value === 'number') return value;
   if (isDate(value)) return sayDate(value);
   if (isInstant(value)) return sayInstant(value, timeZone);
+  if (isOfMarkets(name)) return sayMarkets(value);
   return /grams$|percent$/i.test(name) ? sayDecimal(value) : value;
 }
 
-/** `{day}` says a date near by in words; `{day, date, long}` needs it as it came, so texts with a comma keep the value. */
+/**
+ * `{day}` says a date near by in words, `{market}` a market in full; `{day, date, long}` and `{market, select, ...}` need
+ * it as it came, so texts with a comma keep the value.
+ */
 function wordsOf(text: string, { parameters }: SayingData, options: SayOptions): Words {
   return Object.fromEntries(
     Object.entries(parameters).map(([name, value]) => [
       name,
-      typeof value === 'string' && new RegExp(`\\{${name}, (date|time)`).test(text)
+      typeof value === 'string' && new RegExp(`\\{${name}, (date|time|select)`).test(text)
         ? value
         : sayValue(name, value, options),
     ]),

@@ -8,7 +8,7 @@ import type {
   RangedContribution,
   UnknownDecision,
 } from './composition-check.ts';
-import { type IfraAnswer, judgeIfra } from './judge-ifra.ts';
+import { type IfraAnswer, judgeIfra, tellStandard } from './judge-ifra.ts';
 import { judgeMarket } from './judge-limits.ts';
 import { judgeReport } from './judge-report.ts';
 import { judgeSupplierLimits } from './judge-supplier-limits.ts';
@@ -22,6 +22,7 @@ import {
   type NamingUnknown,
   nameComposition,
 } from './name-allergens.ts';
+import { tellRule } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
 import type { Market } from './safety-table-rows.ts';
 import type { SafetyTables } from './safety-tables.ts';
@@ -68,8 +69,14 @@ function amountNotKnown(tables: SafetyTables, market: Market, substance: RangedC
   );
   const inIfra = possibleRows(ifra);
   const verdicts = [
-    ...inLaw.map((row) => ({ ...told, kind: 'law', ruleId: row.id, source: row.name }) as const),
-    ...inIfra.map((row) => ({ ...told, kind: 'ifra', ruleId: row.id, source: row.name }) as const),
+    ...inLaw.map((row) => {
+      const { citation } = tellRule(row, undefined);
+      return { ...told, kind: 'law', ruleId: row.id, source: row.name, citation } as const;
+    }),
+    ...inIfra.map((row) => {
+      const { citation } = tellStandard(row);
+      return { ...told, kind: 'ifra', ruleId: row.id, source: row.name, citation } as const;
+    }),
   ];
   if (verdicts.length === 0) return [{ ...told, verdict: 'no-rule' }];
   return verdicts.map((verdict) => ({ ...verdict, verdict: 'unknown', reason: 'amount-not-known' }));

@@ -13,14 +13,16 @@ export interface IfraContext {
 /** Rows never change: what is told of one is put together once. */
 const TOLD = new WeakMap<IfraRow, RuleTold>();
 
-function tellStandard(row: IfraRow): RuleTold {
+export function tellStandard(row: IfraRow): RuleTold {
   const known = TOLD.get(row);
   if (known !== undefined) return known;
+  const citation = `IFRA Standards${row.edition === undefined ? '' : `, ${row.edition}th Amendment`}`;
   const told: RuleTold = {
     kind: 'ifra',
     entry: row.name,
     ...(row.edition !== undefined && { edition: row.edition }),
-    source: `${row.name}: IFRA Standards${row.edition === undefined ? '' : `, ${row.edition}th Amendment`}`,
+    source: `${row.name}: ${citation}`,
+    citation,
     confidence: row.confidence,
     ruleId: row.id,
   };
@@ -101,6 +103,7 @@ const PHOTOTOXIC_SUM: RuleTold = {
   entry: 'phototoxic-sum',
   edition: '49',
   source: 'phototoxic sum of shares, in percent of the limit: IFRA Standards, 49th Amendment',
+  citation: 'IFRA Standards, 49th Amendment',
   ruleId: 'phototoxic-sum',
 };
 

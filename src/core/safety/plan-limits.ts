@@ -5,16 +5,18 @@ import type { LimitPlan, PlannedRule, SafetyTables } from './safety-tables.ts';
 import { situationsOf } from './situations.ts';
 import type { RuleTold } from './told.ts';
 
-function tellRule(row: RestrictionRow, rule: RestrictionRuleRow | undefined): RuleTold {
+export function tellRule(row: RestrictionRow, rule: RestrictionRuleRow | undefined): RuleTold {
   const { annex, entry } = row;
   const place = [
     annex === undefined ? 'no annex' : `Annex ${annex}`,
     ...(entry === undefined ? [] : [`entry ${entry}`]),
   ];
+  const citation = `Regulation (EC) No 1223/2009, ${place.join(', ')}`;
   return {
     kind: 'law',
     ...(entry !== undefined && { entry }),
-    source: `${row.name}: Regulation (EC) No 1223/2009, ${place.join(', ')}`,
+    source: `${row.name}: ${citation}`,
+    citation,
     confidence: rule?.confidence ?? row.confidence,
     ruleId: rule?.id ?? row.id,
     ...(rule?.force !== undefined && { force: rule.force }),

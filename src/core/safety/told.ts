@@ -7,6 +7,8 @@ export interface RuleTold {
   readonly edition?: string;
   /** The rule's own name and where it stands. */
   readonly source?: string;
+  /** Where it stands, without its name: for a sentence that has named the substance already. */
+  readonly citation?: string;
   readonly confidence?: string;
   readonly ruleId?: string;
   /** The value must lie below the limit; else the limit itself is allowed. */

@@ -86,7 +86,17 @@ export const checkWords = {
   soft: (number: number) =>
     `Revision ${number}. Judged on the most that each material may hold. The assessor decides; this page prepares.`,
   market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union' },
+  judgedFor: (products: readonly string[]) =>
+    products.length === 0
+      ? 'No product is filled from it yet, so it is judged for every market.'
+      : `Judged for where its products are sold: ${products.join(', ')}.`,
+  lookAt: 'Which market to look at',
+  whereSold: (markets: string) => `where it is sold (${markets})`,
+  allMarkets: 'all three',
+  enterReport: 'Enter the report',
+  toReports: 'To the reports',
   limits: 'Limits, the closest first',
+  noLimits: 'Nothing in it has a limit in the tables.',
   substance: 'Substance',
   share: 'Share of its limit',
   decidedBy: 'Decided by',
@@ -105,7 +115,9 @@ export const checkWords = {
     supplier: 'by its supplier',
     assessor: 'by the report',
   },
-  oneRuleOf: (whose: string, rules: number) => `(${whose}; one of its ${sayDecimal(rules)} rules)`,
+  oneRuleOf: (whose: string, rules: number) =>
+    `(${whose}; each of its ${sayDecimal(rules)} rules has a line)`,
+  certificate: 'certificate of the lot',
   noLimitHere: 'no limit for this use',
   entry: (entry: string) => `entry ${entry}`,
   edition: (edition: string) => `edition ${edition}`,
@@ -116,14 +128,15 @@ export const checkWords = {
     unknown: 'not known',
     'no-rule': 'no rule in the tables',
   },
-  noRule: (count: number) =>
-    count === 1
-      ? 'One more substance has no rule in the tables.'
-      : `${sayDecimal(count)} more substances have no rule in the tables.`,
+  noRule: (count: number, isMore: boolean) =>
+    `${count === 1 ? 'One' : sayDecimal(count)} ${isMore ? 'more ' : ''}${count === 1 ? 'substance has' : 'substances have'} no rule in the tables.`,
   noRuleTitle: 'No rule in the tables',
   sum: (share: string) => `Phototoxic oils together: ${share} of 1`,
   onLabel: 'On the label',
-  names: (list: string) => (list === '' ? 'nothing to be named' : list),
+  names: (list: string) =>
+    list === ''
+      ? 'no fragrance allergen needs to be named (the ingredient list is always there).'
+      : `the ingredient list, and in it by name: ${list}.`,
   report: "The assessor's report",
   noReport: 'No report covers this formula, use and market.',
   reportLine: (reference: string, day: string) => `${reference}, to be reviewed by ${day}`,
@@ -135,9 +148,17 @@ export const checkWords = {
   noneOpen: 'Nothing is open.',
   decide: 'Decide',
   decideTitle: (substance: string) => `Decide: ${substance}`,
+  change: 'Change or take back',
+  changeTitle: (substance: string) => `Change or take back: ${substance}`,
+  soFar: 'So far:',
+  changeSays:
+    'What you decide now counts from now on, in your name, with your reason. The earlier decision stays readable.',
+  takeBack: 'Take it back: the question is open again',
+  earlier: (count: number) =>
+    count === 1 ? 'One earlier decision' : `${sayDecimal(count)} earlier decisions`,
   decideSays: 'Once for this revision, in your name, with your reason. It stays in the record.',
-  accept: 'May be made',
-  refuse: 'May not be made',
+  accept: (substance: string) => `${substance} may be in it`,
+  refuse: (substance: string) => `${substance} may not be in it`,
   reason: 'Why',
   reasonHint: 'For instance what the certificate, the assessor or the law says.',
   decided: (verdict: string, by: string) =>

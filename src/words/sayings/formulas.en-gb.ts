@@ -1,10 +1,20 @@
 /** What the check of a revision says. */
 export const formulaSayings = {
-  'check-yes': '{formula}, revision {number}, may be made for sale ({markets}).',
+  'check-yes': '{formula}, revision {number}, may be made for sale in {markets}.',
   'check-no':
-    '{formula}, revision {number}, may not be made for sale ({markets}): {n, plural, one {# thing stands} other {# things stand}} against it.',
+    '{formula}, revision {number}, may not be made for sale in {markets}: {n, plural, one {# thing stands} other {# things stand}} against it.',
   'check-decide':
-    '{formula}, revision {number}, may be made for sale ({markets}) once {n, plural, one {# question is} other {# questions are}} decided.',
+    '{formula}, revision {number}, may be made for sale in {markets} once {n, plural, one {# question is} other {# questions are}} decided.',
+  'check-mixed-yes':
+    '{formula}, revision {number}, may be made for sale in {yesMarkets}.{hasDecide, select, yes { In {decideMarkets} it may once the open questions are decided.} other {}}{hasNo, select, yes { In {noMarkets} it may not.} other {}}',
+  'check-mixed-no':
+    '{formula}, revision {number}, may not be made for sale in {noMarkets}. In {decideMarkets} it may once the open questions are decided.',
+  'check-market-yes': 'May be made for sale in {market}.',
+  'check-market-no':
+    'May not be made for sale in {market}: {n, plural, one {# thing stands} other {# things stand}} against it.',
+  'check-market-no-report': 'May not be made for sale in {market}: no assessor’s report covers it there.',
+  'check-market-decide':
+    'May be made for sale in {market} once {n, plural, one {# question is} other {# questions are}} decided.',
 
   'sale-trial': '{formula}, revision {number}, is written down as a trial, and a trial is never sold.',
   'sale-prohibited': '{substance} is prohibited ({rule}; {markets}).',
@@ -12,6 +22,8 @@ export const formulaSayings = {
   'sale-unknown': 'Not known: {substance} ({markets}). Somebody has to decide it once, with a reason.',
   'sale-unknown-lapsed':
     'Not known: {substance} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',
+  'decision-said':
+    '{verdict, select, accepted {Accepted} refused {Refused} other {Opened again}} by {by} on {on, date, long}: {reason}',
   'decision-lapsed':
     '{verdict, select, accepted {Accepted} other {Refused}} by {by} on {on, date, long}, upon another composition (“{reason}”): that no longer counts.',
   'sale-unknown-refused': '{by} decided against {substance} ({markets}).',
@@ -45,7 +57,7 @@ export const formulaSayings = {
   'unknown-counted-as-other':
     'The rule counts {asWhat} and not {substance} itself ({rule}): the amount put in does not answer it.',
   'unknown-needs-certificate':
-    'The rule asks for {asWhat} of {substance} ({rule}): the certificate of the lot answers it.',
+    '{hasWhat, select, yes {The {asWhat} of {substance}} other {More of {substance} than how much is put in}} has to be known{hasMost, select, yes { ({isBelow, select, yes {below} other {at most}} {mostValue} mmol/l)} other {}}: {rule}. The certificate of the lot tells it.',
   'unknown-label-name':
     'Whether {substance} has to be named on the label (as {mayBe}) is not known: it may be one of several materials.',
   'unknown-label-amount':

@@ -2,9 +2,8 @@ import type { Market, Saying } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { type Exact, exact, smallest } from '../../core/quantity/index.ts';
 import type { Context } from '../context.ts';
-import { saying } from '../saying.ts';
-import { answerOf, type SaleAnswer } from './answer-check.ts';
-import { listReasons, type ToldReason } from './list-reasons.ts';
+import type { SaleAnswer } from './answer-check.ts';
+import { judgeSale } from './judge-sale.ts';
 import { type Checked, runCheck } from './run-check.ts';
 
 export interface SaleCheck {
@@ -23,19 +22,9 @@ export async function checkForSale(
 ): Promise<Result<SaleCheck>> {
   const checked = await runCheck(context, revisionId, markets);
   if (!checked.ok) return checked;
-  const { opened } = checked.value;
-  const trial: ToldReason[] =
-    opened.details.standing === 'trial'
-      ? [
-          {
-            blocks: 'yes',
-            says: saying('sale-trial', { formula: opened.formula.name, number: opened.revision.number }),
-          },
-        ]
-      : [];
-  const reasons = [...trial, ...listReasons(checked.value)];
+  const { answer, reasons } = judgeSale(checked.value);
   return done({
-    answer: answerOf(reasons),
+    answer,
     hindrances: reasons.filter((reason) => reason.blocks !== 'no').map((reason) => reason.says),
     headroom: findHeadroom(checked.value),
   });

@@ -1,123 +1,63 @@
 import type { z } from 'zod';
-import type { formulas, Market, Saying } from '../../contract/index.ts';
+import type { formulas, Market } from '../../contract/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
-import { exact, toText } from '../../core/quantity/index.ts';
-import type { CheckedVerdict, MarketCheck, ReportVerdict, SupplierVerdict } from '../../core/safety/index.ts';
-import { say } from '../../words/index.ts';
-import { saying } from '../saying.ts';
+import type { ReportVerdict } from '../../core/safety/index.ts';
+import { findRevision } from '../../storage/index.ts';
+import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
-import { answerOf, type SaleAnswer } from './answer-check.ts';
+import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
-import { listReasons } from './list-reasons.ts';
-import { whyUnknown } from './list-unknowns.ts';
+import { ALL_MARKETS, readSoldIn, type SoldIn } from './read-sold-in.ts';
 import { type Checked, type CheckedGroup, runCheck } from './run-check.ts';
+import { answerMarkets, sayAnswer } from './say-check.ts';
+import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
 
 type RevisionCheck = z.output<typeof formulas.revisionCheck>;
 
 export const checkRevision: UseCase<'checkRevision'> = async (context, { params: { id = '' }, query }) => {
-  const markets = readMarkets(query.markets);
+  const { db } = context.storage;
+  const revision = await findRevision(db, id);
+  if (!revision) return refused(thingNotFound('id', id));
+  const sold = await readSoldIn(db, revision.formula_id);
+  const markets = query.markets === undefined ? done(marketsToCheck(sold)) : readMarkets(query.markets);
   if (!markets.ok) return markets;
   const checked = await runCheck(context, id, markets.value);
-  return checked.ok ? done(viewCheck(checked.value)) : checked;
+  return checked.ok ? done(viewCheck(checked.value, sold)) : checked;
 };
 
-const MARKETS: readonly string[] = ['GB', 'NI', 'EU'] satisfies Market[];
+/** Where nothing is made of it yet, nobody has said where it will be sold. */
+const marketsToCheck = ({ markets }: SoldIn): readonly Market[] =>
+  markets.length === 0 ? ALL_MARKETS : markets;
 
 function readMarkets(text: string): Result<Market[]> {
   const markets = [...new Set(text.split(',').map((market) => market.trim()))];
-  const unknown = markets.find((market) => !MARKETS.includes(market));
+  const known: readonly string[] = ALL_MARKETS;
+  const unknown = markets.find((market) => !known.includes(market));
   return unknown === undefined
     ? done(markets as Market[])
-    : refused(problem('value-not-one-of', 'markets', { found: unknown, allowed: MARKETS.join(', ') }));
+    : refused(problem('value-not-one-of', 'markets', { found: unknown, allowed: ALL_MARKETS.join(', ') }));
 }
 
-function viewCheck(checked: Checked): RevisionCheck {
-  const reasons = listReasons(checked);
-  const answer = answerOf(reasons);
+function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
+  const { answer, reasons } = judgeSale(checked);
+  const answers = answerMarkets(checked);
+  const open = listQuestions(checked);
+  const questions = questionsByUnknown(open);
+  const rows = checked.groups.flatMap(({ answer }) =>
+    answer.markets.map((market) => viewMarket(market, answer.supplier, questions)),
+  );
   return {
     revisionId: checked.opened.revision.id,
     answer,
-    sentence: sentenceOf(checked, answer, reasons.filter((reason) => reason.blocks !== 'no').length),
+    sentence: sayAnswer(checked, answers),
+    sold: { products: [...sold.products], markets: [...sold.markets] },
     reasons: reasons.map((reason) => reason.says),
-    markets: checked.groups.flatMap(({ answer }) =>
-      answer.markets.map((market) => viewMarket(market, answer.supplier)),
+    markets: answers.flatMap((told) =>
+      rows.filter((row) => row.market === told.market).map((row) => ({ ...row, ...told })),
     ),
     report: viewReport(checked),
-    open: listQuestions(checked),
+    open,
   };
-}
-
-const SENTENCES: Readonly<Record<SaleAnswer, string>> = {
-  yes: 'check-yes',
-  no: 'check-no',
-  decide: 'check-decide',
-};
-
-const sentenceOf = ({ opened, groups }: Checked, answer: SaleAnswer, n: number): Saying =>
-  saying(SENTENCES[answer], {
-    formula: opened.formula.name,
-    number: opened.revision.number,
-    markets: groups.flatMap((group) => group.markets).join(', '),
-    n,
-  });
-
-const text = (value: number): string => toText(exact(value));
-const textOrNull = (value: number | undefined): string | null => (value === undefined ? null : text(value));
-
-const viewMarket = (
-  { market, verdicts, sumOfShares, naming }: MarketCheck,
-  supplier: readonly SupplierVerdict[],
-): RevisionCheck['markets'][number] => ({
-  // The United States are no market of a revision: the question was asked for these three only.
-  market: market as Market,
-  verdicts: [...verdicts.map(viewVerdict), ...supplier.map(viewSupplierVerdict)],
-  sumOfShares: sumOfShares ?? null,
-  named: naming.named.map((row) => ({
-    labelName: row.labelName,
-    percent: text(row.percent),
-    thresholdPercent: text(row.thresholdPercent),
-    entry: String(row.entry),
-    members: [...row.members],
-  })),
-});
-
-const viewVerdict = (row: CheckedVerdict): RevisionCheck['markets'][number]['verdicts'][number] => ({
-  name: row.name,
-  verdict: row.verdict,
-  typicalPercent: text(row.typicalPercent ?? row.percent),
-  mostPercent: text(row.percent),
-  limitPercent: textOrNull(row.limitPercent),
-  kind: row.kind ?? null,
-  entry: row.entry ?? null,
-  edition: row.edition ?? null,
-  source: row.source ?? null,
-  confidence: weakest(row.confidence, row.amountConfidence),
-  fromMaterials: [...(row.fromMaterials ?? [])],
-  reason: row.verdict === 'unknown' ? say(whyUnknown(row)) : null,
-});
-
-/** What a supplier allows does not differ by market, and stands with each market's limits all the same. */
-const viewSupplierVerdict = (row: SupplierVerdict): RevisionCheck['markets'][number]['verdicts'][number] => ({
-  name: row.name,
-  verdict: row.verdict,
-  typicalPercent: text(row.percent),
-  mostPercent: text(row.percent),
-  limitPercent: text(row.limitPercent),
-  kind: 'supplier',
-  entry: null,
-  edition: null,
-  source: row.source,
-  confidence: 'supplier',
-  fromMaterials: [row.name],
-  reason: null,
-});
-
-/** Strongest first (as contract/fields ranks them). A verdict is as strong as the weaker of rule and amount. */
-const CONFIDENCES = ['report', 'supplier', 'read', 'read-secondary', 'computed', 'derived', 'memory'];
-
-function weakest(...words: readonly (string | undefined)[]): string | null {
-  const ranks = words.filter((word) => word !== undefined).map((word) => CONFIDENCES.indexOf(word));
-  return ranks.length === 0 ? null : (CONFIDENCES[Math.max(...ranks)] ?? null);
 }
 
 /** Where several reports cover several markets, the one that stops most is shown. */

@@ -345,7 +345,7 @@ describe('what no source tells', () => {
   const open = async (markets?: string) => (await check(mixture.revisionId, markets)).open;
   const decide = (
     key: string,
-    verdict: 'accepted' | 'refused',
+    verdict: 'accepted' | 'refused' | 'open-again',
     more: { corrects?: string; stamp?: ReturnType<typeof bench.stamp>; reason?: string } = {},
   ) =>
     bench.ask('decideUnknown', {
@@ -414,6 +414,69 @@ describe('what no source tells', () => {
     const kept = await bench.context.storage.db.selectFrom('decision').selectAll().execute();
     expect(kept.map((row) => row.verdict)).toEqual(['accepted', 'refused']);
     expect(codesOf(await decide(key, 'accepted', { corrects: first.id }))).toEqual(['decided-already']);
+  });
+
+  it('is taken back with a reason: the question is open again, and what was decided stays readable', async () => {
+    const key = (await open())[0]?.key ?? '';
+    const first = bench.stamp();
+    await decide(key, 'accepted', { stamp: first });
+    const back = bench.stamp({ by: bench.people.second });
+    const reason = 'That was the paper of another lot.';
+    expect(codesOf(await decide(key, 'open-again', { stamp: back, corrects: first.id, reason }))).toEqual([]);
+    const view = await check(mixture.revisionId);
+    expect(view.answer).toBe('decide');
+    expect(view.open).toMatchObject([
+      {
+        key,
+        decided: null,
+        lapsed: null,
+        earlier: [
+          { entryId: first.id, verdict: 'accepted', by: 'Ada Quill', reason: 'Certificate of lot 7 seen.' },
+          { entryId: back.id, verdict: 'open-again', by: 'Bo Marsh', reason },
+        ],
+      },
+    ]);
+    expect(codesOf(await decide(key, 'accepted'))).toEqual([]);
+    expect((await check(mixture.revisionId)).open[0]).toMatchObject({
+      decided: { verdict: 'accepted' },
+      earlier: [{ entryId: first.id }, { entryId: back.id }],
+    });
+  });
+
+  it('cannot be taken back where nothing is decided, nor without naming the decision', async () => {
+    const key = (await open())[0]?.key ?? '';
+    expect(codesOf(await decide(key, 'open-again'))).toEqual(['corrects-nothing']);
+    await decide(key, 'accepted');
+    expect(codesOf(await decide(key, 'open-again'))).toEqual(['decided-already']);
+    expect((await check(mixture.revisionId)).answer).toBe('yes');
+  });
+
+  it('stands with the limit of the same rule, and leads to its question', async () => {
+    const linalool = await buildOil([constituent('Linalool', '78-70-6', '1')], { name: 'Linalool oil' });
+    const { revisionId } = await buildMixture(bench, [line(fat, '990'), line(linalool, '10')]);
+    const params = { id: revisionId };
+    const view = await check(revisionId, 'GB');
+    const rows = view.markets[0]?.verdicts.filter((row) => row.name === 'Linalool' && row.kind === 'ifra');
+    const question = view.open.find((one) => one.key.includes('ifra') && one.substance === 'Linalool');
+    // The peroxide value of at most 20 mmol/l: IFRA Standards, Linalool.
+    expect(rows).toMatchObject([
+      {
+        verdict: 'within',
+        certificates: [
+          {
+            reason:
+              'The peroxide value of Linalool has to be known (at most 20 mmol/l): IFRA Standards. The certificate of the lot tells it.',
+            question: question?.key,
+          },
+        ],
+      },
+    ]);
+    const body = { key: question?.key ?? '', verdict: 'accepted' as const, reason: 'Certificate seen.' };
+    await bench.get('decideUnknown', { params, body });
+    const after = await check(revisionId, 'GB');
+    const [row] = after.markets[0]?.verdicts.filter((one) => one.certificates.length > 0) ?? [];
+    const asked = after.open.find((one) => one.key === row?.certificates[0]?.question);
+    expect(asked?.decided).toMatchObject({ verdict: 'accepted', by: 'Ada Quill' });
   });
 
   it('sent twice is decided once', async () => {
@@ -551,7 +614,7 @@ describe("a supplier's own limit", () => {
     const over = await checked('20', '1.999999');
     expect(over.answer).toBe('no');
     expect(over.reasons.map((reason) => say(reason))).toEqual([
-      'Meadow scent is 2 %; its supplier allows at most 1.999999 % (Certificate M-2; GB).',
+      'Meadow scent is 2 %; its supplier allows at most 1.999999 % (Certificate M-2; Great Britain).',
     ]);
   });
 
@@ -718,7 +781,7 @@ describe('whether a batch may be made for sale', () => {
       details: { standing: 'trial' },
     });
     await buildReport(bench, { formulaIds: [formulaId], ranges: [ranges(fat, '0', '100')] });
-    expect((await check(revisionId)).answer).toBe('yes');
+    expect((await check(revisionId)).answer).toBe('no');
     expect(await ask(revisionId)).toMatchObject({ answer: 'no', hindrances: [{ code: 'sale-trial' }] });
   });
 

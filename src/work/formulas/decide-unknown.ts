@@ -6,12 +6,13 @@ import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { digestOf } from './decided-upon.ts';
 import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+import { ALL_MARKETS } from './read-sold-in.ts';
 import { type Checked, runCheck } from './run-check.ts';
 import { marketKeysOf } from './unknown-key.ts';
 
 /**
- * A named person decides an unknown, once for this revision, with a reason. A decision is changed only by naming the
- * one that it corrects; both stay readable, and the latest counts. It holds for the composition that it was taken upon
+ * A named person decides an unknown, once for this revision, with a reason. A decision is changed, or taken back so
+ * that the question is open again, only by naming the one that it corrects; both stay readable, and the latest counts. It holds for the composition that it was taken upon
  * (see decided-upon) and lapses with it.
  */
 export const decideUnknown: UseCase<'decideUnknown'> = (context, { body, params }) =>
@@ -53,9 +54,9 @@ async function readDecided(
   context: Context,
   tx: Writer,
   revisionId: string,
-  { key, corrects, upon }: RequestOf<'decideUnknown'>['body'],
+  { key, verdict, corrects, upon }: RequestOf<'decideUnknown'>['body'],
 ): Promise<readonly MarketUnknown[]> {
-  const checked = orGiveUp(await runCheck(inside(context, tx), revisionId, ['GB', 'NI', 'EU']));
+  const checked = orGiveUp(await runCheck(inside(context, tx), revisionId, ALL_MARKETS));
   const open = new Map(listUnknowns(checked).map((unknown) => [unknown.key, unknown]));
   const keys = marketKeysOf(key);
   const missing = keys.find((one) => !open.has(one));
@@ -65,6 +66,8 @@ async function readDecided(
   if (upon !== undefined && upon !== digestOf(decided.map((unknown) => unknown.digest)))
     giveUp(problem('unknown-changed-meanwhile', 'key', { parameters: { substance } }));
   refuseSecond(checked, keys, { corrects, substance });
+  if (verdict === 'open-again' && !keys.some((one) => checked.decisions.has(one)))
+    giveUp(problem('corrects-nothing', 'corrects', { found: corrects ?? null }));
   return decided;
 }
 

@@ -8,6 +8,8 @@ import { questionKey } from './unknown-key.ts';
 
 export type OpenQuestion = z.output<typeof formulas.openQuestion>;
 
+type Decision = NonNullable<OpenQuestion['decided']>;
+
 interface Gathered {
   readonly unknowns: MarketUnknown[];
   readonly decision: SignedDecision | undefined;
@@ -16,7 +18,7 @@ interface Gathered {
 
 /** What no source tells, each once however many markets ask it; decided or not. */
 export const listQuestions = (checked: Checked): OpenQuestion[] =>
-  [...gather(checked).values()].map(viewQuestion);
+  [...gather(checked).values()].map((gathered) => viewQuestion(gathered, checked));
 
 function gather(checked: Checked): Map<string, Gathered> {
   const questions = new Map<string, Gathered>();
@@ -36,7 +38,7 @@ function gather(checked: Checked): Map<string, Gathered> {
   return questions;
 }
 
-function viewQuestion({ unknowns, decision, lapsed }: Gathered): OpenQuestion {
+function viewQuestion({ unknowns, decision, lapsed }: Gathered, checked: Checked): OpenQuestion {
   const [first] = unknowns;
   if (!first) throw new Error('a question is about something');
   return {
@@ -47,12 +49,24 @@ function viewQuestion({ unknowns, decision, lapsed }: Gathered): OpenQuestion {
     upon: digestOf(unknowns.map((unknown) => unknown.digest)),
     decided: decision ? viewDecision(decision) : null,
     lapsed: lapsed ? viewDecision(lapsed) : null,
+    earlier: listEarlier(unknowns, checked, decision ?? lapsed),
   };
 }
 
-const viewDecision = (decision: SignedDecision): NonNullable<OpenQuestion['decided']> => ({
+/** What was decided before, once however many markets it was for. */
+function listEarlier(
+  unknowns: readonly MarketUnknown[],
+  { everDecided }: Checked,
+  latest: SignedDecision | undefined,
+): OpenQuestion['earlier'] {
+  const ever = unknowns.flatMap(({ key }) => everDecided.get(key) ?? []);
+  const byEntry = new Map(ever.map((decision) => [decision.entry_id, decision]));
+  return [...byEntry.values()].filter(({ entry_id }) => entry_id !== latest?.entry_id).map(viewDecision);
+}
+
+const viewDecision = (decision: SignedDecision): Decision => ({
   entryId: decision.entry_id,
-  verdict: decision.verdict as 'accepted' | 'refused',
+  verdict: decision.verdict as Decision['verdict'],
   by: decision.person_name,
   reason: decision.reason,
   at: decision.happened_at,

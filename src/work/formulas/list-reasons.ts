@@ -120,7 +120,7 @@ const wordsOfVerdict = (substance: string, verdict: CheckedVerdict): Saying['par
   substance,
   percent: text(verdict.percent, verdict.limitPercent),
   limitPercent: boundText(verdict.limitPercent),
-  rule: verdict.source ?? '',
+  rule: verdict.citation ?? verdict.source ?? '',
 });
 
 const boundText = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));

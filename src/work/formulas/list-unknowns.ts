@@ -65,11 +65,19 @@ export function listUnknowns(checked: Checked): MarketUnknown[] {
 export const whyUnknown = (verdict: CheckedVerdict): Saying =>
   saying(whyCode(verdict), {
     substance: verdict.name,
-    rule: verdict.source ?? '',
+    rule: verdict.citation ?? verdict.source ?? '',
     asWhat: verdict.asWhat ?? '',
+    hasWhat: verdict.asWhat !== undefined,
+    ...figureAsked(verdict),
     mayBe: (verdict.mayBe ?? []).join(', '),
     tellApartBy: (verdict.tellApartBy ?? []).join(', '),
   });
+
+/** The one figure of a certificate that the tables give as a most: a peroxide value. */
+const figureAsked = ({ limitValue, limitUnit, isStrict = false }: CheckedVerdict) => {
+  const hasMost = limitValue !== undefined && limitUnit === 'mmol-per-litre';
+  return { hasMost, mostValue: hasMost ? String(limitValue) : '', isBelow: isStrict };
+};
 
 function ofVerdict(market: Market, verdict: CheckedVerdict): Found[] {
   if (verdict.verdict !== 'unknown' || verdict.unknownKey === undefined) return [];

@@ -10,7 +10,7 @@ import { baseAsked, findReport, reportAsked } from './find-report.ts';
 import { listUnknowns } from './list-unknowns.ts';
 import { type OpenedRevision, openRevision } from './read-composition.ts';
 import { type KnownReport, readAllReports } from './report-view.ts';
-import { standingDecisions } from './unknown-key.ts';
+import { decisionsByKey, standingDecisions } from './unknown-key.ts';
 
 /** One report, or none, with the markets that it is asked for and what came of it. */
 export interface CheckedGroup {
@@ -27,6 +27,8 @@ export interface Checked {
   readonly decisions: ReadonlyMap<string, SignedDecision>;
   /** Decisions that no longer count, since what they were taken upon has changed; by the same key. */
   readonly lapsed: ReadonlyMap<string, SignedDecision>;
+  /** Everything that was ever decided, by the same key. */
+  readonly everDecided: ReadonlyMap<string, readonly SignedDecision[]>;
 }
 
 /**
@@ -44,14 +46,16 @@ export async function runCheck(
   if (!opened.ok) return opened;
   const today = await workshopToday(context);
   const reports = groupByReport(await readAllReports(db), opened.value, markets);
+  const everDecided = decisionsByKey(await listDecisions(db, revisionId));
   const judge = (decisions: Checked['decisions'], lapsed: Checked['lapsed'] = new Map()): Checked => ({
     opened: opened.value,
     today,
     groups: reports.map((group) => ({ ...group, answer: askGroup(group, opened.value, today, decisions) })),
     decisions,
     lapsed,
+    everDecided,
   });
-  const checked = judge(standingDecisions(await listDecisions(db, revisionId)));
+  const checked = judge(standingDecisions(everDecided));
   // A decision is upon the formula. That a weighing strays a little reopens nothing; the formula itself is asked apart.
   const lapsed = weighed === undefined ? findLapsed(checked) : [];
   if (lapsed.length === 0) return done(checked);

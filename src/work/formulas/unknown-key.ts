@@ -12,11 +12,29 @@ export const questionKey = (marketKeys: readonly string[]): string => marketKeys
 
 export const marketKeysOf = (key: string): string[] => key.split(BETWEEN);
 
-/** The decision that counts on each unknown of each market: the latest. */
-export function standingDecisions(decisions: readonly SignedDecision[]): ReadonlyMap<string, SignedDecision> {
-  const standing = new Map<string, SignedDecision>();
+/** Everything that was ever decided on each unknown of each market, the earliest first. */
+export function decisionsByKey(
+  decisions: readonly SignedDecision[],
+): ReadonlyMap<string, readonly SignedDecision[]> {
+  const byKey = new Map<string, SignedDecision[]>();
   for (const decision of decisions) {
-    for (const key of marketKeysOf(decision.unknown_key)) standing.set(key, decision);
+    for (const key of marketKeysOf(decision.unknown_key)) {
+      const known = byKey.get(key);
+      if (known) known.push(decision);
+      else byKey.set(key, [decision]);
+    }
+  }
+  return byKey;
+}
+
+/** The decision that counts on each: the latest, unless it took the one before back. */
+export function standingDecisions(
+  byKey: ReadonlyMap<string, readonly SignedDecision[]>,
+): ReadonlyMap<string, SignedDecision> {
+  const standing = new Map<string, SignedDecision>();
+  for (const [key, decisions] of byKey) {
+    const latest = decisions.at(-1);
+    if (latest && latest.verdict !== 'open-again') standing.set(key, latest);
   }
   return standing;
 }

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { orders, Saying, workshop } from '../../contract/index.ts';
+import type { Market, orders, Saying, workshop } from '../../contract/index.ts';
 import { itemKey } from '../../core/formula/index.ts';
 import { planBatch } from '../../core/making/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
@@ -44,6 +44,8 @@ export interface LaidRow extends LaidWeighing {
 export interface LaidBatch {
   readonly recipe: Recipe;
   readonly tins: readonly WantedTin[];
+  /** As asked for, and where its tins are sold: the release judges by those. */
+  readonly markets: readonly Market[];
   readonly size: WishSize;
   readonly rows: readonly LaidRow[];
   readonly short: readonly ShortItem[];
@@ -69,7 +71,8 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   const limits = findLimits(recipe.value, lots, tins.value, house.bowlGrams);
   const size = sizeWish(wish.size, tins.value, limits);
   if (!size.ok) return size;
-  const sale = await checkForSale(context, wish.revisionId, wish.markets);
+  const markets = marketsOf(wish, tins.value);
+  const sale = await checkForSale(context, wish.revisionId, markets);
   if (!sale.ok) return sale;
   const rows = layRows(recipe.value, { lots, scales, day, sale: sale.value, size: size.value });
   if (!rows.ok) return rows;
@@ -77,6 +80,7 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   return done({
     recipe: recipe.value,
     tins: tins.value,
+    markets,
     size: size.value,
     rows: rows.value,
     short,
@@ -85,6 +89,10 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
     timeZone: house.timeZone,
   });
 }
+
+const marketsOf = (wish: BatchWish, tins: readonly WantedTin[]): Market[] => [
+  ...new Set([...wish.markets, ...tins.flatMap(({ details }) => details.markets)]),
+];
 
 async function tinsOf(
   db: Reader,

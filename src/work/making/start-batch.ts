@@ -77,7 +77,7 @@ function findHindrances(wish: BatchWish, laid: LaidBatch): Problem[] {
 async function planRow(
   tx: Writer,
   wish: BatchWish,
-  { recipe, size }: LaidBatch,
+  { recipe, size, markets }: LaidBatch,
 ): Promise<Omit<BatchRow, 'id' | 'entry_id' | 'started_at'>> {
   const retained = wish.size.by === 'tins' ? wish.size.retained : null;
   return {
@@ -85,7 +85,7 @@ async function planRow(
     formula_id: recipe.formula.id,
     revision_id: recipe.revisionId,
     purpose: wish.purpose,
-    markets: JSON.stringify([...new Set(wish.markets)]),
+    markets: JSON.stringify(markets),
     planned_ug: orGiveUp(microgramsFromGrams(size.batchGrams, 'size')),
     retained_ug: retained?.keep ? orGiveUp(microgramsFromGrams(retained.grams, 'size.retained')) : null,
     declined_because: retained?.keep === false ? retained.reason : null,

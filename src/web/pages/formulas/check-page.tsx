@@ -1,4 +1,5 @@
 import { useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { checkWords, formulaWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -9,10 +10,12 @@ import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import styles from './check.module.css';
 import type { Check } from './check.ts';
+import { CheckMarkets } from './check-markets.tsx';
 import type { Formula } from './formula.ts';
 import { LimitTable } from './limit-table.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
+import { ReportLink } from './report-link.tsx';
 
 export function CheckPage() {
   const { id } = useParams({ from: '/formulas/$id/check' });
@@ -28,23 +31,30 @@ interface Props {
   readonly revision: NonNullable<Formula['latest']>;
 }
 
-const CheckOf = ({ formula, revision }: Props) => (
-  <Loaded
-    read={useRead('checkRevision', { params: { id: revision.id }, query: { markets: 'GB,NI' } })}
-    title={checkWords.title(formula.name)}
-  >
-    {(check) => (
-      <Page
-        title={checkWords.title(formula.name)}
-        says={<Sentence saying={check.sentence} />}
-        soft={checkWords.soft(revision.number)}
-        actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
-      >
-        <CheckView check={check} />
-      </Page>
-    )}
-  </Loaded>
-);
+function CheckOf({ formula, revision }: Props) {
+  // '': as the workshop asks it, by where it is sold.
+  const [markets, setMarkets] = useState('');
+  const read = useRead(
+    'checkRevision',
+    { params: { id: revision.id }, query: markets === '' ? {} : { markets } },
+    { keepsLast: true },
+  );
+  return (
+    <Loaded read={read} title={checkWords.title(formula.name)}>
+      {(check) => (
+        <Page
+          title={checkWords.title(formula.name)}
+          says={<Sentence saying={check.sentence} />}
+          soft={checkWords.soft(revision.number)}
+          actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
+        >
+          <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
+          <CheckView check={check} formulaId={formula.id} />
+        </Page>
+      )}
+    </Loaded>
+  );
+}
 
 /** What only has to be decided, or seen, does not look like what stops it. */
 const STATES: Readonly<Record<string, 'ready' | 'watch'>> = {
@@ -54,7 +64,12 @@ const STATES: Readonly<Record<string, 'ready' | 'watch'>> = {
   'sale-report-review-close': 'watch',
 };
 
-const CheckView = ({ check }: { readonly check: Check }) => (
+interface ViewProps {
+  readonly check: Check;
+  readonly formulaId: string;
+}
+
+const CheckView = ({ check, formulaId }: ViewProps) => (
   <div className={styles.columns}>
     <div className={styles.column}>
       {check.reasons.length > 0 && (
@@ -62,7 +77,7 @@ const CheckView = ({ check }: { readonly check: Check }) => (
           {check.reasons.map((reason) => (
             <li key={JSON.stringify(reason)}>
               <State kind={STATES[reason.code] ?? 'stop'}>
-                <Sentence saying={reason} />
+                <Sentence saying={reason} /> <ReportLink code={reason.code} formulaId={formulaId} />
               </State>
             </li>
           ))}
@@ -74,7 +89,7 @@ const CheckView = ({ check }: { readonly check: Check }) => (
           title={`${checkWords.market[market.market]}: ${checkWords.limits.toLowerCase()}`}
           isFlush
         >
-          <LimitTable market={market} />
+          <LimitTable market={market} questions={check.open} />
         </Card>
       ))}
     </div>
@@ -88,7 +103,7 @@ const CheckView = ({ check }: { readonly check: Check }) => (
           </p>
         ))}
       </Card>
-      <ReportCard check={check} />
+      <ReportCard check={check} formulaId={formulaId} />
       <p className="soft small">{checkWords.advice}</p>
     </div>
   </div>

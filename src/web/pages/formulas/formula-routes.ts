@@ -3,6 +3,10 @@ import { rootRoute } from '../../shell/root-route.tsx';
 
 const getParentRoute = () => rootRoute;
 
+/** `/reports?formula=ID`: a new report that covers this formula. */
+const readReportSearch = (search: Record<string, unknown>): { readonly formula?: string } =>
+  typeof search.formula === 'string' ? { formula: search.formula } : {};
+
 export const formulaRoutes = [
   createRoute({
     getParentRoute,
@@ -32,6 +36,7 @@ export const formulaRoutes = [
   createRoute({
     getParentRoute,
     path: '/reports',
+    validateSearch: readReportSearch,
     component: lazyRouteComponent(() => import('./reports-page.tsx'), 'ReportsPage'),
   }),
 ];

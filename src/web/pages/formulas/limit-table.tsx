@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import { exact } from '../../../core/quantity/index.ts';
 import { checkWords, cutPercent, sayDecimal } from '../../../words/index.ts';
 import { Bar } from '../../parts/bar.tsx';
@@ -7,12 +8,18 @@ import { Table } from '../../parts/table.tsx';
 import styles from './check.module.css';
 import type { Check } from './check.ts';
 import { closestFirst, shareOfLimit } from './limit-share.ts';
+import { QuestionState } from './question-state.tsx';
 
 type Market = Check['markets'][number];
 export type Verdict = Market['verdicts'][number];
 
+interface Props {
+  readonly market: Market;
+  readonly questions: Check['open'];
+}
+
 /** Each limited substance as a bar against its limit, the closest first; what has no rule stands quietly below. */
-export function LimitTable({ market }: { readonly market: Market }) {
+export function LimitTable({ market, questions }: Props) {
   const ruled = closestFirst(market.verdicts.filter((row) => row.verdict !== 'no-rule')).map(
     (row, index) => ({
       ...row,
@@ -22,27 +29,31 @@ export function LimitTable({ market }: { readonly market: Market }) {
   const unruled = market.verdicts.filter((row) => row.verdict === 'no-rule');
   return (
     <>
-      <Table
-        caption={checkWords.limits}
-        isCaptionHidden
-        rows={ruled}
-        keyOf={(row) => row.key}
-        columns={[
-          {
-            head: checkWords.substance,
-            cell: (row) => (
-              <Substance row={row} rules={ruled.filter((other) => other.name === row.name).length} />
-            ),
-          },
-          { head: checkWords.share, cell: (row) => <Share row={row} /> },
-          { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
-        ]}
-      />
+      {ruled.length === 0 ? (
+        <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>
+      ) : (
+        <Table
+          caption={checkWords.limits}
+          isCaptionHidden
+          rows={ruled}
+          keyOf={(row) => row.key}
+          columns={[
+            {
+              head: checkWords.substance,
+              cell: (row) => (
+                <Substance row={row} rules={ruled.filter((other) => other.name === row.name).length} />
+              ),
+            },
+            { head: checkWords.share, cell: (row) => <Share row={row} questions={questions} /> },
+            { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
+          ]}
+        />
+      )}
       {market.sumOfShares !== null && (
         <p className={styles.share}>{checkWords.sum(sayDecimal(cutPercent(market.sumOfShares, [1])))}</p>
       )}
       {unruled.length > 0 && (
-        <Disclosure title={checkWords.noRule(unruled.length)}>
+        <Disclosure title={checkWords.noRule(unruled.length, ruled.length > 0)}>
           {() => <p>{unruled.map((row) => `${row.name} ${cutPercent(row.mostPercent)} %`).join(', ')}</p>}
         </Disclosure>
       )}
@@ -73,10 +84,28 @@ const ruleOf = ({ kind }: Verdict): string =>
 const hasNoLimit = ({ verdict, limitPercent, mostPercent }: Verdict): boolean =>
   verdict === 'within' && limitPercent === null && !exact(mostPercent).isZero();
 
-function Share({ row }: { readonly row: Verdict }) {
+interface RowProps {
+  readonly row: Verdict;
+  readonly questions: Check['open'];
+}
+
+/** What the same rule asks of the certificate stands below its limit. */
+const Share = ({ row, questions }: RowProps) => (
+  <div className={styles.share}>
+    <OfLimit row={row} questions={questions} />
+    {row.certificates.map(({ question }) => (
+      <span key={question} className="small">
+        {checkWords.certificate}: <QuestionState questions={questions} asked={question} />
+      </span>
+    ))}
+  </div>
+);
+
+function OfLimit({ row, questions }: RowProps) {
+  if (row.verdict === 'unknown') return <QuestionState questions={questions} asked={row.question} />;
   if (row.limitPercent === null || exact(row.limitPercent).isZero()) {
     return (
-      <State kind={row.verdict === 'within' ? 'ready' : row.verdict === 'unknown' ? 'watch' : 'stop'}>
+      <State kind={row.verdict === 'within' ? 'ready' : 'stop'}>
         {hasNoLimit(row) ? checkWords.noLimitHere : checkWords.verdicts[row.verdict]}
       </State>
     );
@@ -108,11 +137,14 @@ const DecidedBy = ({ row }: { readonly row: Verdict }) => (
         <State kind="watch">{checkWords.fromMemory}</State>
       </>
     )}
-    {row.reason !== null && (
-      <>
-        <br />
-        {row.reason}
-      </>
+    {[row.reason, ...row.certificates.map(({ reason }) => reason)].map(
+      (reason) =>
+        reason !== null && (
+          <Fragment key={reason}>
+            <br />
+            {reason}
+          </Fragment>
+        ),
     )}
   </span>
 );

@@ -1,20 +1,18 @@
 import { useState } from 'react';
 import { checkWords } from '../../../words/index.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
-import { Dialog } from '../../parts/dialog.tsx';
-import { Field } from '../../parts/field.tsx';
-import { Form } from '../../parts/form.tsx';
-import { FormActions } from '../../parts/form-actions.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
+import styles from './check.module.css';
 import type { Check } from './check.ts';
-
-type Question = Check['open'][number];
+import { DecideQuestion } from './decide-question.tsx';
+import { type Question, questionAnchor } from './question-state.tsx';
+import { SaidDecision } from './said-decision.tsx';
 
 /** What no source tells: each is decided once for this revision, by a named person with a reason. */
 export function OpenQuestions({ check }: { readonly check: Check }) {
@@ -24,40 +22,14 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
       <Card title={checkWords.open} isFlush>
         <List rows={check.open} keyOf={(question) => question.key} empty={checkWords.noneOpen}>
           {(question) => (
-            <>
-              <ListRow>
-                <span>{question.substance}</span>
-                {question.decided ? (
-                  <State kind={question.decided.verdict === 'accepted' ? 'ready' : 'stop'}>
-                    {checkWords.decided(question.decided.verdict, question.decided.by)}
-                  </State>
-                ) : (
-                  <State kind="watch">{checkWords.verdicts.unknown}</State>
-                )}
-              </ListRow>
-              <p className="soft small">
-                <Sentence saying={question.why} />
-              </p>
-              {question.lapsed && <Lapsed decision={question.lapsed} />}
-              {question.decided ? (
-                <p className="small">{question.decided.reason}</p>
-              ) : (
-                <ListFoot>
-                  <span />
-                  <Button
-                    label={checkWords.decideTitle(question.substance)}
-                    onPress={() => setAsked(question)}
-                  >
-                    {checkWords.decide}
-                  </Button>
-                </ListFoot>
-              )}
-            </>
+            <div id={questionAnchor(check.open, question.key)} className={styles.question}>
+              <QuestionView question={question} onDecide={() => setAsked(question)} />
+            </div>
           )}
         </List>
       </Card>
       {asked && (
-        <Decide
+        <DecideQuestion
           key={asked.key}
           revisionId={check.revisionId}
           question={asked}
@@ -68,6 +40,63 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
   );
 }
 
+interface Props {
+  readonly question: Question;
+  readonly onDecide: () => void;
+}
+
+const QuestionView = ({ question, onDecide }: Props) => (
+  <>
+    <ListRow>
+      <span>{question.substance}</span>
+      {question.decided ? (
+        <State kind={question.decided.verdict === 'accepted' ? 'ready' : 'stop'}>
+          {checkWords.decided(question.decided.verdict, question.decided.by)}
+        </State>
+      ) : (
+        <State kind="watch">{checkWords.verdicts.unknown}</State>
+      )}
+    </ListRow>
+    <p className="soft small">
+      <Sentence saying={question.why} />
+    </p>
+    {question.decided && (
+      <p className="small">
+        <SaidDecision decision={question.decided} />
+      </p>
+    )}
+    {question.lapsed && <Lapsed decision={question.lapsed} />}
+    {question.earlier.length > 0 && <Earlier decisions={question.earlier} />}
+    <ListFoot>
+      <span />
+      <Button
+        label={
+          question.decided
+            ? checkWords.changeTitle(question.substance)
+            : checkWords.decideTitle(question.substance)
+        }
+        onPress={onDecide}
+      >
+        {question.decided ? checkWords.change : checkWords.decide}
+      </Button>
+    </ListFoot>
+  </>
+);
+
+const Earlier = ({ decisions }: { readonly decisions: Question['earlier'] }) => (
+  <Disclosure title={checkWords.earlier(decisions.length)}>
+    {() => (
+      <ul>
+        {decisions.map((decision) => (
+          <li key={decision.entryId} className="small">
+            <SaidDecision decision={decision} />
+          </li>
+        ))}
+      </ul>
+    )}
+  </Disclosure>
+);
+
 const Lapsed = ({
   decision: { verdict, by, at, reason },
 }: {
@@ -77,45 +106,3 @@ const Lapsed = ({
     <Sentence saying={{ code: 'decision-lapsed', parameters: { verdict, by, on: at, reason } }} />
   </p>
 );
-
-interface Props {
-  readonly revisionId: string;
-  readonly question: Question;
-  readonly onClose: () => void;
-}
-
-function Decide({ revisionId, question, onClose }: Props) {
-  const [reason, setReason] = useState('');
-  const decide = useWrite('decideUnknown');
-  async function submit(verdict: 'accepted' | 'refused') {
-    const kept = await decide.write({
-      params: { id: revisionId },
-      body: { key: question.key, verdict, reason, upon: question.upon },
-    });
-    if (kept) onClose();
-  }
-  return (
-    <Dialog title={checkWords.decideTitle(question.substance)} isOpen onClose={onClose}>
-      <p>{checkWords.decideSays}</p>
-      <Form label={checkWords.decide} problems={decide.problems} onSubmit={() => void submit('accepted')}>
-        <Field
-          label={checkWords.reason}
-          where="reason"
-          kind="long"
-          value={reason}
-          onChange={setReason}
-          hint={checkWords.reasonHint}
-          isFirst
-        />
-        <FormActions>
-          <Button type="submit" isAct isBusy={decide.isBusy}>
-            {checkWords.accept}
-          </Button>
-          <Button isStop isBusy={decide.isBusy} onPress={() => void submit('refused')}>
-            {checkWords.refuse}
-          </Button>
-        </FormActions>
-      </Form>
-    </Dialog>
-  );
-}

@@ -3,12 +3,20 @@ import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
 import type { Check } from './check.ts';
+import { ReportLink } from './report-link.tsx';
+
+interface Props {
+  readonly check: Check;
+  readonly formulaId: string;
+}
 
 /** Formula against the assessor's ranges, material by material. */
-export const ReportCard = ({ check: { report } }: { readonly check: Check }) => (
+export const ReportCard = ({ check: { report }, formulaId }: Props) => (
   <Card title={checkWords.report} isFlush={report !== null}>
     {report === null ? (
-      <State kind="stop">{checkWords.noReport}</State>
+      <State kind="stop">
+        {checkWords.noReport} <ReportLink code="sale-report-missing" formulaId={formulaId} />
+      </State>
     ) : (
       <>
         <Table

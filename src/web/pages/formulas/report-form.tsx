@@ -14,6 +14,7 @@ import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Formula } from './formula.ts';
 import type { Report } from './report.ts';
 import { ReportRanges } from './report-ranges.tsx';
 
@@ -21,6 +22,8 @@ type Details = BodyOf<'saveReport'>['details'];
 
 interface Props {
   readonly report: Report | null;
+  /** What a new report is entered for. */
+  readonly covers?: Formula;
   readonly onDone: () => void;
 }
 
@@ -42,12 +45,20 @@ const EMPTY: Details = {
   ranges: [],
 };
 
+/** A mixture with the base that it names, or the base by itself. */
+function emptyFor(covers: Formula | undefined): Details {
+  if (!covers) return EMPTY;
+  if (covers.kind === 'base') return { ...EMPTY, baseFormulaId: covers.id };
+  const base = covers.latest?.lines.find((line) => line.itemKind === 'formula');
+  return { ...EMPTY, baseFormulaId: base?.itemId ?? null, formulaIds: [covers.id] };
+}
+
 /** What the report covers, as it is written there. */
-export function ReportForm({ report, onDone }: Props) {
-  const { draft, set, isChanged } = useDraft<Details>(report?.details ?? EMPTY);
+export function ReportForm({ report, covers, onDone }: Props) {
+  const { draft, set, isChanged } = useDraft<Details>(report?.details ?? emptyFor(covers));
   const formulas = useRead('listFormulas').data ?? [];
   const save = useWrite('saveReport');
-  useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged);
   const title = report?.details.reference ?? reportWords.add;
   async function submit() {
     const details = {
@@ -61,7 +72,9 @@ export function ReportForm({ report, onDone }: Props) {
     const kept = await save.write({
       body: report ? { id: report.id, version: report.version, details } : { details },
     });
-    if (kept) onDone();
+    if (!kept) return;
+    letGo();
+    onDone();
   }
   return (
     <Page title={title} soft={reportWords.soft}>

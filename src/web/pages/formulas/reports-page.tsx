@@ -1,3 +1,4 @@
+import { useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { reportWords, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -10,15 +11,33 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
+import { useGoTo } from '../../shell/use-go-to.ts';
 import { AttachFile } from './attach-file.tsx';
 import type { Report } from './report.ts';
 import { ReportForm } from './report-form.tsx';
 
-export const ReportsPage = () => (
+export function ReportsPage() {
+  const { formula } = useSearch({ from: '/reports' });
+  return formula === undefined ? <AllReports /> : <ReportFor key={formula} formulaId={formula} />;
+}
+
+const AllReports = () => (
   <Loaded read={useRead('listReports')} title={reportWords.title}>
     {(reports) => <ReportsView reports={reports} />}
   </Loaded>
 );
+
+/** From a check that found none: once it is entered, the check is looked at again. */
+function ReportFor({ formulaId }: { readonly formulaId: string }) {
+  const goTo = useGoTo();
+  return (
+    <Loaded read={useRead('getFormula', { params: { id: formulaId } })} title={reportWords.title}>
+      {(formula) => (
+        <ReportForm report={null} covers={formula} onDone={() => goTo(`/formulas/${formulaId}/check`)} />
+      )}
+    </Loaded>
+  );
+}
 
 function ReportsView({ reports }: { readonly reports: readonly Report[] }) {
   const [edited, setEdited] = useState<Report | 'new' | null>(null);

@@ -42,6 +42,22 @@ describe('batch wish', () => {
 });
 
 describe('a fresh wish', () => {
+  it('asks for every market that its products are sold in, a base for those of what it goes into', () => {
+    const base = { id: 'b', kind: 'base', latest: { id: 'rb', lines: [] } };
+    const lines = [{ itemKind: 'formula', itemId: 'b' }];
+    const mixture = { id: 'f', kind: 'mixture', latest: { id: 'r', lines } };
+    const all = [base, mixture] as unknown as Formulas;
+    const product = (id: string, markets: string[], isWithdrawn = false) => ({
+      id,
+      details: { formulaId: 'f', retainedGrams: '0', markets, isWithdrawn },
+    });
+    const products = [product('p', ['GB']), product('q', ['GB', 'NI']), product('old', ['EU'], true)];
+    const sold = products as unknown as Parameters<typeof wishFor>[2];
+    expect(wishFor('f', all, sold).markets).toEqual(['GB', 'NI']);
+    expect(wishFor('b', all, sold).markets).toEqual(['GB', 'NI']);
+    expect(wishFor('b', all, []).markets).toEqual(['GB']);
+  });
+
   const productWith = (retainedGrams: string) =>
     [
       { id: 'p', details: { formulaId: 'f', retainedGrams, markets: ['GB'], isWithdrawn: false } },

@@ -1,3 +1,4 @@
+import { listUsers } from '../../../core/formula/index.ts';
 import { readDecimal } from '../../../core/quantity/index.ts';
 import type { AnswerOf, BodyOf } from '../../api/shapes.ts';
 import { readWhole } from '../../show/read-whole.ts';
@@ -24,6 +25,17 @@ export interface PlanWish {
 
 export const productsOf = (products: Products, formulaId: string): Products =>
   products.filter((product) => product.details.formulaId === formulaId && !product.details.isWithdrawn);
+
+/** Where its products are sold, and those of what it goes into; Great Britain while there is none. */
+function marketsOf(formulaId: string, formulas: Formulas, products: Products): readonly string[] {
+  const uses = formulas.map(({ id, latest }) => ({
+    formulaId: id,
+    baseIds: (latest?.lines ?? []).filter((line) => line.itemKind === 'formula').map((line) => line.itemId),
+  }));
+  const users = listUsers(formulaId, uses);
+  const sold = users.flatMap((id) => productsOf(products, id).flatMap(({ details }) => details.markets));
+  return sold.length === 0 ? ['GB'] : [...new Set(sold)];
+}
 
 /** What the address asks for, else the first mixture that has a product. */
 export function firstWish(search: PlanSearch, formulas: Formulas, products: Products): PlanWish {
@@ -52,7 +64,7 @@ export function wishFor(formulaId: string, formulas: Formulas, products: Product
     sampleGrams: sample === '0' ? '' : sample,
     declineWhy: '',
     purpose: 'sale',
-    markets: own[0]?.details.markets ?? ['GB'],
+    markets: marketsOf(formulaId, formulas, products),
   };
 }
 
