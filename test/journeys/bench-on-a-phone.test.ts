@@ -68,17 +68,82 @@ describe('the bench on a phone', () => {
     await context.close();
   });
 
-  it('says that a weight cannot be negative before it asks what happened', async () => {
+  it.each([
+    ['-5', 'must be above 0'],
+    ['0', 'must be above 0'],
+    ['abc', 'which is not a number'],
+    ['106,2', 'A comma may part thousands or decimals'],
+  ])('says at once what is wrong with %s, and asks nobody what happened', async (typed, sentence) => {
     const { page, context } = await open();
-    await scale(page).fill('-5');
+    await scale(page).fill(typed);
+    const said = page.getByText(sentence);
+    await said.waitFor();
     await page.getByRole('button', { name: /^Done:/ }).tap();
-    await page.getByRole('alert').filter({ hasText: /\S/ }).waitFor();
     expect(await page.getByRole('dialog').count()).toBe(0);
-    const alert = await page.getByRole('alert').filter({ hasText: /\S/ }).boundingBox();
     const keys = await page.getByRole('group', { name: 'Number keys' }).boundingBox();
-    expect((alert?.y ?? 0) + (alert?.height ?? 0), 'not behind the keys').toBeLessThanOrEqual(keys?.y ?? 0);
+    const box = await said.boundingBox();
+    expect((box?.y ?? 0) + (box?.height ?? 0), 'not behind the keys').toBeLessThanOrEqual(keys?.y ?? 0);
+    await scale(page).fill('7');
+    await said.waitFor({ state: 'detached' });
     await context.close();
   });
+
+  it.each([PHONE, { width: 820, height: 1180 }, { width: 1280, height: 900 }])(
+    'shows scale, verdict, keys and button beside what is wrong, at %o',
+    async (viewport) => {
+      const { page, context } = await openPage(browser, person, { viewport });
+      await page.goto(server.address + path);
+      await scale(page).fill(await moreThanTheLotHas());
+      await page.getByRole('button', { name: /^Done:/ }).click();
+      const alert = page.getByRole('alert').filter({ hasText: 'by the book' });
+      await alert.waitFor();
+      const keys = (await page.getByRole('group', { name: 'Number keys' }).boundingBox())?.y ?? 0;
+      const done = await page.getByRole('button', { name: /^Done:/ }).boundingBox();
+      expect((done?.y ?? 0) + (done?.height ?? 0)).toBeLessThanOrEqual(viewport.height);
+      const link = page.getByRole('link', { name: /^Weigh the tub/ });
+      const shown = [page.getByText('Weigh out'), scale(page), page.getByText('too much'), link];
+      const marks = page.getByRole('img', { name: /grams; right between/ }).locator('span');
+      for (const each of [...shown, ...(await marks.all())]) {
+        const box = await each.boundingBox();
+        expect(box?.y ?? -1).toBeGreaterThanOrEqual(0);
+        expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(keys);
+      }
+      await scale(page).fill('7');
+      await alert.waitFor({ state: 'detached' });
+      await context.close();
+    },
+  );
+
+  it('asks nothing before the lot holds enough, leads to its tub, and comes back with the digits', async () => {
+    const { page, context } = await open();
+    const typed = await moreThanTheLotHas();
+    await scale(page).fill(typed);
+    await page.getByRole('button', { name: /^Done:/ }).tap();
+    await page.getByRole('link', { name: /^Weigh the tub/ }).tap();
+    expect(await page.getByRole('dialog').count()).toBe(0);
+    const full = page.getByLabel('With its tub');
+    await full.fill('1');
+    await page.getByLabel('The tub alone').fill('2');
+    await page.getByRole('button', { name: 'Keep the count' }).tap();
+    const swapped = page.getByRole('alert').filter({ hasText: 'heavier than the tub' });
+    await swapped.waitFor();
+    await full.fill(await onHand());
+    await swapped.waitFor({ state: 'detached' });
+    await page.getByLabel('The tub alone').fill('0');
+    await page.getByRole('button', { name: 'Keep the count' }).tap();
+    await scale(page).waitFor();
+    expect(new URL(page.url()).pathname).toBe(path);
+    expect(await scale(page).inputValue()).toBe(typed);
+    await context.close();
+  });
+
+  async function onHand(): Promise<string> {
+    const batch = await server.call('getBatch', { params: { id: path.split('/').at(-1) ?? '' } });
+    const [first] = batch.screens;
+    const id = (first?.kind === 'addition' && first.lotId) || '';
+    return (await server.call('getLot', { params: { id } })).lot.onHand;
+  }
+  const moreThanTheLotHas = async () => String(Math.ceil(Number(await onHand())) + 1);
 });
 
 const scale = (page: Page) => page.getByRole('textbox', { name: 'Grams on the scale' });

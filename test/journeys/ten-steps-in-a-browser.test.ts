@@ -155,9 +155,9 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
   await hands.type(field(/^Weight of the empty tin/), '11.4');
   await hands.press(button('Start filling'));
   for (const gross of ['46.55', '46.60', '46.52', '46.58', '46.61']) {
-    await hands.type(page.getByRole('textbox', { name: 'On the scale' }), gross);
+    await hands.type(page.getByRole('textbox', { name: 'Grams on the scale' }), gross);
     await hands.press(button('Keep this tin'));
-    await page.getByRole('textbox', { name: 'On the scale' }).and(page.locator('[value=""]')).waitFor();
+    await page.getByRole('textbox', { name: 'Grams on the scale' }).and(page.locator('[value=""]')).waitFor();
   }
   await hands.type(field(/^Sample/), '10');
   await hands.press(button('Filling is over'));

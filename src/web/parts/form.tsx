@@ -1,8 +1,9 @@
-import { type ReactNode, useId, useMemo } from 'react';
+import type { ReactNode } from 'react';
 import type { Problem } from '../../core/problem.ts';
 import styles from './form.module.css';
 import { FormContext } from './form-context.ts';
 import { Problems } from './problems.tsx';
+import { useJudgedForm } from './use-judged-form.ts';
 
 interface Props {
   /** What the form is for, for those who jump from form to form. */
@@ -10,15 +11,13 @@ interface Props {
   readonly problems: readonly Problem[];
   readonly onSubmit: () => void;
   readonly children: ReactNode;
+  /** A part within the form says what is wrong, where it is in view. */
+  readonly isSaidWithin?: boolean;
 }
 
-/** A form that shows what is wrong above its fields and beside each of them. */
-export function Form({ label, problems, onSubmit, children }: Props) {
-  const formId = useId();
-  const parts = useMemo(() => {
-    const fieldIdOf = (where: string) => `${formId}-${where.replace(/[^A-Za-z0-9]+/g, '-')}`;
-    return { fieldIdOf, problemOf: (where: string) => problems.find((found) => found.where === where) };
-  }, [formId, problems]);
+/** A form that shows what is wrong above its fields and beside each of them, until what is wrong is changed. */
+export function Form({ label, problems, onSubmit, children, isSaidWithin = false }: Props) {
+  const parts = useJudgedForm(problems);
   return (
     <form
       className={styles.form}
@@ -32,7 +31,7 @@ export function Form({ label, problems, onSubmit, children }: Props) {
       }}
     >
       <FormContext value={parts}>
-        <Problems problems={problems} fieldIdOf={parts.fieldIdOf} />
+        {!isSaidWithin && <Problems problems={parts.standing} fieldIdOf={parts.fieldIdOf} />}
         {children}
       </FormContext>
     </form>

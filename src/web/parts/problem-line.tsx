@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { Problem } from '../../core/problem.ts';
 import { partWords } from '../../words/index.ts';
 import { Button } from './button.tsx';
@@ -8,6 +8,7 @@ import { sayHere } from './say-here.ts';
 interface Props {
   readonly problem: Problem;
   readonly fieldId: string | undefined;
+  readonly wayOut?: ReactNode;
 }
 
 /** The name of a field as it stands on the page; undefined where the problem is on no field. */
@@ -16,7 +17,7 @@ function findLabel(fieldId: string | undefined): string | undefined {
   return document.querySelector(`label[for="${CSS.escape(fieldId)}"]`)?.firstChild?.textContent?.trim();
 }
 
-export function ProblemLine({ problem, fieldId }: Props) {
+export function ProblemLine({ problem, fieldId, wayOut }: Props) {
   const [label, setLabel] = useState<string>();
   // One of several lines goes by its number too: three fields of a page may be called “Grams”.
   const { says, mend } = sayHere(problem, problem.where.includes('[') ? undefined : label);
@@ -25,6 +26,7 @@ export function ProblemLine({ problem, fieldId }: Props) {
     <li>
       <strong>{says}</strong>
       <span className={styles.mend}>{mend}</span>
+      {wayOut}
       {label !== undefined && fieldId !== undefined && (
         <Button isPlain onPress={() => document.getElementById(fieldId)?.focus()}>
           {partWords.goToField(label)}

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { Problem } from '../../core/problem.ts';
 import { partWords } from '../../words/index.ts';
 import { ProblemLine } from './problem-line.tsx';
@@ -8,14 +8,19 @@ import { State } from './state.tsx';
 interface Props {
   readonly problems: readonly Problem[];
   /** Finds the field that a problem is about; undefined where it is on no field. */
-  readonly fieldIdOf?: (where: string) => string;
+  readonly fieldIdOf?: ((where: string) => string) | undefined;
+  /** The way out of a problem, where it lies on another page. */
+  readonly wayOut?: ((problem: Problem) => ReactNode) | undefined;
 }
 
 /** What is wrong and how to mend it. Focus goes there, so that it is read out and never missed. */
-export function Problems({ problems, fieldIdOf }: Props) {
+export function Problems({ problems, fieldIdOf, wayOut }: Props) {
   const box = useRef<HTMLDivElement>(null);
+  const shown = useRef<readonly Problem[]>([]);
   useEffect(() => {
-    if (problems.length > 0) box.current?.focus();
+    // One fewer is no news: whoever is typing stays in the field.
+    if (problems.some((problem) => !shown.current.includes(problem))) box.current?.focus();
+    shown.current = problems;
   }, [problems]);
   if (problems.length === 0) return null;
   return (
@@ -27,6 +32,7 @@ export function Problems({ problems, fieldIdOf }: Props) {
             key={`${problem.code} ${problem.where} ${problem.found}`}
             problem={problem}
             fieldId={fieldIdOf?.(problem.where)}
+            wayOut={wayOut?.(problem)}
           />
         ))}
       </ul>

@@ -15,7 +15,7 @@ export const fillingWords = {
   aim: 'Aim at, on the scale',
   aimNet: 'Aim, net',
   declared: 'Label states',
-  gross: 'On the scale',
+  gross: 'Grams on the scale',
   ownTare: 'This tin empty',
   enter: 'Keep this tin',
   tinNumber: (number: number) => `Tin ${number}`,

@@ -14,7 +14,7 @@ export const foundationProblems = {
     mend: 'Check the figure and its unit.',
   },
   'mass-too-fine': {
-    says: '{where} is {found} g; the ledger counts whole millionths of a gram.',
+    says: '{where} is {found} g; the book counts whole millionths of a gram.',
     mend: 'Give at most six places after the point.',
   },
   'mass-negative': {

@@ -57,11 +57,11 @@ export const workMakingProblems = {
     mend: 'Take a lot of the newest revision; or write a revision that is as this lot was made.',
   },
   'lot-too-small': {
-    says: 'Lot {where} of {item} holds {allowed}{unit, select, g { g} other {}} by the ledger; {found}{unit, select, g { g} other {}} was asked for.',
+    says: 'Lot {where} of {item} holds {allowed}{unit, select, g { g} other {}} by the book; {found}{unit, select, g { g} other {}} was asked for.',
     mend: 'Weigh the tub or count the pieces and enter the count; or take the rest from another lot.',
   },
   'weight-outside-band': {
-    says: '{found} g of {item} is outside of {low} to {high} g; {allowed} g is asked for.',
+    says: '{found} g of {item} is not what is wanted: {allowed} g, between {low} and {high} g.',
     mend: 'Add or take out until it is inside; or say what was done differently, and why.',
   },
   'lot-not-planned': {

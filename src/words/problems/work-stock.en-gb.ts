@@ -74,7 +74,7 @@ export const workStockProblems = {
     mend: 'Look at the number on the tub: another lot is counted under its own. If more came in than was written down, correct the lot\u2019s receipt first.',
   },
   'count-gains': {
-    says: 'That is {gain}{unit, select, g { g} other { pieces}} more of {item}, lot {where}, than the {allowed}{unit, select, g { g} other { pieces}} that the ledger has.',
+    says: 'That is {gain}{unit, select, g { g} other { pieces}} more of {item}, lot {where}, than the {allowed}{unit, select, g { g} other { pieces}} that stand in the book.',
     mend: 'Look at the number on the tub, at gross and tare. If it is right all the same, say so, and the difference is booked.',
   },
   'receipt-below-gone': {

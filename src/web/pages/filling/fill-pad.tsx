@@ -1,5 +1,5 @@
 import { exact, toText } from '../../../core/quantity/index.ts';
-import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
+import { fillingWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -10,6 +10,9 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { State } from '../../parts/state.tsx';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import bench from '../making/bench.module.css';
+import { Dock } from '../making/dock.tsx';
+import { ScaleField } from '../making/scale-field.tsx';
+import { whyNotWeighed } from '../making/weight-verdict.ts';
 import type { Run } from './run.ts';
 
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
@@ -20,9 +23,10 @@ export function FillPad({ run }: { readonly run: Run }) {
   const { gross, tare } = draft;
   const record = useWrite('recordFill');
   const last = run.weights.filter((weight) => !weight.isStruck).at(-1);
+  const wrong = gross.trim() === '' ? undefined : whyNotWeighed(gross, fillingWords.gross);
   const aim = toText(exact(run.aimGrams).plus(run.tareGrams ?? 0));
   async function enter() {
-    if (gross === '') return;
+    if (gross === '' || wrong) return;
     const kept = await record.write({
       params: { id: run.id },
       body: { grossGrams: typedDecimal(gross), tareGrams: typedDecimalOrNull(tare) },
@@ -30,8 +34,8 @@ export function FillPad({ run }: { readonly run: Run }) {
     if (kept) forget();
   }
   return (
-    <Form label={fillingWords.enter} problems={record.problems} onSubmit={() => void enter()}>
-      <div className={bench.screen}>
+    <Form isSaidWithin label={fillingWords.enter} problems={record.problems} onSubmit={() => void enter()}>
+      <Dock>
         <div className={bench.figures}>
           <div>
             <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
@@ -40,20 +44,11 @@ export function FillPad({ run }: { readonly run: Run }) {
               <small>g</small>
             </p>
           </div>
-          <label>
-            <span className="soft">{fillingWords.gross}</span>
-            <span className={bench.digits}>
-              <input
-                inputMode="decimal"
-                autoComplete="off"
-                value={gross}
-                onChange={(event) => set('gross')(event.target.value)}
-              />
-            </span>
-          </label>
+          <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
         </div>
         <p aria-live="polite">
-          {last && (
+          {wrong && <State kind="stop">{Object.values(sayProblem(wrong)).join(' ')}</State>}
+          {!wrong && last && (
             <State kind={KINDS[last.verdict]}>
               {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)},{' '}
               {fillingWords.verdicts[last.verdict]}
@@ -73,13 +68,11 @@ export function FillPad({ run }: { readonly run: Run }) {
             />
           </SideBySide>
         )}
-        <div className={bench.dock}>
-          <KeyPad value={gross} onChange={set('gross')} />
-          <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
-            {fillingWords.enter}
-          </Button>
-        </div>
-      </div>
+        <KeyPad value={gross} onChange={set('gross')} />
+        <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
+          {fillingWords.enter}
+        </Button>
+      </Dock>
     </Form>
   );
 }

@@ -20,6 +20,8 @@ interface Props {
   /** What the workshop asks back about. */
   readonly caution?: SpokenProblem | undefined;
   readonly saveWord?: string;
+  /** It stands in the way of a sale. */
+  readonly isStop?: boolean;
 }
 
 const NOTHING: DeviationSaid = { what: '', why: '' };
@@ -32,6 +34,7 @@ export function DeviationDialog({
   onSaid,
   caution,
   saveWord = partWords.save,
+  isStop = false,
 }: Props) {
   const { draft, set, isChanged } = useDraft(NOTHING);
   useUnsaved(isChanged);
@@ -39,7 +42,7 @@ export function DeviationDialog({
   return (
     <Dialog title={title} isOpen={isOpen} onClose={onClose}>
       {caution && (
-        <div className={styles.wrong}>
+        <div className={isStop ? styles.wrong : styles.caution}>
           <p>
             <strong>{caution.says}</strong>
           </p>
@@ -55,13 +58,7 @@ export function DeviationDialog({
           isFirst
         />
         <Field label={makingWords.why} where="why" value={draft.why} onChange={set('why')} />
-        <Button
-          type="submit"
-          isAct={caution === undefined}
-          isStop={caution !== undefined}
-          isBench
-          isDisabled={!isComplete}
-        >
+        <Button type="submit" isAct={!isStop} isStop={isStop} isBench isDisabled={!isComplete}>
           {saveWord}
         </Button>
       </Form>

@@ -1,13 +1,12 @@
-import { makingWords, sayDecimal } from '../../../words/index.ts';
+import { makingWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
 import type { Addition } from './batch.ts';
 import styles from './bench.module.css';
-import { type BandVerdict, handPercent } from './weight-verdict.ts';
+import { bandVerdict, handPercent, whyNotWeighed } from './weight-verdict.ts';
 
 interface Props {
   readonly typed: string;
   readonly screen: Addition;
-  readonly verdict: BandVerdict;
 }
 
 const KINDS = { inside: 'ready', low: 'watch', high: 'stop', nothing: 'plain' } as const;
@@ -18,8 +17,10 @@ const WORDS = {
   nothing: makingWords.nothingYet,
 };
 
-/** A line with the allowed weights and a hand where the scale stands. */
-export function WeightBand({ typed, screen, verdict }: Props) {
+/** A line with the wanted weights and a hand where the scale stands; what is wrong with a figure is said as it is typed. */
+export function WeightBand({ typed, screen }: Props) {
+  const verdict = bandVerdict(typed, screen);
+  const wrong = typed.trim() === '' ? undefined : whyNotWeighed(typed, makingWords.gramsIn);
   const hand = handPercent(typed, screen);
   return (
     <div>
@@ -38,7 +39,16 @@ export function WeightBand({ typed, screen, verdict }: Props) {
         </span>
       </div>
       <p aria-live="polite">
-        <State kind={KINDS[verdict]}>{WORDS[verdict]}</State>
+        {wrong ? (
+          <State kind="stop">{Object.values(sayProblem(wrong)).join(' ')}</State>
+        ) : (
+          <>
+            <State kind={KINDS[verdict]}>{WORDS[verdict]}</State>{' '}
+            <span className="soft">
+              {makingWords.wantedBetween(sayDecimal(screen.lowGrams), sayGrams(screen.highGrams))}
+            </span>
+          </>
+        )}
       </p>
     </div>
   );

@@ -9,13 +9,11 @@ interface Band {
 
 export type BandVerdict = 'inside' | 'low' | 'high' | 'nothing';
 
-/** Why no scale shows this: looked at before anybody is asked what happened. */
-export function whyNotWeighed(typed: string): Problem | undefined {
-  const read = readDecimal(typed, 'actualGrams');
+/** Why no scale shows this while something is weighed: said as it is typed, before anybody is asked what happened. */
+export function whyNotWeighed(typed: string, where = 'actualGrams'): Problem | undefined {
+  const read = readDecimal(typed, where);
   if (!read.ok) return read.problems[0];
-  return read.value.gt(0)
-    ? undefined
-    : problem('value-not-above', 'actualGrams', { found: typed, allowed: 0 });
+  return read.value.gt(0) ? undefined : problem('value-not-above', where, { found: typed, allowed: 0 });
 }
 
 /** Where the typed weight lies; the edges themselves are inside, as at the workshop. */

@@ -3,6 +3,14 @@ import { rootRoute } from '../../shell/root-route.tsx';
 
 const getParentRoute = () => rootRoute;
 
+/** Where to go on once the tub is weighed: a page of ours, such as the bench that sent here. */
+export interface WeighSearch {
+  readonly back?: string | undefined;
+}
+
+const readBack = ({ back }: Record<string, unknown>): WeighSearch =>
+  typeof back === 'string' && /^\/[A-Za-z0-9/-]+$/.test(back) && !back.startsWith('//') ? { back } : {};
+
 export const shelfRoutes = [
   createRoute({
     getParentRoute,
@@ -27,6 +35,7 @@ export const shelfRoutes = [
   createRoute({
     getParentRoute,
     path: '/shelf/lots/$id/weigh',
+    validateSearch: readBack,
     component: lazyRouteComponent(() => import('./weigh-page.tsx'), 'WeighPage'),
   }),
   createRoute({

@@ -1,3 +1,4 @@
+import { useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { shelfWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
@@ -38,6 +39,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
   const [placeId, setPlaceId] = useState(places[0]?.placeId ?? '');
   const count = useWrite('countLot');
   const goTo = useGoTo();
+  const { back } = useSearch({ from: '/shelf/lots/$id/weigh' });
   const letGo = useUnsaved(draft !== EMPTY_WEIGHING);
   const onTheBooks = places.find((place) => place.placeId === placeId)?.onHand ?? lot.onHand;
   const submit = async (isGainSure = false) => {
@@ -51,7 +53,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
     if (!kept) return;
     letGo();
     tell(words.saved(showAmount(kept.onHand, lot.unit)));
-    goTo(`/shelf/lots/${lot.id}`);
+    goTo(back ?? `/shelf/lots/${lot.id}`);
   };
   return (
     <Page

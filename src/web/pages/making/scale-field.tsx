@@ -1,0 +1,30 @@
+import { useFormField } from '../../parts/form-context.ts';
+import styles from './bench.module.css';
+
+interface Props {
+  readonly label: string;
+  readonly where: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}
+
+/** What the scale shows, in the large digits of the bench. */
+export function ScaleField({ label, where, value, onChange }: Props) {
+  const { id, problem } = useFormField(where, value);
+  return (
+    <label htmlFor={id}>
+      <span className="soft">{label}</span>
+      <span className={styles.digits}>
+        <input
+          id={id}
+          inputMode="decimal"
+          autoComplete="off"
+          aria-label={label}
+          aria-invalid={problem !== undefined}
+          value={value}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      </span>
+    </label>
+  );
+}
