@@ -87,6 +87,8 @@ export const batchScreen = z.discriminatedUnion('kind', [
   sheetRow.extend({
     kind: z.literal('addition'),
     screen: z.number(),
+    /** While it is not weighed in: what share its grams are by now, where earlier weighings were not as planned. */
+    shareNow: f.saying.nullable(),
     done: weighedIn.nullable(),
   }),
   z.object({

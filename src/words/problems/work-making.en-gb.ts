@@ -74,7 +74,7 @@ export const workMakingProblems = {
   },
   'weighed-over-limits': {
     says: 'With {found} g of {item} in it the batch may not be sold. {reason}',
-    mend: 'Take the surplus out and weigh again, if that can be done. If it stays in, say so: the batch is then held at its release.',
+    mend: '{remedy} If it stays as it is, say so: the batch then goes on like a trial, its release is held, and it is never sold.',
   },
   'screen-unknown': {
     says: 'There is no screen {found}; this batch has {allowed}.',

@@ -18,6 +18,16 @@ export const makingSayings = {
   'lot-is-used-up': 'Takes all that is left of this lot.',
   'lot-number-not-known': 'Found at the opening count: the supplier\u2019s lot number is not known.',
   'lot-date-not-known': 'The best-before date of this lot is not known.',
+  'share-now':
+    'What was weighed in before is not as planned. These {targetGrams} g stay as planned and are {nowPercent} % of the batch instead of {plannedPercent} %{verdict, select, none {.} within {: still within the report, which asks for {leastPercent} to {mostPercent} %.} below {: less than the report asks for, which is {leastPercent} to {mostPercent} %.} other {: more than the report allows, which is {leastPercent} to {mostPercent} %.}}',
+  'weighed-most':
+    'For what is in the bowl and still to come, at most {mostGrams} g of {item} are allowed: take the surplus out, if that can be done.',
+  'weighed-least':
+    'For what is in the bowl and still to come, at least {leastGrams} g of {item} are needed: put in what is missing and weigh again.',
+  'weighed-dilute':
+    'Or weigh in at least {addGrams} g more of {isOne, select, yes {{rest}} other {all the rest, in its shares ({rest})}}, which brings it within; whether there is so much, and whether the bowl holds it, is not checked here.',
+  'weighed-target-too':
+    'The planned {targetGrams} g of {item} would not be right either, for what was weighed in before: look at those weighings first.',
   'weighing-no-scale': 'No scale here carries {grams} g at once: weigh it in parts.',
   'weighing-not-shown':
     '{scale} cannot show {grams} g; its step is {least} g. Take a finer scale, or make a premix.',

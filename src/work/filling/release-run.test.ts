@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { buildReport } from '../../../test/workshop/build-formula.ts';
 import { acceptUnknowns, inGrams, makeAll } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
@@ -30,6 +31,27 @@ async function brewWith(scentGrams: string) {
 }
 
 describe('the release', () => {
+  it('is held below what the report asks for as well, the least itself allowed', async () => {
+    await buildReport(at.bench, {
+      reference: 'R-2',
+      signedOn: '2026-11-01',
+      reviewBy: '2028-10-01',
+      baseFormulaId: at.shop.base,
+      formulaIds: [at.shop.mixture],
+      ranges: [
+        { materialId: at.shop.materials.shea, leastPercent: '50', mostPercent: '75' },
+        { materialId: at.shop.materials.oil, leastPercent: '20', mostPercent: '45' },
+        { materialId: at.shop.materials.scent, leastPercent: '0.9', mostPercent: '1.5' },
+      ],
+    });
+    // x / (99 + x) = 0.9 % at x = 0.899091826 g.
+    const below = await brewWith('0.899091');
+    expect(failing(below)).toEqual(['weighed']);
+    const [held] = below.checks.filter((one) => !one.isPassed);
+    expect(held && say(held.detail)).toContain('R-2 asks for at least 0.9 %');
+    expect(failing(await brewWith('0.899092'))).toEqual([]);
+  });
+
   async function closedRun(purpose: 'sale' | 'trial' = 'sale') {
     const batch = await makeBowl(5, purpose);
     const run = await startRun(batch.id);
@@ -109,7 +131,9 @@ describe('the release', () => {
     const over = await brewWith('1.51');
     expect(failing(over)).toEqual(['weighed']);
     const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
-    expect(said).toBe('Weighed in was more than the limits or the report allow: Lavender oil.');
+    expect(said).toBe(
+      'Weighed in was more than the limits or the report allow. Lavender oil is 1.502 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
+    );
     expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
   });
 
@@ -136,7 +160,9 @@ describe('the release', () => {
     const over = await brewWith('1.01');
     expect(failing(over)).toEqual(['weighed']);
     const [said] = over.checks.filter((one) => !one.isPassed).map((one) => say(one.detail));
-    expect(said).toContain('the label has to name Geraniol (GB, NI), and it does not');
+    expect(said).toContain(
+      'the label has to name Geraniol (Great Britain and Northern Ireland), and it does not',
+    );
     expect(codesOf(await release(over.id))).toEqual(['release-check-failed']);
   });
 

@@ -1,6 +1,6 @@
 import type { Market, Saying } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
-import { type Exact, exact, smallest } from '../../core/quantity/index.ts';
+import { type Exact, exact, largest, smallest } from '../../core/quantity/index.ts';
 import type { Context } from '../context.ts';
 import type { SaleAnswer } from './answer-check.ts';
 import { judgeSale } from './judge-sale.ts';
@@ -12,6 +12,8 @@ export interface SaleCheck {
   readonly hindrances: readonly Saying[];
   /** Material id: so many times its share every limit and the report would still allow; absent: nothing binds it. */
   readonly headroom: ReadonlyMap<string, Exact>;
+  /** Material id: so small a part of its share the report would still accept; absent: it asks for none. */
+  readonly footroom: ReadonlyMap<string, Exact>;
 }
 
 /** May a batch of this revision be made for sale in these markets today? */
@@ -27,7 +29,21 @@ export async function checkForSale(
     answer,
     hindrances: reasons.filter((reason) => reason.blocks !== 'no').map((reason) => reason.says),
     headroom: findHeadroom(checked.value),
+    footroom: findFootroom(checked.value),
   });
+}
+
+/** With the rest as it is: then its share falls by less than its amount, and is never below what the report asks for. */
+function findFootroom({ groups }: Checked): Map<string, Exact> {
+  const room = new Map<string, Exact>();
+  for (const { materialId, leastPercent = 0, percent } of groups.flatMap(
+    ({ answer }) => answer.report?.materials ?? [],
+  )) {
+    if (leastPercent <= 0 || percent <= 0) continue;
+    const factor = exact(leastPercent).div(percent);
+    room.set(materialId, largest(room.get(materialId) ?? factor, factor));
+  }
+  return room;
 }
 
 /** Taken as if everything that brings a substance in grew together: never more than the limit allows. */

@@ -53,6 +53,7 @@ function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Scr
     smallestWeightGrams: note.smallestWeightGrams,
     warning: note.warning,
     caution: cautionOf(line.material_details),
+    shareNow: null,
     done: standing ? doneAddition(standing, line) : null,
   };
 }

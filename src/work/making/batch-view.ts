@@ -21,6 +21,7 @@ import { thingNotFound } from '../record.ts';
 import { buildScreens } from './batch-screens.ts';
 import { judgeWeighed } from './judge-weighed.ts';
 import { viewStruck } from './struck-entries.ts';
+import { tellShares } from './tell-shares.ts';
 
 export type BatchView = z.output<typeof making.batchView>;
 export type BatchSummary = z.output<typeof making.batchSummary>;
@@ -39,6 +40,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
   const deviations = await listDeviations(db, id);
   const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });
   const inputUg = additions.reduce((sum, row) => (row.is_struck ? sum : sum + row.actual_ug), 0);
+  const standing = await judgeStanding(context, head, screens);
   return done({
     ...summarise(head, {
       onHandUg: lot?.on_hand ?? null,
@@ -58,9 +60,9 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       grams: head.retained_ug === null ? null : gramsText(head.retained_ug),
       declinedBecause: head.declined_because,
     },
-    screens,
+    screens: standing.screens,
     struck: viewStruck({ screens, additions, stepRecords, strikes }),
-    asWeighed: await judgeStanding(context, head, screens),
+    asWeighed: standing.asWeighed,
     deviations: deviations.map((row) => ({
       entryId: row.entry_id,
       screen: row.screen,
@@ -81,17 +83,22 @@ async function judgeStanding(
   context: Context,
   head: BatchHead,
   screens: BatchView['screens'],
-): Promise<BatchView['asWeighed']> {
-  if (head.outcome === 'abandoned') return null;
+): Promise<Pick<BatchView, 'asWeighed' | 'screens'>> {
+  const asPlanned = { asWeighed: null, screens };
+  if (head.outcome === 'abandoned') return asPlanned;
   const isOdd = screens.some(
     (screen) =>
       screen.kind === 'addition' &&
       screen.done !== null &&
       (screen.done.verdict !== 'inside' || screen.done.lotId !== screen.lotId),
   );
-  if (head.outcome === null && !isOdd) return null;
+  if (head.outcome === null && !isOdd) return asPlanned;
   const markets = JSON.parse(head.markets) as BatchView['markets'];
-  return judgeWeighed(context, { batchId: head.id, revisionId: head.revision_id, markets });
+  const batch = { batchId: head.id, revisionId: head.revision_id, markets };
+  return {
+    asWeighed: await judgeWeighed(context, batch),
+    screens: head.outcome === null ? await tellShares(context, batch, screens) : screens,
+  };
 }
 
 /** What was given up has no yield: all that went in is lost. */

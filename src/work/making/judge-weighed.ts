@@ -1,6 +1,8 @@
 import type { Market, Saying } from '../../contract/index.ts';
+import type { Result } from '../../core/problem.ts';
+import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { type Checked, runCheck } from '../formulas/index.ts';
+import { type Checked, listStops, runCheck } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
 import { readWeighedLookup, type WeighedIn } from './weighed-lookup.ts';
 
@@ -8,32 +10,43 @@ export interface WeighedBatch {
   readonly batchId: string;
   readonly revisionId: string;
   readonly markets: readonly Market[];
-  /** A weighing that is not written yet: what the batch would be with it. */
-  readonly proposed?: WeighedIn;
 }
 
-const IS_OVER: ReadonlySet<string> = new Set(['over', 'prohibited', 'supplier-over', 'report-over']);
+/** A weighing that is not written yet, where it is asked what the batch would be with it. */
+export type JudgeWeighed = (proposed?: WeighedIn) => Promise<Saying | null>;
 
 /**
  * What is wrong with a batch as it was weighed in, not as it was asked for: an addition far outside of its band may have
- * been explained and still be too much, or enough to be named. Bases count as they were weighed themselves; what is not
- * weighed in yet counts with its target. null: nothing is wrong.
+ * been explained and still be too much, too little for the report, or enough to be named. Bases count as they were
+ * weighed themselves; what is not weighed in yet counts with its target. null: nothing is wrong.
  */
-export async function judgeWeighed(context: Context, batch: WeighedBatch): Promise<Saying | null> {
-  const { batchId, revisionId, markets, proposed } = batch;
-  const lookup = await readWeighedLookup(context.storage.db, batchId, proposed);
-  const weighed = await runCheck(context, revisionId, markets, lookup);
-  if (!weighed.ok) return saying('check-limits-not-known');
-  const over = weighed.value.groups.flatMap(({ answer }) =>
-    answer.reasons.filter((reason) => IS_OVER.has(reason.kind)).map((reason) => reason.substance ?? ''),
-  );
-  if (over.length > 0) return saying('check-weighed-over', { which: [...new Set(over)].join(', ') });
-  const written = await runCheck(context, revisionId, markets);
-  if (!written.ok) return saying('check-limits-not-known');
-  const { which, markets: where } = findUnnamed(written.value, weighed.value);
-  return which.length > 0
-    ? saying('check-weighed-unnamed', { which: which.join(', '), markets: where.join(', ') })
-    : null;
+export const judgeWeighed = (context: Context, batch: WeighedBatch): Promise<Saying | null> =>
+  openJudge(context, batch)();
+
+/** The same for several amounts of one weighing: the formula itself is checked once. */
+export function openJudge(context: Context, { batchId, revisionId, markets }: WeighedBatch): JudgeWeighed {
+  let formula: Promise<Result<Checked>> | undefined;
+  return async (proposed) => {
+    const lookup = await readWeighedLookup(context.storage.db, batchId, proposed);
+    const weighed = await runCheck(context, revisionId, markets, lookup);
+    if (!weighed.ok) return saying('check-limits-not-known');
+    const stops = listStops(weighed.value);
+    if (stops.length > 0) return sayStops(stops);
+    formula ??= runCheck(context, revisionId, markets);
+    const written = await formula;
+    if (!written.ok) return saying('check-limits-not-known');
+    const { which, markets: where } = findUnnamed(written.value, weighed.value);
+    return which.length > 0
+      ? saying('check-weighed-unnamed', { which: which.join(', '), markets: where.join(', ') })
+      : null;
+  };
+}
+
+function sayStops(stops: readonly Saying[]): Saying {
+  const which = stops.map((stop) => say(stop)).join(' ');
+  return stops.every(({ code }) => code === 'sale-report-below')
+    ? saying('check-weighed-below', { which })
+    : saying('check-weighed-over', { which });
 }
 
 /**

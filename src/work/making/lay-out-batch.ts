@@ -183,8 +183,9 @@ function delicacyOf(recipe: Recipe, index: number, sale: SaleCheck) {
   const line = recipe.lines[index];
   const role = line && recipe.materials.get(line.item_id)?.role;
   const headroom = line ? (sale.headroom.get(line.item_id) ?? null) : null;
+  const footroom = line ? (sale.footroom.get(line.item_id) ?? null) : null;
   const isSmall = recipe.percents.lines[index]?.percent.lte(SMALL_PERCENT) ?? false;
-  return { isDelicate: role != null || (headroom !== null && isSmall), headroom };
+  return { isDelicate: role != null || (headroom !== null && isSmall), headroom, footroom };
 }
 
 /** Up to this share of the formula an addition counts as small (common practice, no source). */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { buildReport } from '../../../test/workshop/build-formula.ts';
 import { inGrams, makeAll, makeFirmBase } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
@@ -29,6 +30,28 @@ describe('too much weighed in, as against limits and report', () => {
     expect((await viewOf(batch.id)).screens.every((screen) => screen.done === null)).toBe(true);
   });
 
+  it('says whose limit it is, how much would be allowed, and how much of the rest would bring it within', async () => {
+    const batch = await startMixture();
+    const refused = await weigh(batch, SCENT, '7', { deviation });
+    const [first] = refused.ok ? [] : refused.problems;
+    const { says, mend } = first ? sayProblem(first) : { says: '', mend: '' };
+    expect(says).toBe(
+      'With 7 g of Lavender oil in it the batch may not be sold. Weighed in was more than the limits or the report allow. Lavender oil is 6.6 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
+    );
+    // By hand: x / (99 + x) = 1.5 % at 1.5076 g; 7 / (99 + y + 7) = 1.5 % at y = 360.67 g, told on the allowed side.
+    expect(mend).toContain('at most 1.507 g of Lavender oil are allowed');
+    expect(mend).toContain('at least 360.7 g more of Quiet base');
+    expect(mend).toContain('goes on like a trial');
+  });
+
+  it('says first that the earlier weighings are wrong where the planned amount would not be right either', async () => {
+    const batch = await startMixture();
+    await weigh(batch, 0, '60', { deviation, isOverKnown: true });
+    const refused = await weigh(batch, SCENT, '2', { deviation });
+    const [first] = refused.ok ? [] : refused.problems;
+    expect(first && sayProblem(first).mend).toContain('The planned 1 g of Lavender oil would not be right');
+  });
+
   it('counts once the person was told and says why, and the batch shows it until it is resolved', async () => {
     const batch = await startMixture();
     expect(batch.asWeighed).toBeNull();
@@ -36,7 +59,7 @@ describe('too much weighed in, as against limits and report', () => {
     expect(codesOf(weighed)).toEqual([]);
     const { asWeighed } = await viewOf(batch.id);
     expect(asWeighed && say(asWeighed)).toBe(
-      'Weighed in was more than the limits or the report allow: Lavender oil.',
+      'Weighed in was more than the limits or the report allow. Lavender oil is 6.6 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
     );
     const entryId = weighed.ok ? weighed.value.entryId : '';
     const body = { entryId, reason: 'Poured away, begun again' };
@@ -68,5 +91,89 @@ describe('too much weighed in, as against limits and report', () => {
     const batch = await startMixture('trial');
     expect(codesOf(await weigh(batch, SCENT, '7', { deviation }))).toEqual([]);
     expect((await viewOf(batch.id)).asWeighed?.code).toBe('check-weighed-over');
+  });
+});
+
+describe('a weighing outside of its band', () => {
+  const noteOn = async (id: string) => {
+    const screen = additionAt(await viewOf(id), SCENT);
+    return screen.shareNow && say(screen.shareNow);
+  };
+
+  it('says what the grams still to come are by then, and whether the report still allows that', async () => {
+    const batch = await startMixture();
+    expect(additionAt(batch, SCENT).shareNow).toBeNull();
+    await weigh(batch, 0, '110', { deviation });
+    // 1 g of 111 g.
+    expect(await noteOn(batch.id)).toBe(
+      'What was weighed in before is not as planned. These 1 g stay as planned and are 0.901 % of the batch instead of 1 %: still within the report, which asks for 0 to 1.5 %.',
+    );
+  });
+
+  it('says where the report does not allow it any more', async () => {
+    const batch = await startMixture();
+    await weigh(batch, 0, '60', { deviation, isOverKnown: true });
+    expect(await noteOn(batch.id)).toContain(
+      '1.64 % of the batch instead of 1 %: more than the report allows',
+    );
+  });
+});
+
+describe('too little weighed in, as against the report', () => {
+  /** A later report that asks for at least 0.9 % of lavender oil; it covers the same base and mixture. */
+  const askForLeast = () =>
+    buildReport(at.bench, {
+      reference: 'R-2',
+      signedOn: '2026-11-01',
+      reviewBy: '2028-10-01',
+      baseFormulaId: at.shop.base,
+      formulaIds: [at.shop.mixture],
+      ranges: [
+        { materialId: at.shop.materials.shea, leastPercent: '50', mostPercent: '75' },
+        { materialId: at.shop.materials.oil, leastPercent: '20', mostPercent: '45' },
+        { materialId: at.shop.materials.scent, leastPercent: '0.9', mostPercent: '1.5' },
+      ],
+    });
+
+  it('begins just below what the report asks for, and says how much is missing', async () => {
+    await askForLeast();
+    const batch = await startMixture();
+    // x / (99 + x) = 0.9 % at x = 0.899091826 g.
+    const refused = await weigh(batch, SCENT, '0.899091', { deviation });
+    expect(codesOf(refused)).toEqual(['weighed-over-limits']);
+    const [first] = refused.ok ? [] : refused.problems;
+    expect(first && sayProblem(first).says).toContain('the assessor’s report R-2 asks for at least 0.9 %');
+    expect(first && sayProblem(first).mend).toContain('at least 0.9 g of Lavender oil are needed');
+    expect(codesOf(await weigh(batch, SCENT, '0.899092', { deviation }))).toEqual([]);
+    expect((await viewOf(batch.id)).asWeighed).toBeNull();
+  });
+
+  it('stays on the record of the made batch', async () => {
+    await askForLeast();
+    const batch = await startMixture();
+    await weigh(batch, SCENT, '0.5', { deviation, isOverKnown: true });
+    await makeAll(at.bench, batch.id);
+    const made = await at.bench.get('finishBatch', { params: { id: batch.id }, body: { yieldGrams: '99' } });
+    expect(made.asWeighed?.code).toBe('check-weighed-below');
+  });
+
+  it('is never inside the band', async () => {
+    const before = await startMixture();
+    expect(additionAt(before, SCENT).lowGrams).toBe('0.95');
+    await buildReport(at.bench, {
+      reference: 'R-3',
+      signedOn: '2026-11-02',
+      reviewBy: '2028-10-01',
+      baseFormulaId: at.shop.base,
+      formulaIds: [at.shop.mixture],
+      ranges: [
+        { materialId: at.shop.materials.shea, leastPercent: '50', mostPercent: '75' },
+        { materialId: at.shop.materials.oil, leastPercent: '20', mostPercent: '45' },
+        { materialId: at.shop.materials.scent, leastPercent: '0.98', mostPercent: '1.5' },
+      ],
+    });
+    const wish = inGrams(at.shop.mixtureRevision, '100');
+    const batch = await at.bench.get('startBatch', { body: { wish } });
+    expect(additionAt(batch, SCENT).lowGrams).toBe('0.98');
   });
 });

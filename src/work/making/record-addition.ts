@@ -30,7 +30,8 @@ import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { buildScreens, doneAddition, judgeBand } from './batch-screens.ts';
 import { findLaterDone } from './find-later-done.ts';
-import { judgeWeighed } from './judge-weighed.ts';
+import { findRemedy } from './find-remedy.ts';
+import { openJudge } from './judge-weighed.ts';
 import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
 
@@ -178,17 +179,23 @@ interface Weighing {
 async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: Weighing): Promise<void> {
   const { line, lot, actual, body } = weighing;
   if (body.isOverKnown && body.deviation) return;
-  const wrong = await judgeWeighed(within, {
+  const judge = openJudge(within, {
     batchId: batch.id,
     revisionId: batch.revision_id,
     markets: JSON.parse(batch.markets) as Market[],
-    proposed: { position: line.position, lot_id: lot.id, actual_ug: actual },
   });
+  const wrong = await judge({ position: line.position, lot_id: lot.id, actual_ug: actual });
   if (wrong === null) return;
+  const refused = { line, lotId: lot.id, itemName: lot.item_name, actualUg: actual };
+  const remedy = await findRemedy(within.storage.db, judge, refused);
   giveUp(
     problem('weighed-over-limits', 'actualGrams', {
       found: gramsText(actual),
-      parameters: { item: lot.item_name, reason: say(wrong, { timeZone: await workshopZone(within) }) },
+      parameters: {
+        item: lot.item_name,
+        reason: say(wrong, { timeZone: await workshopZone(within) }),
+        remedy: remedy.map((each) => say(each)).join(' '),
+      },
     }),
   );
 }

@@ -7,6 +7,7 @@ import {
   largest,
   MICROGRAMS_PER_GRAM,
   roundToStep,
+  smallest,
   toText,
 } from '../../core/quantity/index.ts';
 import { findBandAround, type PlannedWeighing, planWeighings } from '../../core/weighing/index.ts';
@@ -22,6 +23,8 @@ export interface WantedWeighing {
   readonly isDelicate: boolean;
   /** How many times what the formula asks its limits and the report allow; null: nothing binds it. */
   readonly headroom: Exact | null;
+  /** How small a part of what the formula asks the report still accepts; null: it asks for none. */
+  readonly footroom: Exact | null;
 }
 
 export interface LaidWeighing {
@@ -98,7 +101,7 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
   const shown = step.isZero() || !target.mod(step).isZero() ? LEDGER_STEP : step;
   return {
     targetUg: wholeUg(target),
-    lowUg: Math.max(1, wholeUg(roundToStep(band.lowGrams, shown, 'up'))),
+    lowUg: Math.max(1, wholeUg(roundToStep(notBelow(band.lowGrams, weighing, target), shown, 'up'))),
     highUg: wholeUg(roundToStep(band.highGrams, shown, 'down')),
     tolerancePercent: toText(exact(toleranceOf(weighing)).times(100)),
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
@@ -114,6 +117,10 @@ function withinLot(target: Exact, lot: LotAtHand | null, step: Exact): Exact {
   const less = roundToStep(exact(lot.on_hand).div(MICROGRAMS_PER_GRAM), step, 'down');
   return less.gt(0) ? less : target;
 }
+
+/** Below the report already (a trial may be), or the target rounded to below it: the target itself. */
+const notBelow = (low: Exact, { grams, footroom }: WantedWeighing, target: Exact): Exact =>
+  footroom === null ? low : smallest(largest(low, grams.times(footroom)), target);
 
 const atLeast = (most: Exact | null, target: Exact): Exact | null =>
   most === null || most.gte(target) ? most : target;

@@ -79,6 +79,11 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
               <Sentence saying={screen.warning} />
             </p>
           )}
+          {screen.shareNow && (
+            <p className={styles.caution}>
+              <Sentence saying={screen.shareNow} />
+            </p>
+          )}
           <Dock
             wayOut={(found) =>
               found.code === 'lot-too-small' && <ToTheTub batchId={batch.id} lotId={lotId} />
