@@ -11,7 +11,7 @@ export interface Recipes {
 type Line = readonly [stage: string, kind: 'material' | 'formula', id: string, grams: string];
 type Step = readonly [
   stage: string,
-  kind: 'melt' | 'hold' | 'cool' | 'mix' | 'cover' | 'set' | 'whip' | 'other',
+  kind: 'melt' | 'hold' | 'cool' | 'mix' | 'cover' | 'set' | 'whip' | 'cup' | 'other',
   what: string,
   least: string | null,
   most: string | null,
@@ -107,8 +107,8 @@ export async function writeRecipes(hand: BenchHand, goods: Goods): Promise<Recip
     keepMonths: 6,
   });
   const whip: Step[] = [
-    ['Whip', 'whip', 'Whip in rounds of two minutes, looking each time', null, null, '6', ''],
-    ['Whip', 'other', 'Cup test: weigh a full cup', null, null, null, ''],
+    ['Whip', 'whip', 'Whip in three rounds of two minutes, looking after each', null, null, '6', ''],
+    ['Whip', 'cup', 'Cup test: weigh a full cup', null, null, null, ''],
   ];
   const orange = await formula(hand, 'Orange and cedar butter', 'OC', 'mixture', {
     lines: [

@@ -8,7 +8,18 @@ export const lineInput = z.strictObject({
   itemId: f.id,
   grams: f.gramsAboveZero,
 });
-export const stepKind = z.enum(['melt', 'hold', 'cool', 'mix', 'cover', 'set', 'whip', 'other']);
+export const stepKind = z.enum([
+  'melt',
+  'hold',
+  'cool',
+  'mix',
+  'cover',
+  'set',
+  'whip',
+  'weigh',
+  'cup',
+  'other',
+]);
 export const stepInput = z.strictObject({
   stage: f.name,
   kind: stepKind,

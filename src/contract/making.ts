@@ -83,6 +83,16 @@ const weighedIn = z.object({
   verdict: z.enum(['inside', 'low', 'high']),
 });
 
+/** What a step weighed: anything, or a full cup, whose volume and mass before whipping tell how much air is in it. */
+export const stepWeighed = z.strictObject({
+  grossGrams: f.gramsAboveZero,
+  tareGrams: f.grams,
+  cupMl: f.decimal.nullable(),
+  /** Net, of the same cup before whipping. */
+  unwhippedGrams: f.gramsAboveZero.nullable(),
+});
+export type StepWeighed = z.output<typeof stepWeighed>;
+
 export const batchScreen = z.discriminatedUnion('kind', [
   sheetRow.extend({
     kind: z.literal('addition'),
@@ -110,8 +120,11 @@ export const batchScreen = z.discriminatedUnion('kind', [
         celsius: z.string().nullable(),
         minutes: z.string().nullable(),
         remark: z.string(),
+        weighed: stepWeighed.nullable(),
       })
       .nullable(),
+    /** Of a cup test: the tins that the butter is meant for, where their brim volume is known. */
+    tins: z.array(z.object({ productName: z.string(), brimMl: z.string(), declaredGrams: z.string() })),
   }),
 ]);
 export type BatchScreen = z.output<typeof batchScreen>;
@@ -130,6 +143,19 @@ export const struckEntry = z.object({
   struckAt: f.instant,
   struckBy: z.string(),
 });
+
+/** Something that was done differently; grams off the target where it was said of a weighing that stands. */
+export const batchDeviation = z.object({
+  entryId: f.id,
+  screen: z.number().nullable(),
+  step: z.string().nullable(),
+  offGrams: z.string().nullable(),
+  what: z.string(),
+  why: z.string(),
+  at: f.instant,
+  by: z.string(),
+});
+export type BatchDeviation = z.output<typeof batchDeviation>;
 
 export const batchState = z.enum(['making', 'made', 'abandoned']);
 
@@ -169,16 +195,7 @@ export const batchView = batchSummary.extend({
   struck: z.array(struckEntry),
   /** What limits, report or label no longer allow of the batch as it was weighed in; null where nothing is wrong. */
   asWeighed: f.saying.nullable(),
-  deviations: z.array(
-    z.object({
-      entryId: f.id,
-      screen: z.number().nullable(),
-      what: z.string(),
-      why: z.string(),
-      at: f.instant,
-      by: z.string(),
-    }),
-  ),
+  deviations: z.array(batchDeviation),
   outcome: z
     .object({
       yieldGrams: z.string(),
@@ -253,6 +270,7 @@ export const makingRoutes = {
       celsius: f.decimal.nullable(),
       minutes: f.decimal.nullable(),
       remark: f.text,
+      weighed: stepWeighed.nullable().default(null),
     }),
     output: batchView,
   }),

@@ -155,6 +155,8 @@ export interface StepRecordTable {
   celsius: string | null;
   minutes: string | null;
   remark: string;
+  /** JSON of what the step weighed; null where it weighed nothing. */
+  weighed: string | null;
 }
 
 export interface DeviationTable {

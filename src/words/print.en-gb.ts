@@ -108,7 +108,7 @@ export const printWords = {
       when: 'When',
       who: 'Who',
     },
-    outside: { low: 'Below its band.', high: 'Above its band.' },
+    outside: { low: 'Less than was wanted.', high: 'More than was wanted.' },
     additions: 'Weighed in',
     notWeighed: 'not weighed in',
     struck: 'Struck entries',
@@ -123,8 +123,24 @@ export const printWords = {
       const facts = [heat && `${heat} °C`, minutes && `${minutes} min`].filter(Boolean).join(', ');
       return facts === '' ? what : `${what} (${facts})`;
     },
-    seen: (celsius: string | null, minutes: string | null, remark: string) =>
-      [celsius && `${celsius} °C`, minutes && `${minutes} min`, remark].filter(Boolean).join(', '),
+    nothingEntered: 'nothing entered',
+    seen: (
+      celsius: string | null,
+      minutes: string | null,
+      weighed: { readonly netGrams: string; readonly cup: string | null } | null,
+      remark: string,
+    ) =>
+      [
+        celsius && `${celsius} °C`,
+        minutes && `${minutes} min`,
+        weighed && `${weighed.netGrams} g`,
+        weighed?.cup,
+        remark,
+      ]
+        .filter(Boolean)
+        .join(', '),
+    cup: (density: string, overrun: string | null) =>
+      overrun === null ? `${density} g/ml` : `${density} g/ml, overrun ${overrun} %`,
     deviations: 'Done differently',
     deviationColumns: { what: 'What', why: 'Why', when: 'When', who: 'Who' },
     runs: 'Filled into',

@@ -12,6 +12,7 @@ const SILENT = new Set([
   'retained',
   'settingHours',
   'deviation',
+  'weighed',
 ]);
 
 /** A label stands with a capital on its page; within a sentence only what is always written so keeps it. */

@@ -2,6 +2,7 @@ export { type AirOverrun, findAirOverrun } from './air-overrun.ts';
 export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
 export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
 export { findFigureHeightMm } from './figure-height-mm.ts';
+export { type CupTest, type CupVerdict, fillByCup, judgeCup } from './judge-cup.ts';
 export { type Fill, type FillBasis, type FillVerdict, findAim, judgeFill } from './judge-fill.ts';
 export type { PackRule } from './judge-packs.ts';
 export { judgeRun, type Run, type RunVerdict } from './judge-run.ts';

@@ -361,6 +361,7 @@ async function makeRecords(db: Kysely<never>): Promise<void> {
     celsius: 'text?',
     minutes: 'text?',
     remark: 'text',
+    weighed: 'text?',
   });
   await makeTable(db, 'deviation', ['entry_id'], {
     entry_id: '-> entry.id',

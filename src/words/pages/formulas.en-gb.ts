@@ -52,6 +52,8 @@ export const formulaWords = {
     cover: 'cover',
     set: 'let set',
     whip: 'whip',
+    weigh: 'weigh',
+    cup: 'cup test: weigh a full cup',
     other: 'other',
   },
   stepWhat: 'What to do',

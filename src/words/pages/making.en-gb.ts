@@ -1,4 +1,4 @@
-import { sayDecimal } from '../say-figure.ts';
+import { sayDecimal, sayGrams } from '../say-figure.ts';
 
 /** Planning a batch, its weighing sheet, and the bench: one step a screen. */
 export const makingWords = {
@@ -20,7 +20,7 @@ export const makingWords = {
   runState: { filling: 'being filled', closed: 'to be released', released: 'released', rejected: 'rejected' },
   purpose: { sale: 'for sale', trial: 'trial, never for sale' },
   steps: (done: number, all: number) => `${done} of ${all} steps`,
-  leftInBowl: (grams: string) => `${grams} of it stand there`,
+  leftInBowl: (grams: string) => `${grams} still in the bowl`,
 
   planTitle: 'Plan a batch',
   planSays: 'What shall be made, and how much?',
@@ -111,6 +111,20 @@ export const makingWords = {
   celsius: 'Temperature',
   minutes: 'Minutes',
   remark: 'Remark',
+  nothingEntered: 'nothing entered',
+  weighedGross: 'Grams on the scale',
+  cupGross: 'The full cup',
+  cupTare: 'The cup empty',
+  cupMl: 'The cup holds',
+  cupBefore: 'What it held before whipping',
+  cupBeforeHint:
+    'The same cup full of the butter unwhipped, its own weight taken off: tells how much air is in.',
+  cupNet: (grams: string, density: string) => `${grams} in the cup: ${density} g in a millilitre.`,
+  cupAir: (percent: string) => `Grown by ${percent} % in whipping (its overrun).`,
+  cupTin: (product: string, takes: string, states: string, isRoom: boolean) =>
+    isRoom
+      ? `A tin of ${product} takes up to ${takes}; its label states ${states}.`
+      : `A tin of ${product} takes only ${takes} to its brim, and its label states ${states}: too much air.`,
   wanted: (from: string | null, to: string | null) =>
     from !== null && to !== null
       ? `${from} to ${to} °C`
@@ -136,6 +150,13 @@ export const makingWords = {
   record: 'Record',
   by: 'By, and when',
   deviations: 'Done differently',
+  /** `Plain base, 10.56 g more than asked: ` */
+  deviationAt: (step: string | null, offGrams: string | null) => {
+    if (step === null) return '';
+    if (offGrams === null) return `${step}: `;
+    const isLess = offGrams.startsWith('-');
+    return `${step}, ${sayGrams(offGrams.replace('-', ''))} ${isLess ? 'less' : 'more'} than asked: `;
+  },
   noDeviation: 'Nothing was done differently.',
   fill: 'Fill tins',
   seeLot: 'See its lot',

@@ -24,6 +24,14 @@ export const fillingProblems = {
     says: '{where} is {found}; whipped it cannot be heavier than unwhipped ({allowed}), nor weigh nothing.',
     mend: 'Check whether the two figures were swapped, and weigh the same volume both times.',
   },
+  'weighed-nothing': {
+    says: 'Full it weighs {allowed} g and empty {found} g: that leaves nothing in it.',
+    mend: 'Look whether the two figures were swapped, or weigh again.',
+  },
+  'cup-lighter-before': {
+    says: 'Before whipping the cup held {found} g and now it holds {allowed} g: whipping takes in nothing but air.',
+    mend: 'Fill the same cup to its rim both times and take its own weight off; or leave the weight before whipping out.',
+  },
   'inclusions-leave-no-base': {
     says: 'The inclusions add up to {found} of the finished mass, which leaves no base.',
     mend: 'Give shares of the finished mass that add up to less than {allowed}.',

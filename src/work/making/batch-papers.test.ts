@@ -34,10 +34,10 @@ describe('the papers of a batch', () => {
     expect(fileName).toBe('batch-record-QB-0001.pdf');
     for (const word of [
       '530.5',
-      'Above its band.',
+      'More than was wanted.',
       'Shea butter, lot L-0001: 529.9 g',
       'Tub not tared',
-      'A tenth over',
+      'Shea butter, 10.5 g more than asked: A tenth over',
       'A lump',
       '800 g, 98.7 % of what went in',
       'Ada Quill',

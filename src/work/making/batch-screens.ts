@@ -8,11 +8,15 @@ type Screen = making.BatchScreen;
 type Step = Awaited<ReturnType<typeof listBatchSteps>>[number];
 type StepKind = Extract<Screen, { kind: 'step' }>['stepKind'];
 
+export type CupTin = Extract<Screen, { kind: 'step' }>['tins'][number];
+
 export interface ScreenRecords {
   readonly lines: readonly NamedBatchLine[];
   readonly steps: readonly Step[];
   readonly additions: readonly SignedAddition[];
   readonly stepRecords: readonly SignedStep[];
+  /** What a cup test is for. */
+  readonly tins?: readonly CupTin[];
 }
 
 /** One thing to do a screen: stage by stage, first what is weighed in, then what is done with it. */
@@ -83,7 +87,7 @@ export function judgeBand(actual: number, band: WeighingBounds): 'inside' | 'low
 const cautionOf = (details: string | null): string =>
   details === null ? '' : (JSON.parse(details) as { caution?: string }).caution || '';
 
-function stepScreen(step: Step, { stepRecords }: ScreenRecords): Screen {
+function stepScreen(step: Step, { stepRecords, tins = [] }: ScreenRecords): Screen {
   const row = stepRecords.find((record) => record.position === step.position && !record.is_struck);
   return {
     kind: 'step',
@@ -104,7 +108,9 @@ function stepScreen(step: Step, { stepRecords }: ScreenRecords): Screen {
           celsius: row.celsius,
           minutes: row.minutes,
           remark: row.remark,
+          weighed: row.weighed === null ? null : (JSON.parse(row.weighed) as making.StepWeighed),
         }
       : null,
+    tins: step.kind === 'cup' ? [...tins] : [],
   };
 }

@@ -19,7 +19,9 @@ import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { buildScreens } from './batch-screens.ts';
+import { findCupTins } from './find-cup-tins.ts';
 import { judgeWeighed } from './judge-weighed.ts';
+import { placeOfDeviation } from './place-of-deviation.ts';
 import { viewStruck } from './struck-entries.ts';
 import { tellShares } from './tell-shares.ts';
 
@@ -34,7 +36,9 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
   const lines = await listBatchLines(db, id);
   const additions = await listAdditions(db, id);
   const stepRecords = await listStepRecords(db, id);
-  const screens = buildScreens({ lines, additions, steps: await listBatchSteps(db, id), stepRecords });
+  const steps = await listBatchSteps(db, id);
+  const tested = steps.some((step) => step.kind === 'cup') ? await findCupTins(db, head) : [];
+  const screens = buildScreens({ lines, additions, steps, stepRecords, tins: tested });
   const strikes = await listStrikesOfBatch(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
@@ -66,6 +70,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     deviations: deviations.map((row) => ({
       entryId: row.entry_id,
       screen: row.screen,
+      ...placeOfDeviation(screens, row),
       what: row.what,
       why: row.why,
       at: row.happened_at,

@@ -1,3 +1,4 @@
+import { judgeCup } from '../../core/filling/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { exact, toText } from '../../core/quantity/index.ts';
 import {
@@ -14,7 +15,7 @@ import {
   type NamedBatchLine,
   type Reader,
 } from '../../storage/index.ts';
-import { printWords, say, sayTime } from '../../words/index.ts';
+import { makingWords, printWords, say, sayTime } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
@@ -136,13 +137,36 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
       what: stepText(step),
       done: step.done && {
         ...signed(step.done),
-        seen: printWords.batchRecord.seen(step.done.celsius, step.done.minutes, step.done.remark),
+        seen: seenOf(step.done),
       },
     })),
-    deviations: batch.deviations.map((row) => ({ what: row.what, why: row.why, ...signed(row) })),
+    deviations: batch.deviations.map((row) => ({
+      what: makingWords.deviationAt(row.step, row.offGrams) + row.what,
+      why: row.why,
+      ...signed(row),
+    })),
     runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
     createdAt: context.machine.now(),
   });
+}
+
+function seenOf({ celsius, minutes, weighed, remark }: NonNullable<Step['done']>): string {
+  const words = printWords.batchRecord;
+  return words.seen(celsius, minutes, weighed && sayWeighed(weighed), remark) || words.nothingEntered;
+}
+
+function sayWeighed(weighed: NonNullable<NonNullable<Step['done']>['weighed']>) {
+  const found = weighed.cupMl === null ? null : judgeCup({ ...weighed, cupMl: weighed.cupMl });
+  const cup = found?.ok ? found.value : null;
+  return {
+    netGrams: toText(exact(weighed.grossGrams).minus(weighed.tareGrams)),
+    cup:
+      cup &&
+      printWords.batchRecord.cup(
+        toText(cup.densityGramsPerMl.toDecimalPlaces(3)),
+        cup.overrunPercent && toText(cup.overrunPercent.toDecimalPlaces(0)),
+      ),
+  };
 }
 
 /** To a tenth of a percent, for reading; nothing went in: nothing came out of it. */

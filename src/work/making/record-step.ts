@@ -1,3 +1,5 @@
+import type { making } from '../../contract/index.ts';
+import { judgeCup } from '../../core/filling/index.ts';
 import { problem } from '../../core/problem.ts';
 import { giveUp, insertStepRecord, listBatchSteps, listStepRecords } from '../../storage/index.ts';
 import { record, thingNotFound } from '../record.ts';
@@ -12,7 +14,7 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
-      const { stamp, position, celsius, minutes, remark } = body;
+      const { stamp, position, celsius, minutes, remark, weighed } = body;
       const step = (await listBatchSteps(tx, batch.id)).find((row) => row.position === position);
       if (!step) giveUp(thingNotFound('position', String(position)));
       const standing = (await listStepRecords(tx, batch.id)).find(
@@ -26,11 +28,12 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
           }),
         );
       }
+      if (weighed) refuseMisweighed(step.kind, weighed);
       await tell({
         kind: 'step-recorded',
         subjectKind: 'batch',
         subjectId: batch.id,
-        payload: { position, celsius, minutes, remark },
+        payload: { position, celsius, minutes, remark, weighed },
       });
       await insertStepRecord(tx, {
         entry_id: stamp.id,
@@ -39,8 +42,16 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
         celsius,
         minutes,
         remark,
+        weighed: weighed && JSON.stringify(weighed),
       });
       return batch.id;
     },
     (id) => viewBatch(context, id),
   );
+
+/** A cup needs its volume; what cannot be its weight is asked about before it stands in the record. */
+function refuseMisweighed(kind: string, weighed: making.StepWeighed): void {
+  if (kind === 'cup' && weighed.cupMl === null) giveUp(problem('number-missing', 'weighed.cupMl'));
+  const cup = judgeCup({ ...weighed, cupMl: weighed.cupMl ?? 1 });
+  if (!cup.ok) giveUp(...cup.problems.map((each) => ({ ...each, where: `weighed.${each.where}` })));
+}

@@ -14,6 +14,7 @@ import { showAmount } from '../../show/show-amount.ts';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
 import { nameOf } from './bench.tsx';
+import { sayEntered } from './step-done.tsx';
 import { StruckEntry } from './struck-entries.tsx';
 
 /** What was made, with what it needs next: a word that it is firm, or tins. */
@@ -98,6 +99,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
           {(deviation) => (
             <>
               <p>
+                {makingWords.deviationAt(deviation.step, deviation.offGrams)}
                 <strong>{deviation.what}.</strong> {deviation.why}
               </p>
               <p className="soft small">
@@ -136,13 +138,7 @@ const RecordTable = ({ batch }: { readonly batch: Batch }) => (
             ? screen.done
               ? sayGrams(screen.done.actualGrams)
               : ''
-            : [
-                screen.done?.celsius && `${screen.done.celsius} °C`,
-                screen.done?.minutes && `${screen.done.minutes} min`,
-                screen.done?.remark,
-              ]
-                .filter(Boolean)
-                .join(', '),
+            : screen.done && sayEntered(screen.done),
         isNumber: true,
       },
       {

@@ -4,13 +4,13 @@ import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
-import { Moment } from '../../parts/moment.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
-import type { Batch, Screen } from './batch.ts';
+import type { Batch, Step } from './batch.ts';
 import styles from './bench.module.css';
-
-type Step = Extract<Screen, { kind: 'step' }>;
+import { CupSays } from './cup-says.tsx';
+import { StepDone } from './step-done.tsx';
+import { cupSoFar, readWeighing, type WeighingDraft } from './step-weighing.ts';
 
 interface Props {
   readonly batch: Batch;
@@ -26,14 +26,21 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
     celsius: '',
     minutes: '',
     remark: '',
+    gross: '',
+    tare: '',
+    cupMl: '',
+    unwhipped: '',
   });
   const save = useWrite('recordStep');
+  const weighed = WEIGHS.has(screen.stepKind) ? readWeighing(draft, screen.stepKind === 'cup') : null;
+  const cup = cupSoFar(weighed);
   async function enter() {
     const body = {
       position: screen.position,
       celsius: typedDecimalOrNull(draft.celsius),
       minutes: typedDecimalOrNull(draft.minutes),
       remark: draft.remark,
+      weighed,
     };
     if (!(await save.write({ params: { id: batch.id }, body }))) return;
     forget();
@@ -47,14 +54,13 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
       <Wanted screen={screen} />
       {screen.caution !== '' && <p className={styles.caution}>{screen.caution}</p>}
       {screen.done ? (
-        <p>
-          {makingWords.stepDone(screen.done.by)}, <Moment at={screen.done.at} />
-          {screen.done.celsius !== null && ` · ${screen.done.celsius} °C`}
-          {screen.done.minutes !== null && ` · ${makingWords.wantedMinutes(screen.done.minutes)}`}
-          {screen.done.remark !== '' && ` · ${screen.done.remark}`}
-        </p>
+        <StepDone screen={screen} done={screen.done} />
       ) : (
         <Form label={screen.what} problems={save.problems} onSubmit={() => void enter()}>
+          {WEIGHS.has(screen.stepKind) && (
+            <Weighing isCup={screen.stepKind === 'cup'} draft={draft} set={set} />
+          )}
+          {cup && <CupSays cup={cup} tins={screen.tins} />}
           <SideBySide>
             <Field
               label={makingWords.celsius}
@@ -93,6 +99,47 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
     </div>
   );
 }
+
+const WEIGHS: ReadonlySet<string> = new Set(['weigh', 'cup']);
+
+interface WeighingProps {
+  readonly isCup: boolean;
+  readonly draft: WeighingDraft;
+  readonly set: (name: keyof WeighingDraft) => (value: string) => void;
+}
+
+/** Gross and tare of what the step weighs; of a cup what it holds, and held before whipping. */
+const Weighing = ({ isCup, draft, set }: WeighingProps) => {
+  const field = (name: keyof WeighingDraft, label: string, where: string, more: object = {}) => (
+    <Field
+      label={label}
+      where={where}
+      kind="decimal"
+      unit="g"
+      value={draft[name]}
+      onChange={set(name)}
+      isBench
+      {...more}
+    />
+  );
+  return (
+    <>
+      <SideBySide>
+        {field('gross', isCup ? makingWords.cupGross : makingWords.weighedGross, 'weighed.grossGrams')}
+        {field('tare', isCup ? makingWords.cupTare : makingWords.tare, 'weighed.tareGrams')}
+      </SideBySide>
+      {isCup && (
+        <SideBySide>
+          {field('cupMl', makingWords.cupMl, 'weighed.cupMl', { unit: 'ml' })}
+          {field('unwhipped', makingWords.cupBefore, 'weighed.unwhippedGrams', {
+            isOptional: true,
+            hint: makingWords.cupBeforeHint,
+          })}
+        </SideBySide>
+      )}
+    </>
+  );
+};
 
 const Wanted = ({ screen }: { readonly screen: Step }) => (
   <p className={styles.digits}>
