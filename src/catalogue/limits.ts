@@ -20,6 +20,7 @@ const verdict = z.strictObject({
   entry: z.string().optional().describe('Entry in the annex, or the Standard'),
   edition: z.string().optional().describe('Amendment of the IFRA Standards'),
   source: z.string().optional().describe('The rule’s own name and where it stands'),
+  citation: z.string().optional().describe('Where it stands, without its name'),
   confidence: z.string().optional().describe('How the rule is known: memory means check'),
   ruleId: z.string().optional().describe('The rule’s row in the tables'),
   verdict: z
@@ -103,6 +104,7 @@ export const limits = defineCalculation({
           entry: 'Eugenol',
           edition: '49',
           source: 'Eugenol: IFRA Standards, 49th Amendment',
+          citation: 'IFRA Standards, 49th Amendment',
           confidence: 'read-secondary',
           ruleId: 'eugenol',
           verdict: 'within',
