@@ -56,13 +56,36 @@ export const shortItem = z.object({
 
 /** Can it go out by then, when at the earliest, what is short. */
 export const promise = z.object({
-  answer: z.enum(['yes', 'no', 'not-known', 'sent', 'cancelled']),
+  answer: z.enum(['yes', 'if-ordered', 'no', 'not-for-sale', 'not-known', 'sent', 'cancelled']),
   sentence: f.saying,
+  /** Tins that stand there for it, put aside or free: those can be sent. */
+  tinsReady: z.number(),
+  /** The last day on which what is short can be ordered so that it goes in time. null: nothing need be, or no day is known. */
+  orderBy: f.date.nullable(),
+  /** What has to be made for it and may not be made for sale, and why, by the check of the newest revision. */
+  notForSale: z.array(
+    z.object({ formulaId: f.id, name: z.string(), number: z.number(), reasons: z.array(f.saying) }),
+  ),
   /** Earliest day on which it can go: at the best and at the longest setting time. null: not before something is bought. */
   earliest: z.object({ from: f.date, to: f.date }).nullable(),
   /** And whether goods of it are on their way. */
-  short: z.array(shortItem.extend({ onItsWay: goodsOnTheirWay.nullable() })),
-  steps: z.array(z.object({ what: f.saying, from: f.instant.nullable(), to: f.instant.nullable() })),
+  short: z.array(
+    shortItem.extend({
+      onItsWay: goodsOnTheirWay.nullable(),
+      /** All that may be used of it, whoever it is promised to; what there is of it for this order stands in `have`. */
+      onShelf: z.string(),
+      /** Numbers of the earlier orders that take the rest. */
+      promisedTo: z.array(z.number()),
+    }),
+  ),
+  /** In the order in which they begin, each with its day and where it is done. */
+  steps: z.array(
+    z.object({
+      what: f.saying,
+      when: f.saying.nullable(),
+      action: z.object({ words: f.saying, to: z.string() }).nullable(),
+    }),
+  ),
 });
 
 /** One parcel of an order, and what lies in it; taken back when it did not go after all. */
@@ -84,6 +107,7 @@ export const orderView = z.object({
   customerId: f.id.nullable(),
   /** Empty once the customer was erased. */
   customerName: z.string(),
+  customerAddress: z.string(),
   placedOn: f.date,
   wantedBy: f.date,
   note: z.string(),

@@ -167,7 +167,7 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
   await page.getByText(/Released by Ada Quill/).waitFor();
   const runNumber = (await page.title()).replace(/^Filling (\S+).*/, '$1');
   await page.goto(orderAddress);
-  await hands.press(button('Keep tins for it'));
+  await hands.press(button('Put tins aside'));
   await hands.press(button('Send it').first());
   await hands.press(page.getByRole('dialog').getByRole('button', { name: /Send/ }));
   await page.getByText('Sent. The tins are off the shelf').waitFor();

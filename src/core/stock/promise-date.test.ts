@@ -114,16 +114,22 @@ describe('the answer to an order', () => {
     expect(told.steps).toEqual([
       {
         what: { code: 'promise-step-make', parameters: { item: 'Quiet base', unit: 'g', amount: '205.8' } },
+        itemId: 'base',
+        lot: null,
         from: '2026-11-26T08:00:00Z',
         to: '2026-11-26T09:00:00Z',
       },
       {
         what: { code: 'promise-step-set', parameters: { item: 'Quiet base', unit: 'g' } },
+        itemId: 'base',
+        lot: null,
         from: '2026-11-27T09:00:00Z',
         to: '2026-11-28T09:00:00Z',
       },
       {
         what: { code: 'promise-step-make', parameters: { item: 'Orange mixture', unit: 'g', amount: '210' } },
+        itemId: 'mixture',
+        lot: null,
         from: '2026-11-27T09:00:00Z',
         to: '2026-11-28T09:30:00Z',
       },
@@ -132,6 +138,8 @@ describe('the answer to an order', () => {
           code: 'promise-step-make',
           parameters: { item: 'Orange butter', unit: 'pieces', amount: '5' },
         },
+        itemId: 'butter',
+        lot: null,
         from: '2026-11-27T09:30:00Z',
         to: '2026-11-28T10:00:00Z',
       },
@@ -186,7 +194,8 @@ describe('the answer to an order', () => {
     ]);
     // Thursday and five days: Tuesday morning, then filling.
     expect(told.earliest).toEqual({ from: '2026-12-01', to: '2026-12-01', dependsOnSupplier: true });
-    expect(told).toMatchObject({ canGoOutBy: false, answer: 'not-known' });
+    expect(told).toMatchObject({ canGoOutBy: false, answer: 'if-bought' });
+    expect(told.atHand.get('tin')).toEqual({ from: '2026-12-01T08:00:00Z', to: '2026-12-01T08:00:00Z' });
     expect(codes(told.steps)[0]).toBe('promise-step-buy');
   });
 

@@ -68,10 +68,16 @@ const shortOf = (net: NetNeed): PromiseShort => ({
   leadDays: net.item.leadDays,
 });
 
+function atHandOf(itemId: string, { best, longest }: BothCourses, clock: WorkClock) {
+  const instantIn = (course: BothCourses['best']) => clock.instantOf(course.get(itemId)?.ready ?? Infinity);
+  return { from: instantIn(best), to: instantIn(longest) };
+}
+
 function judge(from: string, to: string | null, isShort: boolean, wantedBy: string): PromiseAnswer['answer'] {
   if (from > wantedBy) return 'no';
-  if (isShort) return 'not-known';
-  return to !== null && to <= wantedBy ? 'yes' : 'no';
+  if (to === null) return 'not-known';
+  if (to > wantedBy) return 'no';
+  return isShort ? 'if-bought' : 'yes';
 }
 
 /**
@@ -106,6 +112,9 @@ export function promiseDate(question: PromiseQuestion): Result<PromiseAnswer> {
     earliest,
     shortOf: short.map(shortOf),
     steps,
+    atHand: new Map(
+      needs.map(({ item: { itemId } }) => [itemId, atHandOf(itemId, { best, longest }, clock)]),
+    ),
     reasons: listReasons(needs, wanted, steps),
   });
 }

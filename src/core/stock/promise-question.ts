@@ -68,6 +68,9 @@ export interface PromiseShort {
 
 export interface PromiseStep {
   readonly what: PromiseSaying;
+  readonly itemId: string;
+  /** Where it is about one lot that sets. */
+  readonly lot: string | null;
   /** Instants; null: not known before something is bought. */
   readonly from: string | null;
   readonly to: string | null;
@@ -76,8 +79,11 @@ export interface PromiseStep {
 export interface PromiseAnswer {
   /** Judged on the longest setting time, and only on what is here. */
   readonly canGoOutBy: boolean;
-  /** `not-known`: something has to be bought first, and it may or may not come in time. */
-  readonly answer: 'yes' | 'no' | 'not-known';
+  /**
+   * `if-bought`: what has to be bought comes in time by its lead days, ordered today. `not-known`: something has to be
+   * bought of which nobody has said how long that takes.
+   */
+  readonly answer: 'yes' | 'if-bought' | 'no' | 'not-known';
   readonly sentence: PromiseSaying;
   /** First day it can go: at the best and at the longest setting time. null: not before something is bought, and nobody said how long that takes. */
   readonly earliest: {
@@ -88,5 +94,7 @@ export interface PromiseAnswer {
   } | null;
   readonly shortOf: readonly PromiseShort[];
   readonly steps: readonly PromiseStep[];
+  /** When each item is at hand: instants, at the best and at the longest. null: not known before something is bought. */
+  readonly atHand: ReadonlyMap<string, { readonly from: string | null; readonly to: string | null }>;
   readonly reasons: readonly PromiseSaying[];
 }

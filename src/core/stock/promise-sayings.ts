@@ -10,6 +10,7 @@ export interface BothCourses {
 }
 
 const about = ({ item }: NetNeed) => ({ item: item.name, unit: item.unit });
+const of = ({ item }: NetNeed, lot: string | null = null) => ({ itemId: item.itemId, lot });
 
 /**
  * What has to be bought, waited for, made and released, in the order in which it begins. Where several begin at once:
@@ -44,13 +45,15 @@ function stepsOfLots(net: NetNeed, nowText: string, ready: string | null): Promi
       code: hasPassed(firm.to) ? 'promise-step-say-firm' : 'promise-step-firm',
       parameters: { ...parameters, lot },
     },
+    ...of(net, lot),
     from: firm.from,
     to: firm.to,
   }));
   if (!net.short.isZero()) {
     const amount = toText(net.short);
     steps.push({
-      what: { code: 'promise-step-buy', parameters: { ...parameters, amount, itemId: net.item.itemId } },
+      what: { code: 'promise-step-buy', parameters: { ...parameters, amount } },
+      ...of(net),
       from: nowText,
       to: ready,
     });
@@ -59,6 +62,7 @@ function stepsOfLots(net: NetNeed, nowText: string, ready: string | null): Promi
     const amount = toText(net.unreleased);
     steps.push({
       what: { code: 'promise-step-release', parameters: { ...parameters, amount } },
+      ...of(net),
       from: nowText,
       to: null,
     });
@@ -71,12 +75,14 @@ function stepsOfMaking(net: NetNeed, soon: ItemTimes, late: ItemTimes, clock: Wo
   const parameters = { ...about(net), amount: toText(net.toMake) };
   const make: PromiseStep = {
     what: { code: 'promise-step-make', parameters },
+    ...of(net),
     from: clock.instantOf(soon.work.start),
     to: clock.instantOf(late.work.end),
   };
   if (!net.item.making?.settingHours) return [make];
   const set: PromiseStep = {
     what: { code: 'promise-step-set', parameters: about(net) },
+    ...of(net),
     from: clock.instantOf(soon.ready),
     to: clock.instantOf(late.ready),
   };

@@ -7,6 +7,7 @@ export const makingSayings = {
   'sizing-batch': 'To make: {grams} g',
   'sizing-by-grams': 'Wanted: {grams} g',
   'sizing-most-grams': 'What is there suffices for {grams} g',
+  'limited-by-check': '{formula}, revision {number}, may not be made for sale.',
   'limited-by-nothing': 'All that is wanted can be made.',
   'limited-by-material': 'No more can be made of what is there of {name}.',
   'limited-by-base': 'No more can be made of what is firm of {name}.',

@@ -7,12 +7,13 @@ const parcels =
 export const morningSayings = {
   'morning-says': `${parcels}{pressing, select,
     meltLate {Melt {item} now: order {number}, wanted by ${day('wantedBy')}, is late at the longest setting time.}
-    meltToday {Melt {item} before {latest, time, short}, or order {number}, wanted by ${day('wantedBy')}, is late.}
+    meltToday {Melt {item} today, so that order {number} can go by ${day('wantedBy')}.}
     melt {Melt {item} by ${day('begin')}, so that order {number} can go by ${day('wantedBy')}.}
-    firm {See whether {item} is firm.}
+    firm {See whether {item}, {lot}, is firm.}
     release {{item}: filled, and waiting for somebody to release it.}
     fill {Go on filling {item}.}
     make {Make {units, plural, one {# tin} other {# tins}} of {item} next.}
+    check {{product} is ordered, and {item}, revision {revision}, may not be made for sale: its check says why.}
     buy {Buy {item} first{others, plural, =0 {} one {, and # other thing} other {, and # other things}}.}
     other {{ready, plural, =0 {Nothing is pressing.} other {Nothing else is pressing.}}}}`,
   'morning-first-materials': 'A new workshop: begin with the first steps below.',
@@ -42,7 +43,10 @@ export const morningSayings = {
   'morning-is-firm': 'It is firm',
   'morning-being-filled': 'being filled',
   'morning-waits-for-release': 'waits for release',
-  'morning-run-wanted': '{units, plural, one {# tin} other {# tins}} wanted.',
+  'morning-run-planned': '{units, plural, one {# tin is} other {# tins are}} to be filled.',
+  'morning-run-filled': '{units, plural, one {# tin} other {# tins}} filled.',
+  'morning-run-for': `Order {number}, wanted by ${day('wantedBy')}, waits for {waiting} of them.`,
+  'morning-run-for-shelf': 'No order waits for them: they go to the shelf.',
   'morning-release': 'Look and release',
   'morning-to-fill': 'to be filled',
   'morning-bowl-holds': '{grams} g in the bowl.',
@@ -51,7 +55,7 @@ export const morningSayings = {
   'morning-may-begin': 'to melt',
   'morning-begin-today': 'melt it today',
   'morning-begun-too-late': 'too late',
-  'morning-melt-until': `{isLate, select, yes {At the longest setting time it comes too late for order {number}, wanted by ${day('wantedBy')}.} other {Begin by ${day('begin')}, {latest, time, short}, so that order {number} can go by ${day('wantedBy')}.}}`,
+  'morning-melt-until': `{isLate, select, yes {At the longest setting time it comes too late for order {number}, wanted by ${day('wantedBy')}.} other {Begin {beginNear, select, today {} other {by }}${day('begin')}, so that order {number} can go by ${day('wantedBy')}.}}`,
   'morning-melt-grams': '{grams} g for what is ordered; what stays in the pot comes on top.',
   'morning-melt': 'Melt the base',
   'morning-base-there': 'everything is here',
@@ -60,6 +64,9 @@ export const morningSayings = {
   'morning-tins-to-make': '{units, plural, one {# tin} other {# tins}} to make.',
   'morning-lacks': 'something is short',
   'morning-late': 'late',
+  'morning-barred': 'may not be made',
+  'morning-not-for-sale': '{item}, revision {number}, may not be made for sale.',
+  'morning-see-check': 'See its check',
   'morning-make-for': `For order {number}, wanted by ${day('wantedBy')}.`,
   'morning-make': 'Make {units, plural, one {# tin} other {# tins}}',
   'morning-once-come': 'Once {item} has come: it is on its way.',

@@ -26,6 +26,18 @@ describe('the plan of a batch', () => {
     expect(plan.hindrances).toEqual([]);
   });
 
+  it('says first that it may not be made for sale, and counts no tin of it; a trial of it may be made', async () => {
+    await makeFirmBase(at.bench, at.shop, '800');
+    at.bench.setClock('2028-10-02T08:00:00Z');
+    const wish = inTins(at.shop.mixtureRevision, [{ productId: at.shop.product, units: 5 }]);
+    const plan = await at.bench.get('planBatch', { body: wish });
+    expect(say(plan.limitedBy)).toBe('Lavender butter, revision 1, may not be made for sale.');
+    expect(plan.hindrances.map((one) => one.code)).toContain('sale-report-review-passed');
+    expect(plan.tins).toMatchObject([{ wanted: 5, possible: 0 }]);
+    const trial = await at.bench.get('planBatch', { body: { ...wish, purpose: 'trial' } });
+    expect(trial.limitedBy.code).not.toBe('limited-by-check');
+  });
+
   it('says which scale shows which target, and never asks for more of a limited oil than the formula', async () => {
     await makeFirmBase(at.bench, at.shop, '800');
     const plan = await at.bench.get('planBatch', { body: inGrams(at.shop.mixtureRevision, '190.8') });

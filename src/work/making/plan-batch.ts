@@ -12,25 +12,32 @@ type Plan = z.output<typeof making.batchPlan>;
 /** Sizes a batch and lays out its weighing sheet as of now; writes nothing. */
 export const planBatch: UseCase<'planBatch'> = async (context, { body }) => {
   const laid = await layOutBatch(context, body, context.machine.now());
-  return laid.ok ? done(viewPlan(laid.value)) : laid;
+  return laid.ok ? done(viewPlan(laid.value, body.purpose === 'sale')) : laid;
 };
 
-const viewPlan = (laid: LaidBatch): Plan => ({
+/** What may not be made for sale is no tin that can be made, whatever is there for it. */
+const viewPlan = (laid: LaidBatch, isForSale: boolean): Plan => ({
   revisionId: laid.recipe.revisionId,
   formulaName: laid.recipe.formula.name,
   batchGrams: toText(laid.size.batchGrams),
   sizing: [...laid.size.sizing],
-  limitedBy: sayLimit(laid),
+  limitedBy: isBarred(laid, isForSale) ? sayBarred(laid) : sayLimit(laid),
   tins: laid.size.units.map(({ productId, wanted, possible }) => ({
     productId,
     productName: laid.tins.find((tin) => tin.productId === productId)?.name ?? '',
     wanted,
-    possible,
+    possible: isBarred(laid, isForSale) ? 0 : possible,
   })),
   rows: laid.rows.map(viewRow),
   short: [...laid.short],
   hindrances: [...laid.hindrances],
 });
+
+const isBarred = ({ sale }: LaidBatch, isForSale: boolean): boolean =>
+  isForSale && sale.hindrances.length > 0;
+
+const sayBarred = ({ recipe: { formula, number } }: LaidBatch): Saying =>
+  saying('limited-by-check', { formula: formula.name, number });
 
 function sayLimit({ size }: LaidBatch): Saying {
   const name = size.limitedBy.name ?? '';

@@ -16,6 +16,8 @@ import { thingNotFound } from '../record.ts';
 /** A revision as the planning of a batch needs it: its lines in percent, and what is known of its materials. */
 export interface Recipe {
   readonly revisionId: string;
+  /** Of the revision. */
+  readonly number: number;
   readonly formula: FormulaRow;
   readonly details: formulas.RevisionDetails;
   readonly lines: readonly NamedRevisionLine[];
@@ -37,6 +39,7 @@ export async function readRecipe(db: Reader, revisionId: string): Promise<Result
   );
   return done({
     revisionId,
+    number: revision.number,
     formula,
     details: JSON.parse(revision.details) as formulas.RevisionDetails,
     lines,

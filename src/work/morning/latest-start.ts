@@ -12,3 +12,12 @@ export function findLatestStart(wantedBy: string, longestHours: number, timeZone
     .subtract({ milliseconds: 1, minutes: Math.round(longestHours * 60) })
     .toString();
 }
+
+/**
+ * The last day on which a base is melted in good time: counted back in whole days, since nobody has told the workshop's
+ * hours, so that its longest setting and the filling are over before the day of sending (common practice, no source).
+ */
+export const findLastMeltDay = (wantedBy: string, longestHours: number): string =>
+  Temporal.PlainDate.from(wantedBy)
+    .subtract({ days: 1 + Math.ceil(longestHours / 24) })
+    .toString();

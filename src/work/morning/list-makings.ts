@@ -1,10 +1,10 @@
 import type { Saying, trace } from '../../contract/index.ts';
 import { gramsFromMicrograms, roundToStep, toText } from '../../core/quantity/index.ts';
-import { localDate } from '../local-date.ts';
 import { nearDay } from '../orders/near-day.ts';
 import type { BookFormula } from '../orders/read-order-book.ts';
+import type { Barred } from '../orders/serve-orders.ts';
 import { saying } from '../saying.ts';
-import { findLatestStart } from './latest-start.ts';
+import { findLastMeltDay, findLatestStart } from './latest-start.ts';
 import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
 import { listUnderWay } from './list-under-way.ts';
 import type { MorningData, OrderInTurn } from './read-morning.ts';
@@ -21,8 +21,11 @@ export interface Melt {
   readonly base: BookFormula;
   readonly grams: string;
   readonly first: OrderInTurn;
-  readonly latest: string;
+  /** The day by which it is melted in good time; today at the earliest. */
+  readonly begin: string;
   readonly state: 'ready' | 'watch' | 'stop';
+  /** It may not be made for sale, and why. */
+  readonly barred: Barred | undefined;
 }
 
 /** The most pressing first. */
@@ -35,16 +38,29 @@ export function listMelts({ book, orders, needs }: MorningData): Melt[] {
     if (!base || !first) return [];
     const grams = toText(roundToStep(gramsFromMicrograms(micrograms), '0.1', 'up'));
     const longest = base.details?.settingHours?.most ?? 0;
-    const latest = findLatestStart(first.view.wantedBy, longest, book.timeZone);
-    return [{ base, grams, first, latest, state: pressing(book, latest) }];
+    const { wantedBy } = first.view;
+    const lastDay = findLastMeltDay(wantedBy, longest);
+    const isPast = lastDay < book.today;
+    const begin = isPast ? book.today : lastDay;
+    const state = pressing(book, begin, findLatestStart(wantedBy, longest, book.timeZone));
+    const barred = first.served.barred.find((row) => row.formulaId === baseId);
+    return [{ base, grams, first, begin, state, barred }];
   });
-  return melts.sort((one, other) => Date.parse(one.latest) - Date.parse(other.latest));
+  return melts.sort(
+    (one, other) =>
+      one.begin.localeCompare(other.begin) ||
+      one.first.view.wantedBy.localeCompare(other.first.view.wantedBy),
+  );
 }
 
 /** Stop: too late at the longest setting time. Watch: it has to be today. */
-function pressing({ now, today, timeZone }: MorningData['book'], latest: string): 'ready' | 'watch' | 'stop' {
+function pressing(
+  { now, today }: MorningData['book'],
+  begin: string,
+  latest: string,
+): 'ready' | 'watch' | 'stop' {
   if (Date.parse(latest) < Date.parse(now)) return 'stop';
-  return localDate(latest, timeZone) === today ? 'watch' : 'ready';
+  return begin === today ? 'watch' : 'ready';
 }
 
 const MELT_WORDS = {
@@ -55,34 +71,48 @@ const MELT_WORDS = {
 
 function meltLine(data: MorningData, melt: Melt): trace.MorningLine {
   const { book } = data;
-  const { number, wantedBy } = melt.first.view;
-  const begin = localDate(melt.latest, book.timeZone);
   const parts = new Set(melt.base.lines.map((line) => line.item_id));
+  const grams = saying('morning-melt-grams', { grams: melt.grams });
+  const line = { key: `melt ${melt.base.id}`, title: melt.base.name, level: null };
+  if (melt.barred) return { ...line, ...barredLine(melt.barred, [grams]) };
   return {
-    key: `melt ${melt.base.id}`,
-    title: melt.base.name,
+    ...line,
     state: melt.state,
     stateWord: saying(MELT_WORDS[melt.state]),
-    detail: [
-      saying('morning-melt-until', {
-        latest: melt.latest,
-        begin,
-        beginNear: nearDay(begin, book.today),
-        isLate: melt.state === 'stop' ? 'yes' : 'no',
-        number: String(number),
-        wantedBy,
-        wantedByNear: nearDay(wantedBy, book.today),
-      }),
-      saying('morning-melt-grams', { grams: melt.grams }),
-      ...sayShort(data, parts),
-    ],
+    detail: [saying('morning-melt-until', meltFacts(book, melt)), grams, ...sayShort(data, parts)],
     action: {
       words: saying('morning-melt'),
       to: `/making/new?formula=${melt.base.id}&grams=${melt.grams}`,
     },
-    level: null,
   };
 }
+
+/** By when a base is melted, and for which order. */
+export function meltFacts(
+  { today }: MorningData['book'],
+  { first, begin, state }: Melt,
+): Saying['parameters'] {
+  const { number, wantedBy } = first.view;
+  return {
+    begin,
+    beginNear: nearDay(begin, today),
+    isLate: state === 'stop' ? 'yes' : 'no',
+    number: String(number),
+    wantedBy,
+    wantedByNear: nearDay(wantedBy, today),
+  };
+}
+
+/** What is ordered and may not be made for sale is not advised: first its check has to be mended. */
+const barredLine = (
+  { formulaId, name, number, reasons }: Barred,
+  detail: readonly Saying[],
+): Pick<trace.MorningLine, 'state' | 'stateWord' | 'detail' | 'action'> => ({
+  state: 'stop',
+  stateWord: saying('morning-barred'),
+  detail: [...detail, saying('morning-not-for-sale', { item: name, number }), ...reasons.slice(0, 1)],
+  action: { words: saying('morning-see-check'), to: `/formulas/${formulaId}/check` },
+});
 
 /** Which of these parts has to be bought first. */
 function sayShort({ book, needs }: MorningData, parts: ReadonlySet<string | null>): Saying[] {
@@ -95,31 +125,32 @@ function sayShort({ book, needs }: MorningData, parts: ReadonlySet<string | null
 const sayLack = ({ onTheirWay }: MorningData['book'], itemId: string, item: string): Saying =>
   saying(onTheirWay.has(itemId) ? 'morning-once-come' : 'morning-buy-first', { item });
 
-const MAKE_STATES = { ready: 'ready', waits: 'going', lacks: 'stop' } as const;
+const MAKE_STATES = { ready: 'ready', waits: 'going', lacks: 'stop', barred: 'stop' } as const;
 const MAKE_WORDS = {
   ready: 'morning-base-there',
   waits: 'morning-base-not-yet',
   lacks: 'morning-lacks',
+  barred: 'morning-barred',
 } as const;
 
 function makeLine({ book }: MorningData, tins: TinsToMake): trace.MorningLine {
   const { product, units, first, state } = tins;
   const { wantedBy, number } = first.view;
+  const line = { key: `make ${product.id} ${state}`, title: product.name, level: null };
+  const toMake = saying('morning-tins-to-make', { units });
+  const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, book.today) };
+  const forWhom = saying('morning-make-for', { ...wanted, number: String(number) });
+  if (tins.barred) return { ...line, ...barredLine(tins.barred, [toMake, forWhom]) };
   const isLate = state === 'ready' && wantedBy < book.today;
   const isToday = state === 'ready' && wantedBy === book.today;
   const nameOf = (id: string) => book.materials.get(id)?.name ?? book.formulas.get(id)?.name ?? '';
   return {
-    key: `make ${product.id} ${state}`,
-    title: product.name,
+    ...line,
     state: isLate ? 'stop' : isToday ? 'watch' : MAKE_STATES[state],
     stateWord: saying(isLate ? 'morning-late' : MAKE_WORDS[state]),
     detail: [
-      ...(state === 'ready' ? [] : [saying('morning-tins-to-make', { units })]),
-      saying('morning-make-for', {
-        wantedBy,
-        wantedByNear: nearDay(wantedBy, book.today),
-        number: String(number),
-      }),
+      ...(state === 'ready' ? [] : [toMake]),
+      forWhom,
       ...tins.waitsFor.map((id) => saying('morning-once-firm', { item: nameOf(id) })),
       ...tins.lacks.map((id) => sayLack(book, id, nameOf(id))),
     ],
@@ -130,6 +161,5 @@ function makeLine({ book }: MorningData, tins: TinsToMake): trace.MorningLine {
             words: saying('morning-make', { units }),
             to: `/making/new?product=${product.id}&units=${units}`,
           },
-    level: null,
   };
 }

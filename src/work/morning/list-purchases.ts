@@ -1,9 +1,9 @@
 import type { Saying, trace } from '../../contract/index.ts';
 import { exact, gramsFromMicrograms, largest, roundToStep, toText } from '../../core/quantity/index.ts';
 import type { GoodsOrderedRow } from '../../storage/index.ts';
-import { isUsable } from '../lot-use.ts';
 import { nearDay } from '../orders/near-day.ts';
 import type { BookMaterial } from '../orders/read-order-book.ts';
+import { usableStock } from '../orders/usable-stock.ts';
 import { viewGoods } from '../orders/view-goods.ts';
 import { saying } from '../saying.ts';
 import type { MorningData } from './read-morning.ts';
@@ -24,7 +24,8 @@ function purchaseOf(data: MorningData, material: BookMaterial): trace.PurchaseLi
     unit === 'g' ? roundToStep(gramsFromMicrograms(quantity), '0.01', 'up') : exact(quantity);
   const short = inUnit(data.needs.short.get(id) ?? 0);
   const needed = inUnit(data.needs.amounts.get(id) ?? 0);
-  const have = unit === 'g' ? gramsFromMicrograms(usableOf(data, id)) : exact(usableOf(data, id));
+  const have =
+    unit === 'g' ? gramsFromMicrograms(usableStock(data.book, id)) : exact(usableStock(data.book, id));
   const reorderBelow = exact(details.reorderBelow ?? 0);
   const isShort = short.gt(0);
   if (!isShort && !have.lt(reorderBelow)) return [];
@@ -75,13 +76,6 @@ function sayOrdered({ ordered_on, supplier, expected_on }: GoodsOrderedRow, toda
     expectedOnNear: expected_on === null ? 'none' : nearDay(expected, today),
     isPast: expected < today ? 'yes' : 'no',
   });
-}
-
-/** Released and within its date, less what batches under way have still to take. */
-function usableOf({ book }: MorningData, itemId: string): number {
-  return book.lots
-    .filter((lot) => lot.item_id === itemId && isUsable(lot, book.today))
-    .reduce((sum, lot) => sum + Math.max(0, lot.on_hand - (book.stillToWeigh.get(lot.id) ?? 0)), 0);
 }
 
 function sayFirstWaiting({ book, orders }: MorningData, itemId: string): Saying[] {

@@ -1,13 +1,16 @@
 import type { BookProduct, OrderBook } from '../orders/read-order-book.ts';
+import type { Barred } from '../orders/serve-orders.ts';
 import type { MorningData, OrderInTurn } from './read-morning.ts';
 
-/** Tins of one product that open orders lack and that stand alike: can be made, wait for a base, lack something. */
+/** Tins of one product that open orders lack and that stand alike: can be made, wait for a base, lack something, may not be made. */
 export interface TinsToMake {
   readonly product: BookProduct;
   readonly units: number;
   /** The first order of them. */
   readonly first: OrderInTurn;
-  readonly state: 'ready' | 'waits' | 'lacks';
+  readonly state: 'ready' | 'waits' | 'lacks' | 'barred';
+  /** It may not be made for sale, and why. */
+  readonly barred: Barred | undefined;
   /** Bases still to be melted, or to set. */
   readonly waitsFor: readonly string[];
   /** What has to be bought first. */
@@ -31,6 +34,7 @@ export function listTinsToMake({ book, orders }: MorningData): TinsToMake[] {
         units: (before?.units ?? 0) + toMake,
         first: before?.first ?? order,
         state: own.state,
+        barred: before?.barred ?? own.barred,
         waitsFor: join(before?.waitsFor, own.waitsFor),
         lacks: join(before?.lacks, own.lacks),
       });
@@ -42,6 +46,8 @@ export function listTinsToMake({ book, orders }: MorningData): TinsToMake[] {
 const join = (before: readonly string[] = [], more: readonly string[]) => [...new Set([...before, ...more])];
 
 function judgeTins({ formulas }: OrderBook, { served }: OrderInTurn, { details, formulaId }: BookProduct) {
+  const barred = served.barred.find((row) => row.formulaId === formulaId);
+  if (barred) return { state: 'barred', barred, lacks: [], waitsFor: [] } as const;
   const parts = partsOf(formulas, formulaId, [details.tinId, details.lidId, details.labelId]);
   const own = served.nets.filter(({ item }) => parts.has(item.itemId));
   const isFormula = (itemId: string) => formulas.has(itemId);
@@ -53,6 +59,7 @@ function judgeTins({ formulas }: OrderBook, { served }: OrderInTurn, { details, 
   const state = lacks.length > 0 ? 'lacks' : waitsFor.length > 0 ? 'waits' : 'ready';
   return {
     state,
+    barred: undefined,
     lacks: lacks.map(({ item }) => item.itemId),
     waitsFor: waitsFor.map(({ item }) => item.itemId),
   } as const;

@@ -1,6 +1,7 @@
-import type { trace } from '../../contract/index.ts';
+import type { Saying, trace } from '../../contract/index.ts';
 import { exact, MICROGRAMS_PER_GRAM } from '../../core/quantity/index.ts';
 import type { LotAtHand, RunHead } from '../../storage/index.ts';
+import { nearDay } from '../orders/near-day.ts';
 import { sayMomentOf } from '../orders/say-moment.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
@@ -19,7 +20,7 @@ export const listUnderWay = (data: MorningData): trace.MorningLine[] => [
     level: null,
   })),
   ...data.book.lots.filter(waitsForFirmWord).map((lot) => firmLine(data, lot)),
-  ...data.runs.map(runLine),
+  ...data.runs.map((run) => runLine(data, run)),
   ...data.book.lots.filter((lot) => isBowlToFill(data, lot)).map(bowlLine),
 ];
 
@@ -52,20 +53,38 @@ function firmLine({ book }: MorningData, lot: LotAtHand): trace.MorningLine {
   };
 }
 
-function runLine(run: RunHead): trace.MorningLine {
+function runLine(data: MorningData, run: RunHead): trace.MorningLine {
   const { name } = JSON.parse(run.product_details) as { readonly name: string };
   return {
     key: `run ${run.id}`,
     title: titleOf('morning-batch', { item: name, number: run.number }),
     state: run.is_closed ? 'ready' : 'going',
     stateWord: saying(run.is_closed ? 'morning-waits-for-release' : 'morning-being-filled'),
-    detail: [saying('morning-run-wanted', { units: run.wanted })],
+    detail: run.is_closed ? sayFilled(data, run) : [saying('morning-run-planned', { units: run.wanted })],
     action: {
       words: saying(run.is_closed ? 'morning-release' : 'morning-go-on'),
       to: `/filling/${run.id}`,
     },
     level: null,
   };
+}
+
+/** What was really filled, and which orders wait for tins of it: the rest is for the shelf. */
+function sayFilled({ book, orders }: MorningData, run: RunHead): Saying[] {
+  const lot = book.lots.find((row) => row.filling_run_id === run.id);
+  const waiting = orders.flatMap(({ view, served }) =>
+    served.lines
+      .filter((line) => line.product.id === run.product_id && line.waiting > 0)
+      .map((line) => ({ view, units: line.waiting })),
+  );
+  return [
+    saying('morning-run-filled', { units: lot?.on_hand ?? 0 }),
+    ...waiting.map(({ view: { number, wantedBy }, units }) => {
+      const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, book.today) };
+      return saying('morning-run-for', { number: String(number), waiting: units, ...wanted });
+    }),
+    ...(waiting.length === 0 ? [saying('morning-run-for-shelf')] : []),
+  ];
 }
 
 /** A bowl that nobody is filling and that holds one tin at the least; what clings to it is no work for a morning. */

@@ -126,13 +126,10 @@ describe('the morning', () => {
 
   describe('with a base to melt', () => {
     it.each([
-      // 24 hours at the longest: for Saturday it has to be begun on Friday.
-      [
-        '2026-11-28',
-        'ready',
-        'Melt Quiet base by tomorrow, so that order 101 can go by Saturday 28 November.',
-      ],
-      ['2026-11-27', 'watch', 'Melt Quiet base before 23:59, or order 101, wanted by tomorrow, is late.'],
+      // 24 hours at the longest and a day to fill: for Sunday it has to be begun on Friday.
+      ['2026-11-29', 'ready', 'Melt Quiet base by tomorrow, so that order 101 can go by Sunday 29 November.'],
+      ['2026-11-28', 'watch', 'Melt Quiet base today, so that order 101 can go by Saturday 28 November.'],
+      ['2026-11-27', 'watch', 'Melt Quiet base today, so that order 101 can go by tomorrow.'],
       [
         '2026-11-26',
         'stop',
@@ -161,6 +158,48 @@ describe('the morning', () => {
       bench.setClock('2026-11-27T00:00:00.000Z');
       expect((await morning()).make[0]?.state).toBe('stop');
     });
+  });
+
+  it('leads with what is due today before a base that can wait', async () => {
+    const made = await makeBatch(bench, inGrams(shop.baseRevision, '200'));
+    await order(20, '2026-12-07');
+    bench.setClock('2026-11-27T08:05:00Z');
+    const { lot } = await bench.get('getLot', { params: { id: made.lotId ?? '' } });
+    expect((await morning()).says).toBe(`See whether Quiet base, ${lot.number}, is firm.`);
+    await bench.get('sayFirm', { params: { id: made.lotId ?? '' }, body: {} });
+    const { says, make } = await morning();
+    expect(says).toBe(
+      'Melt Quiet base by Saturday 5 December, so that order 101 can go by Monday 7 December.',
+    );
+    expect(make[0]?.detail[0]).toBe(
+      'Begin by Saturday 5 December, so that order 101 can go by Monday 7 December.',
+    );
+  });
+
+  it('advises to make nothing that may not be made for sale, and says so', async () => {
+    bench.close();
+    bench = await openTestWorkshop();
+    shop = await buildMakingBench(bench, { isDecided: false });
+    await makeFirmBase(bench, shop, '600');
+    await order(5);
+    const { says, make } = await morning();
+    expect(says).toBe(
+      'Lavender butter is ordered, and Lavender butter, revision 1, may not be made for sale: its check says why.',
+    );
+    expect(make).toMatchObject([
+      { state: 'stop', word: 'may not be made', act: 'See its check', to: `/formulas/${shop.mixture}/check` },
+    ]);
+    expect(make[0]?.detail).toContain('Lavender butter, revision 1, may not be made for sale.');
+  });
+
+  it('says how many tins were filled, and which order waits for how many of them', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await order(5);
+    await fillTins(bench, shop, 6);
+    expect((await morning()).make[0]?.detail).toEqual([
+      '6 tins filled.',
+      'Order 101, wanted by tomorrow, waits for 5 of them.',
+    ]);
   });
 
   it('follows the base from the pot to the word that it is firm', async () => {

@@ -3,7 +3,8 @@ import type { Context } from '../context.ts';
 import { type OpenNeeds, sumNeeds } from '../orders/needs.ts';
 import type { OrderView } from '../orders/order-view.ts';
 import { type OrderBook, readOrderBook } from '../orders/read-order-book.ts';
-import { listOrdersToServe, type ServedOrder, serveOrders } from '../orders/serve-orders.ts';
+import { serveChecked } from '../orders/serve-checked.ts';
+import { listOrdersToServe, type ServedOrder } from '../orders/serve-orders.ts';
 
 export interface OrderInTurn {
   readonly view: OrderView;
@@ -22,7 +23,7 @@ export interface MorningData {
 
 export async function readMorning(context: Context): Promise<MorningData> {
   const book = await readOrderBook(context);
-  const served = serveOrders(book, listOrdersToServe(book));
+  const served = await serveChecked(context, book, listOrdersToServe(book));
   const runs = await listRunsAtHand(context.storage.db, 0);
   return {
     book,

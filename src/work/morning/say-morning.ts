@@ -1,10 +1,8 @@
 import type { Saying } from '../../contract/index.ts';
-import { localDate } from '../local-date.ts';
-import { nearDay } from '../orders/near-day.ts';
 import { saying } from '../saying.ts';
-import { listMelts } from './list-makings.ts';
+import { listMelts, type Melt, meltFacts } from './list-makings.ts';
 import { isCovered } from './list-parcels.ts';
-import { listTinsToMake } from './list-tins-to-make.ts';
+import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
 import type { MorningData } from './read-morning.ts';
 
 type Facts = Saying['parameters'];
@@ -29,30 +27,36 @@ function sayBeginning({ book, orders, runs }: MorningData): Saying | null {
   return book.products.size === 0 ? saying('morning-first-product') : null;
 }
 
+/** What is due today before what can wait, and of that what is due first. */
 function mostPressing(data: MorningData): Facts {
-  return meltFacts(data) ?? firmFacts(data) ?? runFacts(data) ?? makeFacts(data) ?? buyFacts(data) ?? REST;
+  const melts = listMelts(data).filter((melt) => !melt.barred);
+  const today = melts.find((melt) => melt.state !== 'ready');
+  if (today) return meltNow(data, today);
+  return firmFacts(data) ?? runFacts(data) ?? dueNext(data, melts) ?? buyFacts(data) ?? REST;
 }
 
 const REST: Facts = { pressing: 'nothing' };
 
-/** A melt that can wait comes after what is on the bench. */
-function meltFacts(data: MorningData): Facts | null {
-  const { book } = data;
-  const [melt] = listMelts(data);
-  if (!melt) return null;
-  const { number, wantedBy } = melt.first.view;
-  const begin = localDate(melt.latest, book.timeZone);
-  return {
-    pressing: melt.state === 'stop' ? 'meltLate' : melt.state === 'watch' ? 'meltToday' : 'melt',
-    item: melt.base.name,
-    latest: melt.latest,
-    begin,
-    beginNear: nearDay(begin, book.today),
-    number: String(number),
-    wantedBy,
-    wantedByNear: nearDay(wantedBy, book.today),
-  };
+function meltNow({ book }: MorningData, melt: Melt): Facts {
+  const pressing = melt.state === 'stop' ? 'meltLate' : melt.state === 'watch' ? 'meltToday' : 'melt';
+  return { pressing, item: melt.base.name, ...meltFacts(book, melt) };
 }
+
+/** Tins by the day on which they are wanted, a base by the day on which it has to be melted. */
+function dueNext(data: MorningData, melts: readonly Melt[]): Facts | null {
+  const due = [
+    ...listTinsToMake(data)
+      .filter(({ state }) => state === 'ready' || state === 'barred')
+      .map((tins) => ({ day: tins.first.view.wantedBy, facts: makeFacts(tins) })),
+    ...melts.map((melt) => ({ day: melt.begin, facts: meltNow(data, melt) })),
+  ];
+  return due.sort((one, other) => one.day.localeCompare(other.day))[0]?.facts ?? null;
+}
+
+const makeFacts = ({ product, units, barred }: TinsToMake): Facts =>
+  barred
+    ? { pressing: 'check', item: barred.name, revision: barred.number, product: product.name }
+    : { pressing: 'make', item: product.name, units };
 
 function firmFacts({ book }: MorningData): Facts | null {
   const lot = book.lots.find(
@@ -63,7 +67,7 @@ function firmFacts({ book }: MorningData): Facts | null {
       row.status === 'quarantine' &&
       Date.parse(row.firm_from) <= Date.parse(book.now),
   );
-  return lot ? { pressing: 'firm', item: lot.item_name } : null;
+  return lot ? { pressing: 'firm', item: lot.item_name, lot: lot.number } : null;
 }
 
 function runFacts({ runs }: MorningData): Facts | null {
@@ -71,11 +75,6 @@ function runFacts({ runs }: MorningData): Facts | null {
   if (!run) return null;
   const { name } = JSON.parse(run.product_details) as { readonly name: string };
   return { pressing: run.is_closed ? 'release' : 'fill', item: name };
-}
-
-function makeFacts(data: MorningData): Facts | null {
-  const next = listTinsToMake(data).find(({ state }) => state === 'ready');
-  return next ? { pressing: 'make', item: next.product.name, units: next.units } : null;
 }
 
 /** What is on its way need not be bought again. */

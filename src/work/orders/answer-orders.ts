@@ -7,7 +7,8 @@ import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
-import { type PromiseView, promiseOrders } from './promise-orders.ts';
+import { promiseOrders } from './promise-orders.ts';
+import type { PromiseView } from './promise-view.ts';
 import { type OrderBook, readOrderBook } from './read-order-book.ts';
 import { listOrdersToServe, type OrderToServe, toServe } from './serve-orders.ts';
 
@@ -32,18 +33,22 @@ export const listOrders: UseCase<'listOrders'> = async (context) => {
 
 async function answer(context: Context, views: readonly OrderView[]): Promise<AnsweredOrder[]> {
   const isOver = (view: OrderView) => view.state === 'sent' || view.state === 'cancelled';
-  const promises = views.every(isOver)
-    ? new Map<string, PromiseView>()
-    : promiseOpen(await readOrderBook(context));
+  const promises = views.every(isOver) ? new Map<string, PromiseView>() : await promiseOpen(context);
   return views.map((view) => ({ ...view, promise: promises.get(view.id) ?? overPromise(view) }));
 }
 
-const promiseOpen = (book: OrderBook) => promiseOrders(book, listOrdersToServe(book));
+async function promiseOpen(context: Context) {
+  const book = await readOrderBook(context);
+  return promiseOrders(context, book, listOrdersToServe(book));
+}
 
 /** An order without anything to send was sent, or cancelled. */
 const overPromise = ({ state }: OrderView): PromiseView => ({
   answer: state === 'cancelled' ? 'cancelled' : 'sent',
   sentence: saying(state === 'cancelled' ? 'order-is-cancelled' : 'order-is-sent'),
+  tinsReady: 0,
+  orderBy: null,
+  notForSale: [],
   earliest: null,
   short: [],
   steps: [],
@@ -64,7 +69,7 @@ export async function promiseFor(context: Context, wish: Wish): Promise<Result<P
   const [before] = row ? toServe(book, await viewOrders(db, [row])) : [];
   const asked = orderAsked(before, wish);
   const others = listOrdersToServe(book).filter((order) => order.id !== asked.id);
-  const promise = promiseOrders(book, [...others, asked]).get(asked.id);
+  const promise = (await promiseOrders(context, book, [...others, asked])).get(asked.id);
   if (promise === undefined) throw new Error('an order was asked about and not answered');
   return done(promise);
 }

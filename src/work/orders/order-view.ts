@@ -55,7 +55,7 @@ export async function viewOrders(db: Reader, rows: readonly OrderRow[]): Promise
     rows.map((row) => row.id),
   );
   const linesOf = groupBy(lines, (line) => line.order_id);
-  const customers = new Map((await listCustomers(db)).map((row) => [row.id, row.name]));
+  const customers = new Map((await listCustomers(db)).map((row) => [row.id, row]));
   const products = new Map((await listProducts(db)).map((row) => [row.id, row.name]));
   const viewLine = (line: OrderLineRow) => ({
     id: line.id,
@@ -72,7 +72,8 @@ export async function viewOrders(db: Reader, rows: readonly OrderRow[]): Promise
       number: row.number,
       version: row.version,
       customerId: row.customer_id,
-      customerName: row.customer_id === null ? '' : (customers.get(row.customer_id) ?? ''),
+      customerName: customers.get(row.customer_id ?? '')?.name ?? '',
+      customerAddress: customers.get(row.customer_id ?? '')?.address ?? '',
       placedOn: row.placed_on,
       wantedBy: row.wanted_by,
       note: row.note,

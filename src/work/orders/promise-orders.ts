@@ -1,113 +1,93 @@
-import type { z } from 'zod';
-import type { orders } from '../../contract/index.ts';
-import { exact, roundToStep, toText } from '../../core/quantity/index.ts';
-import {
-  type PromiseAnswer,
-  type PromiseShort,
-  type PromiseStep,
-  promiseDate,
-} from '../../core/stock/index.ts';
-import { saying } from '../saying.ts';
+import { exact, gramsFromMicrograms, toText } from '../../core/quantity/index.ts';
+import { type PromiseAnswer, type PromiseShort, promiseDate } from '../../core/stock/index.ts';
+import type { Context } from '../context.ts';
+import { findOrderBy } from './find-order-by.ts';
+import type { PromiseView } from './promise-view.ts';
 import type { OrderBook } from './read-order-book.ts';
 import { sayPromise } from './say-promise.ts';
-import { type OrderToServe, type ServedLine, type ServedOrder, serveOrders } from './serve-orders.ts';
+import { serveChecked } from './serve-checked.ts';
+import type { OrderToServe, ServedOrder } from './serve-orders.ts';
+import { usableStock } from './usable-stock.ts';
 import { viewGoods } from './view-goods.ts';
-
-export type PromiseView = z.output<typeof orders.promise>;
+import { shownAmount, viewSteps } from './view-steps.ts';
 
 /** The answer to each order, the earlier promised served first: by the day wanted, then by number. */
-export function promiseOrders(book: OrderBook, asked: readonly OrderToServe[]): Map<string, PromiseView> {
+export async function promiseOrders(
+  context: Context,
+  book: OrderBook,
+  asked: readonly OrderToServe[],
+): Promise<Map<string, PromiseView>> {
   const inTurn = [...asked].sort(
     (one, other) => one.wantedBy.localeCompare(other.wantedBy) || one.number - other.number,
   );
-  return new Map(serveOrders(book, inTurn).map((served) => [served.order.id, viewPromise(book, served)]));
+  const served = await serveChecked(context, book, inTurn);
+  return new Map(served.map((one) => [one.order.id, viewPromise(book, one)]));
 }
 
 export function viewPromise(book: OrderBook, served: ServedOrder): PromiseView {
-  const sentenceOf = (answer: PromiseAnswer | null) => sayPromise(book, served, answer);
-  const steps = stepsOfTins(book, served.lines);
-  if (served.unknown.length > 0)
-    return { answer: 'not-known', sentence: sentenceOf(null), earliest: null, short: [], steps };
-  if (served.question === null) {
-    return {
-      answer: book.today <= served.order.wantedBy ? 'yes' : 'no',
-      sentence: sentenceOf(null),
-      earliest: { from: book.today, to: book.today },
-      short: [],
-      steps,
-    };
-  }
-  const result = promiseDate(served.question);
-  // The needs were netted from this very question: that it cannot be answered would be our own mistake.
-  if (!result.ok) throw new Error(`no promise: ${JSON.stringify(result.problems)}`);
-  const answer = result.value;
+  const answer = answerQuestion(served);
+  const orderBy = answer && served.question ? findOrderBy(book, served.question, answer) : null;
   return {
-    answer: answer.answer,
-    sentence: sentenceOf(answer),
-    earliest: earliestOf(answer),
-    short: answer.shortOf.map((short) => viewShort(book, short)),
-    steps: [...steps, ...answer.steps.map((step) => viewStep(book, step)), ...stepsOfMaking(served, answer)],
+    answer: wordOf(book, served, answer),
+    sentence: sayPromise(book, served, answer, orderBy),
+    tinsReady: served.lines.reduce((sum, line) => sum + line.kept + line.free, 0),
+    orderBy: served.barred.length === 0 ? orderBy : null,
+    notForSale: served.barred.map((barred) => ({ ...barred, reasons: [...barred.reasons] })),
+    earliest: earliestOf(book, served, answer),
+    short: (answer?.shortOf ?? []).map((short) => viewShort(book, served, short)),
+    steps: viewSteps(book, served, answer),
   };
 }
 
-/** Not before something is bought: then no day is promised, though the sentence counts the delivery. */
-function earliestOf({ earliest }: PromiseAnswer): PromiseView['earliest'] {
-  if (earliest === null || earliest.dependsOnSupplier) return null;
-  return { from: earliest.from, to: earliest.to };
+function answerQuestion({ question, unknown }: ServedOrder): PromiseAnswer | null {
+  if (question === null || unknown.length > 0) return null;
+  const result = promiseDate(question);
+  // The needs were netted from this very question: that it cannot be answered would be our own mistake.
+  if (!result.ok) throw new Error(`no promise: ${JSON.stringify(result.problems)}`);
+  return result.value;
 }
 
-/** A hundredth of a gram is finer than anybody buys or weighs into a melt (common practice, no source). */
-const SHOWN_GRAMS = '0.01';
-const shown = (quantity: string, unit: string): string =>
-  unit === 'g' ? toText(roundToStep(exact(quantity), SHOWN_GRAMS, 'up')) : quantity;
+function wordOf(
+  { today }: OrderBook,
+  served: ServedOrder,
+  answer: PromiseAnswer | null,
+): PromiseView['answer'] {
+  if (served.unknown.length > 0) return 'not-known';
+  if (served.barred.length > 0) return 'not-for-sale';
+  if (answer === null) return today <= served.order.wantedBy ? 'yes' : 'no';
+  return answer.answer === 'if-bought' ? 'if-ordered' : answer.answer;
+}
 
-function viewShort({ formulas, onTheirWay }: OrderBook, short: PromiseShort): PromiseView['short'][number] {
-  const need = shown(short.need, short.unit);
+/** Not before something is bought, or a check is mended: then no day is promised, though the sentence counts the delivery. */
+function earliestOf(
+  { today }: OrderBook,
+  { unknown, barred }: ServedOrder,
+  answer: PromiseAnswer | null,
+): PromiseView['earliest'] {
+  if (unknown.length + barred.length > 0) return null;
+  if (answer === null) return { from: today, to: today };
+  const { earliest } = answer;
+  return earliest === null || earliest.dependsOnSupplier ? null : { from: earliest.from, to: earliest.to };
+}
+
+function viewShort(
+  book: OrderBook,
+  { takenBy }: ServedOrder,
+  short: PromiseShort,
+): PromiseView['short'][number] {
+  const { itemId, unit } = short;
+  const need = shownAmount(short.need, unit);
+  const stands = usableStock(book, itemId);
   return {
-    itemKind: formulas.has(short.itemId) ? 'formula' : 'material',
-    itemId: short.itemId,
+    itemKind: book.formulas.has(itemId) ? 'formula' : 'material',
+    itemId,
     name: short.name,
     need,
     have: short.have,
     short: toText(exact(need).minus(short.have)),
-    unit: short.unit,
-    onItsWay: viewGoods(onTheirWay.get(short.itemId)),
+    unit,
+    onItsWay: viewGoods(book.onTheirWay.get(itemId)),
+    onShelf: unit === 'g' ? toText(gramsFromMicrograms(stands)) : String(stands),
+    promisedTo: [...(takenBy.get(itemId) ?? [])],
   };
-}
-
-/** What comes before everything else: other tins instead of stopped ones, a release, a bowl to be filled. */
-function stepsOfTins({ now }: OrderBook, lines: readonly ServedLine[]): PromiseView['steps'] {
-  const step = (code: string, units: number, line: ServedLine) =>
-    units === 0 ? [] : [{ what: saying(code, { units, product: line.product.name }), from: now, to: null }];
-  return lines.flatMap((line) => [
-    ...step('order-step-keep-others', line.keptInVain, line),
-    ...step('order-step-release', line.waiting, line),
-    ...step('order-step-fill', line.inBowl, line),
-  ]);
-}
-
-/** A base that is still being made has to be finished first, and then it sets; what is on its way is waited for. */
-function viewStep(book: OrderBook, { what, from, to }: PromiseStep): PromiseView['steps'][number] {
-  const { item = '', lot = '', amount, unit } = what.parameters;
-  const isInTheMaking = book.batches.some((batch) => batch.number === lot);
-  if (isInTheMaking) return { what: saying('order-step-finish', { item, number: lot }), from, to };
-  const { itemId, ...facts } = what.parameters;
-  const parameters =
-    typeof amount === 'string' && typeof unit === 'string'
-      ? { ...facts, amount: shown(amount, unit) }
-      : { ...facts };
-  const isOnItsWay = what.code === 'promise-step-buy' && book.onTheirWay.has(String(itemId));
-  return { what: saying(isOnItsWay ? 'order-step-wait' : what.code, parameters), from, to };
-}
-
-/** Filling goes with making, on the same day. */
-function stepsOfMaking({ lines }: ServedOrder, { steps }: PromiseAnswer): PromiseView['steps'] {
-  const lastMade = steps.findLast((step) => step.what.code === 'promise-step-make');
-  return lines
-    .filter((line) => line.toMake > 0)
-    .map((line) => ({
-      what: saying('order-step-fill-same-day', { units: line.toMake, product: line.product.name }),
-      from: lastMade?.from ?? null,
-      to: lastMade?.to ?? null,
-    }));
 }

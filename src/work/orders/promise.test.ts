@@ -6,6 +6,7 @@ import {
   type MakingBench,
   makeBatch,
   makeFirmBase,
+  reviseBase,
 } from '../../../test/workshop/build-making.ts';
 import {
   answerOf,
@@ -178,6 +179,8 @@ describe('the promise of an order', () => {
         short: '3',
         unit: 'pieces',
         onItsWay: null,
+        onShelf: '2',
+        promisedTo: [],
       },
     ]);
     expect(answer.says).toBe(
@@ -203,7 +206,7 @@ describe('the promise of an order', () => {
       expect(answer.says).toBe(
         'Not before Lid comes: 3 of Lid are short. It was ordered on 25 November from Test Tins, and is expected Friday 4 December.',
       );
-      expect(answer.answer).toBe('not-known');
+      expect([answer.answer, answer.orderBy]).toEqual(['if-ordered', null]);
       expect(answer.short).toMatchObject([
         { onItsWay: { orderedOn: '2026-11-25', supplier: 'Test Tins', expectedOn: '2026-12-04' } },
       ]);
@@ -212,7 +215,7 @@ describe('the promise of an order', () => {
 
     it('is in time on the day wanted, and not the day after it', async () => {
       await mark('2026-12-04');
-      expect((await answerOf(bench, await order(5, '2026-12-04'))).answer).toBe('not-known');
+      expect((await answerOf(bench, await order(5, '2026-12-04'))).answer).toBe('if-ordered');
       expect((await answerOf(bench, await order(5, '2026-12-03'))).answer).toBe('no');
     });
 
@@ -233,11 +236,93 @@ describe('the promise of an order', () => {
     });
   });
 
-  it('leaves it open where what is short may come in time', async () => {
+  it('can go if what is short is ordered by the last day that leaves time for its delivery', async () => {
     await makeFirmBase(bench, shop, '600');
     await useUp('lid', '2');
-    expect((await answerOf(bench, await order(5, '2026-11-29'))).answer).toBe('not-known');
+    // Three days for lids: ordered today they are here on the 29th, made and filled the same day.
+    const justSo = await answerOf(bench, await order(5, '2026-11-29'));
+    expect([justSo.answer, justSo.orderBy]).toEqual(['if-ordered', '2026-11-26']);
+    expect(justSo.says).toBe(
+      'Can go by Sunday 29 November if Lid is ordered by today: 3 of Lid are short; delivery takes 3 days, so Sunday 29 November at the earliest if ordered today.',
+    );
+    const later = await answerOf(bench, await order(5, '2026-12-07'));
+    expect([later.answer, later.orderBy]).toEqual(['if-ordered', '2026-12-04']);
+    expect(later.says).toMatch(/^Can go by Monday 7 December if Lid is ordered by Friday 4 December: /);
     expect((await answerOf(bench, await order(1, '2026-11-28'))).answer).toBe('yes');
+  });
+
+  it('leaves time for a base that sets while what is short is on its way', async () => {
+    bench.setClock('2026-11-28T08:00:00Z');
+    await useUp('lid', '2');
+    // The base sets until the 29th at the longest, the lids come after it: it does not bring their day forward.
+    const answer = await answerOf(bench, await order(5, '2026-12-02'));
+    expect([answer.answer, answer.orderBy]).toEqual(['if-ordered', '2026-11-29']);
+  });
+
+  it('fills no tin before the last of its packaging has come, and makes the mixture on that day', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid', '2');
+    const { steps } = await answerOf(bench, await order(5, '2026-12-07'));
+    expect(steps.map((step) => [say(step.what), step.when && say(step.when)])).toEqual([
+      ['Buy 3 of Lid', 'ordered today, it is here Sunday 29 November'],
+      [expect.stringMatching(/^Make [\d.]+ g of Lavender butter$/), 'Sunday 29 November'],
+      ['Fill 5 tins of Lavender butter, the same day as it is made', 'Sunday 29 November'],
+    ]);
+    expect(steps.map((step) => step.action?.to)).toEqual([
+      '/',
+      `/making/new?product=${shop.product}&units=5`,
+      undefined,
+    ]);
+  });
+
+  it('says what can be done now and what is overdue, and no step in the past', async () => {
+    const made = await makeBatch(bench, inGrams(shop.baseRevision, '600'));
+    bench.setClock('2026-11-26T22:00:00Z');
+    const whenOf = async (id: string) => {
+      const { steps } = await answerOf(bench, id);
+      return steps.map((step) => [step.when && say(step.when), step.action?.to]);
+    };
+    const id = await order(5, '2026-12-07');
+    expect((await whenOf(id))[0]).toEqual([
+      'it may be firm already, at the longest tomorrow morning',
+      `/shelf/lots/${made.lotId}`,
+    ]);
+    bench.setClock('2026-11-28T08:05:00Z');
+    expect((await whenOf(id))[0]).toEqual([
+      'now: its longest setting time is over',
+      `/shelf/lots/${made.lotId}`,
+    ]);
+    expect((await whenOf(id))[1]?.[0]).toBe('today');
+  });
+
+  it('speaks of a base that is still to be melted in hours that it sets and in days', async () => {
+    const { steps } = await answerOf(bench, await order(5, '2026-12-07'));
+    expect(
+      steps.map((step) => [say(step.what).replace(/[\d.]+ g/, 'so much'), step.when && say(step.when)]),
+    ).toEqual([
+      ['Make so much of Quiet base', 'today'],
+      [
+        'Quiet base sets for 12 to 24 hours, and a person says that it is firm',
+        'firm between this evening and tomorrow morning',
+      ],
+      ['Make so much of Lavender butter', 'today, or tomorrow at the longest'],
+      ['Fill 5 tins of Lavender butter, the same day as it is made', 'today, or tomorrow at the longest'],
+    ]);
+    expect(steps[0]?.action?.to).toContain(`/making/new?formula=${shop.base}&grams=`);
+  });
+
+  it('says how much of what is short is promised to others', async () => {
+    await makeFirmBase(bench, shop, '1900');
+    await useUp('lid', '29');
+    await buildLot(bench, shop.materials.tin, { quantity: '20', bestBefore: null });
+    const first = await order(20, '2026-11-27');
+    const second = await order(9, '2026-11-28');
+    const numbers = [];
+    for (const id of [first, second]) numbers.push((await bench.get('getOrder', { params: { id } })).number);
+    const third = await answerOf(bench, await order(15, '2026-12-07'));
+    expect(third.short).toMatchObject([
+      { name: 'Lid', need: '15', have: '0', onShelf: '29', promisedTo: numbers },
+    ]);
   });
 
   it('names no day where nobody has said how long delivery takes', async () => {
@@ -248,7 +333,12 @@ describe('the promise of an order', () => {
     await bench.get('saveMaterial', { body: { id, version, details: { ...details, leadDays: null } } });
     const answer = await answerOf(bench, await order(5));
     expect(answer.answer).toBe('not-known');
-    expect(answer.says).toBe('Not by tomorrow: 3 of Lid are short.');
+    expect(answer.says).toBe('Not known: 3 of Lid are short, and nobody has said how long delivery takes.');
+    expect(answer.steps.map((step) => step.when && say(step.when))).toEqual([
+      'nobody has said how long delivery takes',
+      'once what is short has come',
+      'once what is short has come',
+    ]);
   });
 
   it('suffices where a material just suffices, and not where a microgram lacks', async () => {
@@ -316,6 +406,95 @@ describe('the promise of an order', () => {
       body: { version: 1, reason: 'Changed their mind' },
     });
     expect((await answerOf(bench, other)).answer).toBe('cancelled');
+  });
+});
+
+describe('an order of what may not be made for sale', () => {
+  /** A second revision with 2 % of scent, where the report allows 1.5. */
+  const overReport = async () => {
+    const params = { id: shop.mixture };
+    const { latest } = await bench.get('getFormula', { params });
+    if (!latest) throw new Error('the mixture has a revision');
+    const grams = ['980', '20'];
+    const lines = latest.details.lines.map((each, index) => ({ ...each, grams: grams[index] ?? each.grams }));
+    const body = { version: latest.version, details: { ...latest.details, lines } };
+    await bench.get('saveRevision', { params, body });
+  };
+
+  it('is no promise, names the revision and leads to its check', async () => {
+    await makeFirmBase(bench, shop, '900');
+    await buildTins(bench, shop, 3);
+    await overReport();
+    const answer = await answerOf(bench, await order(12));
+    expect(answer).toMatchObject({ answer: 'not-for-sale', earliest: null, tinsReady: 3 });
+    expect(answer.says).toBe(
+      'Cannot be promised: 9 tins have to be made, and Lavender butter, revision 2, may not be made for sale. Its check says why. 3 finished tins can go.',
+    );
+    expect(answer.notForSale).toMatchObject([
+      { formulaId: shop.mixture, name: 'Lavender butter', number: 2 },
+    ]);
+    expect(answer.notForSale[0]?.reasons.map((reason) => reason.code)).toContain('sale-report-over');
+    expect(answer.steps.map((step) => [step.what.code, step.action?.to])).toEqual([
+      ['order-step-check', `/formulas/${shop.mixture}/check`],
+    ]);
+  });
+
+  it('asks the check that the start of a batch asks', async () => {
+    await makeFirmBase(bench, shop, '900');
+    await overReport();
+    const { notForSale } = await answerOf(bench, await order(5));
+    const { latest } = await bench.get('getFormula', { params: { id: shop.mixture } });
+    const plan = await bench.get('planBatch', {
+      body: inTins(latest?.id ?? '', [{ productId: shop.product, units: 5 }]),
+    });
+    expect(notForSale[0]?.reasons).toEqual(plan.hindrances);
+  });
+
+  it('counts finished tins as before, and previews alike', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 5);
+    await overReport();
+    expect((await answerOf(bench, await order(5))).answer).toBe('yes');
+    const body = { wantedBy: '2026-11-27', lines: [{ productId: shop.product, units: 1 }] };
+    expect((await bench.get('previewPromise', { body })).answer).toBe('not-for-sale');
+  });
+
+  it('is none either where a base has to be melted that may not be made for sale', async () => {
+    await reviseBase(bench, shop, ['650', '350']);
+    const { latest } = await bench.get('getFormula', { params: { id: shop.base } });
+    const details = latest?.details;
+    if (!latest || !details) throw new Error('the base has a revision');
+    const body = { version: latest.version, details: { ...details, standing: 'trial' as const } };
+    await bench.get('saveRevision', { params: { id: shop.base }, body });
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.answer).toBe('not-for-sale');
+    expect(answer.notForSale.map((row) => row.formulaId)).toContain(shop.base);
+  });
+
+  it('leaves to the next order what it would have taken', async () => {
+    await makeFirmBase(bench, shop, '250');
+    await overReport();
+    await order(5, '2026-11-27');
+    const needs = (await bench.get('getMorning')).buyThisWeek;
+    expect(needs).toEqual([]);
+    expect((await bench.get('getMorning')).makeNext.map((line) => line.key)).toEqual([
+      `make ${shop.product} barred`,
+    ]);
+  });
+
+  it('waits for a decision where something is not known', async () => {
+    bench.close();
+    bench = await openTestWorkshop();
+    shop = await buildMakingBench(bench, { isDecided: false });
+    const answer = await answerOf(bench, await order(5));
+    expect(answer.answer).toBe('not-for-sale');
+    expect(answer.notForSale[0]?.reasons.map((reason) => reason.code)).toContain('sale-unknown');
+  });
+
+  it('is none once the day of its report is past', async () => {
+    bench.setClock('2028-10-02T08:00:00Z');
+    const answer = await answerOf(bench, await order(5, '2028-12-01'));
+    expect(answer.notForSale[0]?.reasons.map((reason) => reason.code)).toContain('sale-report-review-passed');
   });
 });
 

@@ -41,6 +41,7 @@ export interface BookFormula {
   readonly id: string;
   readonly name: string;
   readonly kind: string;
+  readonly revision: { readonly id: string; readonly number: number } | null;
   readonly details: Pick<formulas.RevisionDetails, 'settingHours'> | null;
   readonly lines: readonly NamedRevisionLine[];
   readonly percents: FormulaPercents | null;
@@ -136,7 +137,18 @@ async function readFormulas(db: Reader): Promise<Map<string, BookFormula>> {
       const own = lines.filter((line) => line.revision_id === revision?.id);
       const percents = percentFromGrams(own.map(readLine));
       const details = revision ? (JSON.parse(revision.details) as BookFormula['details']) : null;
-      return [id, { id, name, kind, details, lines: own, percents: percents.ok ? percents.value : null }];
+      return [
+        id,
+        {
+          id,
+          name,
+          kind,
+          revision: revision ? { id: revision.id, number: revision.number } : null,
+          details,
+          lines: own,
+          percents: percents.ok ? percents.value : null,
+        },
+      ];
     }),
   );
 }

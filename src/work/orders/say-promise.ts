@@ -14,19 +14,37 @@ const total = (lines: readonly ServedLine[], pick: (line: ServedLine) => number)
   lines.reduce((sum, line) => sum + pick(line), 0);
 
 /** The answer in the maker's words: what decides first, then the figures. */
-export function sayPromise(book: OrderBook, served: ServedOrder, answer: PromiseAnswer | null): Saying {
+export function sayPromise(
+  book: OrderBook,
+  served: ServedOrder,
+  answer: PromiseAnswer | null,
+  orderBy: string | null,
+): Saying {
   const day = (name: string, date: string) => ({ [name]: date, [`${name}Near`]: nearDay(date, book.today) });
   const wanted = day('wantedBy', served.order.wantedBy);
   const [unknown] = served.unknown;
   if (unknown !== undefined)
     return saying('order-not-known', { item: unknown, others: served.unknown.length - 1 });
+  if (served.barred.length > 0) return sayBarred(served);
   if (answer === null) return sayFinished(book, served, wanted);
-  if (answer.shortOf.length > 0) return sayShort(book, answer, wanted);
+  if (answer.shortOf.length > 0) return sayShort(book, answer, wanted, orderBy);
   const { from, to } = answer.earliest ?? { from: book.today, to: book.today };
   const firm = findFirm(book, answer.steps);
   const facts = { ...wanted, ...day('day', to), ...countTins(served), ...firm?.parameters };
   if (answer.answer !== 'yes') return sayTooLate(book, served, { from, facts, isSetting: firm !== null });
   return saying(firm?.code ?? 'order-goes-when-made', facts);
+}
+
+/** What may not be made for sale is no promise, whatever is at hand for it; finished tins are. */
+function sayBarred({ lines, barred }: ServedOrder): Saying {
+  const [first] = barred;
+  return saying('order-may-not-be-made', {
+    units: total(lines, (line) => line.toMake),
+    item: first?.name ?? '',
+    number: first?.number ?? 0,
+    others: barred.length - 1,
+    ready: total(lines, (line) => line.kept + line.free),
+  });
 }
 
 /** All of it stands in tins: it can go, though some may wait for a release. */
@@ -93,10 +111,18 @@ function findFirm(book: OrderBook, steps: readonly PromiseStep[]) {
   };
 }
 
-/** What nobody says a delivery time for comes first: it keeps the day open. */
-function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): Saying {
+/** What nobody says a delivery time for comes first: it keeps the day open. Then what still has to be ordered. */
+function sayShort(
+  book: OrderBook,
+  answer: PromiseAnswer,
+  wanted: Parameters,
+  orderBy: string | null,
+): Saying {
   const waits = (short: PromiseShort) => short.leadDays ?? Number.POSITIVE_INFINITY;
-  const [first] = [...answer.shortOf].sort((one, other) => waits(other) - waits(one));
+  const isToOrder = ({ itemId }: PromiseShort) => orderBy !== null && !book.onTheirWay.has(itemId);
+  const [first] = [...answer.shortOf].sort(
+    (one, other) => Number(isToOrder(other)) - Number(isToOrder(one)) || waits(other) - waits(one),
+  );
   const facts = {
     ...wanted,
     item: first?.name ?? '',
@@ -107,9 +133,9 @@ function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): S
   const goods = viewGoods(book.onTheirWay.get(first?.itemId ?? ''));
   if (goods) return sayOnItsWay(book, answer, facts, goods);
   if (answer.earliest === null || first?.leadDays === undefined || first.leadDays === null)
-    return saying('order-short', facts);
+    return saying('order-short', { ...facts, isKnown: answer.answer === 'no' ? 'yes' : 'no' });
   const { from, to } = answer.earliest;
-  return saying('order-short-until-bought', {
+  return saying(orderBy === null ? 'order-short-until-bought' : 'order-goes-if-ordered', {
     ...facts,
     days: first.leadDays,
     day: from,
@@ -117,6 +143,7 @@ function sayShort(book: OrderBook, answer: PromiseAnswer, wanted: Parameters): S
     isRange: from === to ? 'no' : 'yes',
     last: to,
     lastNear: nearDay(to, book.today),
+    ...(orderBy !== null && { orderBy, orderByNear: nearDay(orderBy, book.today) }),
   });
 }
 

@@ -21,6 +21,7 @@ export interface TinsDrawn {
 export class ShelfLeft {
   readonly #book: OrderBook;
   readonly #left: Map<string, number>;
+  readonly #takers = new Map<string, number[]>();
 
   constructor(book: OrderBook) {
     this.#book = book;
@@ -108,9 +109,15 @@ export class ShelfLeft {
     ];
   }
 
+  /** Numbers of the orders that took of it so far. */
+  takenBy(itemId: string): readonly number[] {
+    return [...(this.#takers.get(itemId) ?? [])];
+  }
+
   /** Books what was netted off the lots that it came from. */
-  take(nets: readonly NetNeed[]): void {
+  take(nets: readonly NetNeed[], orderNumber: number): void {
     for (const { item, ready, setting } of nets) {
+      if (ready.gt(0)) this.#takers.set(item.itemId, [...(this.#takers.get(item.itemId) ?? []), orderNumber]);
       const released = item.lots.filter((lot) => lot.firm === null);
       const chosen = chooseFirstExpiry(released, ready, this.#book.today);
       const issues = [...(chosen.ok ? chosen.value.issue : []), ...setting];

@@ -53,6 +53,18 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
   return (
     <section className={styles.answer} aria-live="polite">
       <h2 className={styles.sum}>{makingWords.saysPlan(sayGrams(plan.batchGrams), plan.formulaName)}</h2>
+      {plan.hindrances.length > 0 && (
+        <Card title={makingWords.hindrances}>
+          {plan.hindrances.map((saying) => (
+            <State key={JSON.stringify(saying)} kind="stop">
+              <Sentence saying={saying} />
+            </State>
+          ))}
+          <div>
+            <LinkButton to={`/formulas/${formulaId}/check`}>{makingWords.seeCheck}</LinkButton>
+          </div>
+        </Card>
+      )}
       <p>
         <Sentence saying={plan.limitedBy} />
       </p>
@@ -70,18 +82,6 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
           </li>
         ))}
       </ul>
-      {plan.hindrances.length > 0 && (
-        <Card title={makingWords.hindrances}>
-          {plan.hindrances.map((saying) => (
-            <State key={JSON.stringify(saying)} kind="stop">
-              <Sentence saying={saying} />
-            </State>
-          ))}
-          <div>
-            <LinkButton to={`/formulas/${formulaId}/check`}>{makingWords.seeCheck}</LinkButton>
-          </div>
-        </Card>
-      )}
       {plan.short.length > 0 && (
         <Card title={makingWords.short}>
           {plan.short.map((item) => (

@@ -12,6 +12,7 @@ import type { Order } from './order.ts';
 import { describeOrder, type OrderDraft, readOrderDraft } from './order-draft.ts';
 import { OrderForm } from './order-form.tsx';
 import { PromisePage } from './promise-page.tsx';
+import { usePastDate } from './use-past-date.tsx';
 
 const { form: words } = orderWords;
 
@@ -55,10 +56,15 @@ function ChangeOrder({ order }: { readonly order: Order }) {
     tell(words.savedNow);
     goTo(`/orders/${order.id}`);
   };
+  const past = usePastDate(
+    editing.draft.wantedBy === order.wantedBy ? '' : editing.draft.wantedBy,
+    () => void submit(),
+  );
   return (
     <PromisePage title={words.changeTitle(order.number)} draft={editing.draft} orderId={order.id}>
       {(found) => (
         <>
+          {past.question}
           <Conflict
             problems={save.problems}
             editing={editing}
@@ -74,7 +80,7 @@ function ChangeOrder({ order }: { readonly order: Order }) {
             problems={save.problems.length > 0 ? save.problems : found}
             isBusy={save.isBusy}
             saveWord={words.saveChange}
-            onSubmit={() => void submit()}
+            onSubmit={past.ask}
           />
         </>
       )}

@@ -12,6 +12,7 @@ import { emptyOrderLine } from './empty-order-line.ts';
 import { type OrderDraft, readOrderDraft } from './order-draft.ts';
 import { OrderForm } from './order-form.tsx';
 import { PromisePage } from './promise-page.tsx';
+import { usePastDate } from './use-past-date.tsx';
 
 const { form: words } = orderWords;
 
@@ -59,20 +60,24 @@ function NewOrder({ today }: { readonly today: string }) {
     tell(words.savedNow);
     goTo(`/orders/${saved.id}`);
   };
+  const past = usePastDate(draft.wantedBy, () => void submit());
   return (
     <PromisePage title={words.title} draft={draft}>
       {(found) => (
-        <OrderForm
-          draft={draft}
-          change={(change) => {
-            save.forget();
-            setDraft(change);
-          }}
-          problems={save.problems.length > 0 ? save.problems : found}
-          isBusy={save.isBusy}
-          saveWord={words.save}
-          onSubmit={() => void submit()}
-        />
+        <>
+          {past.question}
+          <OrderForm
+            draft={draft}
+            change={(change) => {
+              save.forget();
+              setDraft(change);
+            }}
+            problems={save.problems.length > 0 ? save.problems : found}
+            isBusy={save.isBusy}
+            saveWord={words.save}
+            onSubmit={past.ask}
+          />
+        </>
       )}
     </PromisePage>
   );

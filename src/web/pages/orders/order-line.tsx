@@ -14,7 +14,7 @@ export const OrderLine = ({ order }: { readonly order: Order }) => (
         {orderWords.titleOf(order.number)}
         {order.customerName !== '' && ` ${orderWords.forWhom(order.customerName)}`}
       </strong>
-      <AnswerState answer={order.promise.answer} />
+      <AnswerState promise={order.promise} />
     </ListRow>
     <p>
       <Sentence saying={order.promise.sentence} />

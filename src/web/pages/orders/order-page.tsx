@@ -8,6 +8,7 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
 import { AnswerState } from './answer-state.tsx';
+import { CancelOrder } from './cancel-order.tsx';
 import { countUnits } from './count-units.ts';
 import type { Order } from './order.ts';
 import { OrderActions } from './order-actions.tsx';
@@ -35,7 +36,7 @@ function OrderView({ order }: { readonly order: Order }) {
       above={
         <>
           {words.above(order.number)} {orderWords.forWhom(order.customerName || orderWords.noName)} ·{' '}
-          <AnswerState answer={promise.answer} />
+          <AnswerState promise={promise} />
         </>
       }
       says={<Sentence saying={promise.sentence} />}
@@ -50,6 +51,11 @@ function OrderView({ order }: { readonly order: Order }) {
       <Card title={words.linesTitle} isFlush>
         <OrderLinesTable lines={order.lines} />
       </Card>
+      {order.customerAddress !== '' && (
+        <p>
+          <span className="soft">{words.address}:</span> {order.customerAddress.split('\n').join(', ')}
+        </p>
+      )}
       {order.note !== '' && (
         <p>
           <span className="soft">{words.note}:</span> {order.note}
@@ -57,6 +63,7 @@ function OrderView({ order }: { readonly order: Order }) {
       )}
       <PromiseDetail promise={promise} />
       <Parcels parcels={order.parcels} />
+      {order.state === 'open' && <CancelOrder order={order} />}
     </Page>
   );
 }

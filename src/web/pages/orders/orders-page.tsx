@@ -15,10 +15,12 @@ export const OrdersPage = () => (
   </Loaded>
 );
 
+const STUCK: ReadonlySet<string> = new Set<Order['promise']['answer']>(['no', 'not-for-sale']);
+
 function OrdersView({ orders }: { readonly orders: readonly Order[] }) {
   const open = orders.filter(({ state }) => state === 'open' || state === 'part-sent');
   const done = orders.filter((order) => !open.includes(order)).reverse();
-  const stuck = open.filter(({ promise }) => promise.answer === 'no').length;
+  const stuck = open.filter(({ promise }) => STUCK.has(promise.answer)).length;
   return (
     <Page
       title={orderWords.title}

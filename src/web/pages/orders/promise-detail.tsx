@@ -1,20 +1,26 @@
-import { orderWords, sayDate, sayInstant } from '../../../words/index.ts';
+import { orderWords, sayDate } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
-import { useTimeZone } from '../../api/use-time-zone.ts';
 import { Card } from '../../parts/card.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
-import { sayRange } from '../../show/say-range.ts';
+import { TextLink } from '../../parts/text-link.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import styles from './orders.module.css';
 
 export type PromiseView = AnswerOf<'previewPromise'>;
 const { promise: words } = orderWords;
 
-/** What stands behind the answer: what is short, and what has to happen until it can go. */
+/** What stands behind the answer: what may not be made, what is short, and what has to happen until it can go. */
 export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) => (
   <>
+    {promise.notForSale.length > 0 && (
+      <Card title={words.notForSaleTitle}>
+        {promise.notForSale.map((barred) => (
+          <Barred key={barred.formulaId} {...barred} />
+        ))}
+      </Card>
+    )}
     {promise.short.length > 0 && (
       <Card title={words.shortTitle} isFlush>
         <Table
@@ -25,7 +31,7 @@ export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) =>
           columns={[
             { head: words.item, cell: (row) => <ShortItem {...row} /> },
             { head: words.need, cell: ({ need, unit }) => showAmount(need, unit), isNumber: true },
-            { head: words.have, cell: ({ have, unit }) => showAmount(have, unit), isNumber: true },
+            { head: words.have, cell: (row) => <There {...row} />, isNumber: true },
             {
               head: words.short,
               cell: ({ short, unit }) => <strong>{showAmount(short, unit)}</strong>,
@@ -40,7 +46,17 @@ export const PromiseDetail = ({ promise }: { readonly promise: PromiseView }) =>
         <ol className={styles.steps}>
           {promise.steps.map((step) => (
             <li key={JSON.stringify(step)}>
-              <Sentence saying={step.what} /> <StepTime from={step.from} to={step.to} />
+              <Sentence saying={step.what} />{' '}
+              {step.when && (
+                <span className="soft">
+                  (<Sentence saying={step.when} />)
+                </span>
+              )}{' '}
+              {step.action && (
+                <TextLink to={step.action.to}>
+                  <Sentence saying={step.action.words} />
+                </TextLink>
+              )}
             </li>
           ))}
         </ol>
@@ -66,10 +82,31 @@ const ShortItem = ({ name, onItsWay }: Pick<ShortRow, 'name' | 'onItsWay'>) => (
   </>
 );
 
-function StepTime({ from, to }: { readonly from: string | null; readonly to: string | null }) {
-  const timeZone = useTimeZone();
-  const clock = (instant: string) => sayInstant(instant, timeZone);
-  if (from !== null && to !== null) return <span className="soft">{sayRange(from, to, timeZone)}</span>;
-  if (to !== null) return <span className="soft">{words.by(clock(to))}</span>;
-  return from === null ? null : <span className="soft">{words.after(clock(from))}</span>;
-}
+/** What there is for this order, and who the rest is promised to. */
+const There = ({ have, onShelf, promisedTo, unit }: ShortRow) =>
+  promisedTo.length === 0 || Number(onShelf) <= Number(have)
+    ? showAmount(have, unit)
+    : words.ofShelf(
+        showAmount(have, unit),
+        showAmount(onShelf, unit),
+        showAmount(String(Number(onShelf) - Number(have)), unit),
+        promisedTo,
+      );
+
+const Barred = ({ formulaId, name, number, reasons }: PromiseView['notForSale'][number]) => (
+  <>
+    <p>
+      <State kind="stop">{words.ofRevision(name, number)}</State>
+    </p>
+    <ul>
+      {reasons.map((reason) => (
+        <li key={JSON.stringify(reason)}>
+          <Sentence saying={reason} />
+        </li>
+      ))}
+    </ul>
+    <p>
+      <TextLink to={`/formulas/${formulaId}/check`}>{words.seeCheck}</TextLink>
+    </p>
+  </>
+);

@@ -39,7 +39,7 @@ export function PromisePage({ title, draft, orderId, children }: Props) {
         <>
           {title}
           {answer && ' · '}
-          {answer && <AnswerState answer={answer.answer} />}
+          {answer && <AnswerState promise={answer} />}
         </>
       }
       says={
