@@ -79,6 +79,41 @@ describe('the whole job once through', () => {
     );
   });
 
+  it('1a. promises nothing that may not be made for sale yet, and says which revision', async () => {
+    const { promise } = await server.call('getOrder', { params: { id: read('orderId') } });
+    expect(promise.answer).toBe('not-for-sale');
+    expect(promise.notForSale).toMatchObject([{ formulaId: shop.mixture, number: 1 }]);
+  });
+
+  it('4. checks the revision, and decides each unknown once by name with a reason', async () => {
+    const check = await server.call('checkRevision', {
+      params: { id: shop.mixtureRevision },
+      query: { markets: 'GB,NI' },
+    });
+    expect(check.answer).not.toBe('no');
+    for (const open of check.open.filter((question) => question.decided === null)) {
+      await server.call('decideUnknown', {
+        params: { id: shop.mixtureRevision },
+        body: {
+          stamp: stamp(),
+          key: open.key,
+          verdict: 'accepted',
+          reason: 'Read with the assessor on the report.',
+        },
+      });
+    }
+    const after = await server.call('checkRevision', {
+      params: { id: shop.mixtureRevision },
+      query: { markets: 'GB,NI' },
+    });
+    expect(after.answer).toBe('yes');
+    const named = Object.fromEntries(
+      after.markets.map((row) => [row.market, row.named.map((name) => name.labelName.toLowerCase())]),
+    );
+    expect(named.GB).toEqual(expect.arrayContaining(['limonene', 'linalool']));
+    expect(named.NI?.length).toBeGreaterThan(named.GB?.length ?? 0);
+  });
+
   it('1b. after goods came in the answer is yes, with the setting time as a range', async () => {
     await receive(shop.materials.shea, '1000');
     await receive(shop.materials.sunflower, '1000');
@@ -118,35 +153,6 @@ describe('the whole job once through', () => {
       body: { stamp: stamp(), remark: 'Cold cellar, firm early.' },
     });
     expect((await server.call('getLot', { params: { id: read('baseLot') } })).lot.status).toBe('released');
-  });
-
-  it('4. checks the revision, and decides each unknown once by name with a reason', async () => {
-    const check = await server.call('checkRevision', {
-      params: { id: shop.mixtureRevision },
-      query: { markets: 'GB,NI' },
-    });
-    expect(check.answer).not.toBe('no');
-    for (const open of check.open.filter((question) => question.decided === null)) {
-      await server.call('decideUnknown', {
-        params: { id: shop.mixtureRevision },
-        body: {
-          stamp: stamp(),
-          key: open.key,
-          verdict: 'accepted',
-          reason: 'Read with the assessor on the report.',
-        },
-      });
-    }
-    const after = await server.call('checkRevision', {
-      params: { id: shop.mixtureRevision },
-      query: { markets: 'GB,NI' },
-    });
-    expect(after.answer).toBe('yes');
-    const named = Object.fromEntries(
-      after.markets.map((row) => [row.market, row.named.map((name) => name.labelName.toLowerCase())]),
-    );
-    expect(named.GB).toEqual(expect.arrayContaining(['limonene', 'linalool']));
-    expect(named.NI?.length).toBeGreaterThan(named.GB?.length ?? 0);
   });
 
   const wish = (purpose: string, units = 5) => ({

@@ -32,9 +32,10 @@ function arrivalOf(
   clock: WorkClock,
 ): Minutes {
   const firm = setting.map((lot) => clock.minutesOf(course === 'best' ? lot.firm.from : lot.firm.to));
+  if (short.isZero()) return Math.max(now, ...firm);
   const unknown = course === 'best' ? now : Infinity;
   const bought = item.leadDays === null ? unknown : clock.morningAfter(now, item.leadDays);
-  return Math.max(now, ...firm, short.isZero() ? now : bought);
+  return Math.max(now, ...firm, bought);
 }
 
 /** What waits longest afterwards is started first, where two could start at once. */

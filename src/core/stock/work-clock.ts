@@ -23,7 +23,7 @@ export class WorkClock {
 
   instantOf(minutes: Minutes): string | null {
     if (!Number.isFinite(minutes)) return null;
-    return Temporal.Instant.fromEpochMilliseconds(minutes * 60_000).toString({ smallestUnit: 'second' });
+    return `${new Date(minutes * 60_000).toISOString().slice(0, -'.000Z'.length)}Z`;
   }
 
   dateOf(minutes: Minutes): string {

@@ -1,5 +1,5 @@
 import type { Saying, trace } from '../../contract/index.ts';
-import { gramsFromMicrograms, roundToStep, toText } from '../../core/quantity/index.ts';
+import { type Exact, roundToStep, toText } from '../../core/quantity/index.ts';
 import { nearDay } from '../orders/near-day.ts';
 import type { BookFormula } from '../orders/read-order-book.ts';
 import type { Barred } from '../orders/serve-orders.ts';
@@ -28,29 +28,45 @@ export interface Melt {
   readonly barred: Barred | undefined;
 }
 
-/** The most pressing first. */
-export function listMelts({ book, orders, needs }: MorningData): Melt[] {
-  const melts = [...needs.toMelt].flatMap(([baseId, micrograms]): Melt[] => {
-    const base = book.formulas.get(baseId);
-    const first = orders.find(({ served }) =>
-      served.nets.some((net) => net.item.itemId === baseId && !net.toMake.isZero()),
+/** The most pressing first. Nothing is melted for a mixture that may not be made for sale. */
+export function listMelts({ book, orders }: MorningData): Melt[] {
+  const melts = new Map<string, { readonly first: OrderInTurn; readonly grams: Exact }>();
+  for (const order of orders) {
+    const { nets, lines, barred } = order.served;
+    if (barred.some(({ formulaId }) => lines.some((line) => line.product.formulaId === formulaId))) continue;
+    for (const { item, toMake } of nets) {
+      if (book.formulas.get(item.itemId)?.kind !== 'base' || toMake.isZero()) continue;
+      const before = melts.get(item.itemId);
+      melts.set(item.itemId, { first: before?.first ?? order, grams: toMake.plus(before?.grams ?? 0) });
+    }
+  }
+  return [...melts]
+    .flatMap(([baseId, { first, grams }]) => meltOf(book, baseId, first, grams))
+    .sort(
+      (one, other) =>
+        one.begin.localeCompare(other.begin) ||
+        one.first.view.wantedBy.localeCompare(other.first.view.wantedBy),
     );
-    if (!base || !first) return [];
-    const grams = toText(roundToStep(gramsFromMicrograms(micrograms), '0.1', 'up'));
-    const longest = base.details?.settingHours?.most ?? 0;
-    const { wantedBy } = first.view;
-    const lastDay = findLastMeltDay(wantedBy, longest);
-    const isPast = lastDay < book.today;
-    const begin = isPast ? book.today : lastDay;
-    const state = pressing(book, begin, findLatestStart(wantedBy, longest, book.timeZone));
-    const barred = first.served.barred.find((row) => row.formulaId === baseId);
-    return [{ base, grams, first, begin, state, barred }];
-  });
-  return melts.sort(
-    (one, other) =>
-      one.begin.localeCompare(other.begin) ||
-      one.first.view.wantedBy.localeCompare(other.first.view.wantedBy),
-  );
+}
+
+function meltOf(book: MorningData['book'], baseId: string, first: OrderInTurn, grams: Exact): Melt[] {
+  const base = book.formulas.get(baseId);
+  if (!base) return [];
+  const longest = base.details?.settingHours?.most ?? 0;
+  const { wantedBy } = first.view;
+  const lastDay = findLastMeltDay(wantedBy, longest);
+  const isPast = lastDay < book.today;
+  const begin = isPast ? book.today : lastDay;
+  return [
+    {
+      base,
+      grams: toText(roundToStep(grams, '0.1', 'up')),
+      first,
+      begin,
+      state: pressing(book, begin, findLatestStart(wantedBy, longest, book.timeZone)),
+      barred: first.served.barred.find((row) => row.formulaId === baseId),
+    },
+  ];
 }
 
 /** Stop: too late at the longest setting time. Watch: it has to be today. */

@@ -14,15 +14,33 @@ export function findOrderBy(
 ): string | null {
   const toOrder = new Set(answer.shortOf.map((short) => short.itemId).filter((id) => !onTheirWay.has(id)));
   if (answer.answer !== 'if-bought' || toOrder.size === 0) return null;
-  const first = Temporal.PlainDate.from(today);
+  const daysUntil = (day: string) => Temporal.PlainDate.from(today).until(day, { largestUnit: 'days' }).days;
   const isInTime = (days: number) => isInTimeDelayed(question, toOrder, days);
-  let [inTime, tooLate] = [0, first.until(question.wantedBy, { largestUnit: 'days' }).days + 1];
+  const leads = answer.shortOf
+    .filter((short) => toOrder.has(short.itemId))
+    .map((short) => short.leadDays ?? 0);
+  const latest = findLatest(
+    daysUntil(question.wantedBy) - daysUntil(answer.earliest?.to ?? question.wantedBy),
+    daysUntil(question.wantedBy) - Math.max(...leads),
+    isInTime,
+  );
+  return Temporal.PlainDate.from(today).add({ days: latest }).toString();
+}
+
+/**
+ * Between what is in time in any case, since everything comes so many days later, and what cannot be, since the goods
+ * themselves come too late. Mostly it is one of the two ends.
+ */
+function findLatest(surely: number, most: number, isInTime: (days: number) => boolean): number {
+  if (surely >= most || isInTime(most)) return Math.max(surely, most);
+  if (!isInTime(surely + 1)) return surely;
+  let [inTime, tooLate] = [surely + 1, most];
   while (tooLate - inTime > 1) {
     const middle = Math.floor((inTime + tooLate) / 2);
     if (isInTime(middle)) inTime = middle;
     else tooLate = middle;
   }
-  return first.add({ days: inTime }).toString();
+  return inTime;
 }
 
 function isInTimeDelayed(question: PromiseQuestion, toOrder: ReadonlySet<string>, days: number): boolean {

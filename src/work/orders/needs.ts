@@ -1,8 +1,7 @@
 import { type Exact, MICROGRAMS_PER_GRAM, ZERO } from '../../core/quantity/index.ts';
 import type { Context } from '../context.ts';
 import { type OrderBook, readOrderBook } from './read-order-book.ts';
-import { serveChecked } from './serve-checked.ts';
-import { listOrdersToServe, type ServedOrder } from './serve-orders.ts';
+import { listOrdersToServe, type ServedOrder, serveOrders } from './serve-orders.ts';
 
 /** What all open orders take, after tins sent, kept and free, and bases that stand or set, were counted. */
 export interface OpenNeeds {
@@ -20,7 +19,7 @@ export interface OpenNeeds {
 
 export async function needsOfOpenOrders(context: Context): Promise<OpenNeeds> {
   const book = await readOrderBook(context);
-  return sumNeeds(book, await serveChecked(context, book, listOrdersToServe(book)));
+  return sumNeeds(book, serveOrders(book, listOrdersToServe(book)));
 }
 
 export function sumNeeds(book: OrderBook, served: readonly ServedOrder[]): OpenNeeds {

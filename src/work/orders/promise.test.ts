@@ -471,15 +471,14 @@ describe('an order of what may not be made for sale', () => {
     expect(answer.notForSale.map((row) => row.formulaId)).toContain(shop.base);
   });
 
-  it('leaves to the next order what it would have taken', async () => {
-    await makeFirmBase(bench, shop, '250');
+  it('says what is short all the same, and advises to make or melt nothing for it', async () => {
     await overReport();
-    await order(5, '2026-11-27');
-    const needs = (await bench.get('getMorning')).buyThisWeek;
-    expect(needs).toEqual([]);
-    expect((await bench.get('getMorning')).makeNext.map((line) => line.key)).toEqual([
-      `make ${shop.product} barred`,
-    ]);
+    await useUp('lid', '2');
+    const answer = await answerOf(bench, await order(5, '2026-12-07'));
+    expect(answer.short.map((row) => row.name)).toEqual(['Lid']);
+    expect(answer.steps.map((step) => step.what.code)).toEqual(['order-step-check', 'promise-step-buy']);
+    const { makeNext } = await bench.get('getMorning');
+    expect(makeNext.map((line) => line.key)).toEqual([`make ${shop.product} barred`]);
   });
 
   it('waits for a decision where something is not known', async () => {

@@ -1,11 +1,20 @@
+import type { Market } from '../../contract/index.ts';
 import type { Context } from '../context.ts';
-import { barMakings } from './bar-makings.ts';
-import type { OrderBook } from './read-order-book.ts';
-import { type OrderToServe, type ServedOrder, serveOrders } from './serve-orders.ts';
+import { checkForSale } from '../formulas/index.ts';
+import { saying } from '../saying.ts';
+import type { BookFormula, OrderBook } from './read-order-book.ts';
+import {
+  type Barred,
+  type OrderToServe,
+  type ServedLine,
+  type ServedOrder,
+  serveOrders,
+} from './serve-orders.ts';
 
 /**
- * Orders in turn, with nothing counted as to be made that may not be made for sale: what such tins would have taken is
- * left to the other orders. Only what has to be made at all is checked, which is why the orders are served first.
+ * Orders in turn, each with what it leaves to be made that may not be made for sale in its markets, by the check that the
+ * start of a batch asks. Each formula is checked once for the same markets. The order still stands, so what it needs is
+ * not given to others meanwhile.
  */
 export async function serveChecked(
   context: Context,
@@ -13,6 +22,61 @@ export async function serveChecked(
   orders: readonly OrderToServe[],
 ): Promise<ServedOrder[]> {
   const served = serveOrders(book, orders);
-  const bars = await barMakings(context, book, served);
-  return bars.size === 0 ? served : serveOrders(book, orders, bars);
+  const known = new Map<string, Barred | null>();
+  const barOf = async ({ formula, markets }: Making): Promise<Barred | null> => {
+    const key = [formula.id, ...[...markets].sort()].join(' ');
+    const bar = known.get(key);
+    if (bar !== undefined) return bar;
+    const found = await findBar(context, formula, markets);
+    known.set(key, found);
+    return found;
+  };
+  const checked: ServedOrder[] = [];
+  for (const order of served) {
+    const barred = new Set<Barred>();
+    for (const making of listMakings(book, order)) {
+      const bar = await barOf(making);
+      if (bar) barred.add(bar);
+    }
+    checked.push({ ...order, barred: [...barred] });
+  }
+  return checked;
+}
+
+interface Making {
+  readonly formula: BookFormula;
+  readonly markets: readonly Market[];
+}
+
+/** Mixtures for the tins, each for the markets of its product; bases for the markets of all that is made of them. */
+function listMakings({ formulas }: OrderBook, { lines, nets }: ServedOrder): Making[] {
+  const ask = (id: string, markets: readonly Market[]) => {
+    const formula = formulas.get(id);
+    return formula ? [{ formula, markets }] : [];
+  };
+  return [
+    ...lines
+      .filter((line) => line.toMake > 0)
+      .flatMap(({ product }) => ask(product.formulaId, product.details.markets)),
+    ...nets
+      .filter(({ item, toMake }) => formulas.get(item.itemId)?.kind === 'base' && !toMake.isZero())
+      .flatMap(({ item }) => ask(item.itemId, marketsOf(lines))),
+  ];
+}
+
+/** Where everything is sold that these lines leave to be made. */
+const marketsOf = (lines: readonly ServedLine[]): Market[] => [
+  ...new Set(lines.filter((line) => line.toMake > 0).flatMap((line) => line.product.details.markets)),
+];
+
+/** What nobody has written down cannot be checked: the order says that it is not known. */
+async function findBar(
+  context: Context,
+  { id, name, revision }: BookFormula,
+  markets: readonly Market[],
+): Promise<Barred | null> {
+  if (revision === null) return null;
+  const checked = await checkForSale(context, revision.id, markets);
+  const reasons = checked.ok ? checked.value.hindrances : [saying('order-check-fails')];
+  return reasons.length === 0 ? null : { formulaId: id, name, number: revision.number, reasons };
 }

@@ -1,4 +1,4 @@
-import type { Market, Saying } from '../../contract/index.ts';
+import type { Saying } from '../../contract/index.ts';
 import { type Exact, ZERO } from '../../core/quantity/index.ts';
 import { type NetNeed, netNeeds, type PromiseQuestion, sortByMaking } from '../../core/stock/index.ts';
 import { isUsable } from '../lot-use.ts';
@@ -41,18 +41,6 @@ export interface Barred {
   readonly reasons: readonly Saying[];
 }
 
-/** By formula and markets. */
-export type Bars = ReadonlyMap<string, Barred>;
-const NO_BARS: Bars = new Map();
-
-export const barKey = (formulaId: string, markets: readonly Market[]): string =>
-  [formulaId, ...[...markets].sort()].join(' ');
-
-/** Where everything is sold that these lines leave to be made. */
-export const marketsOf = (lines: readonly ServedLine[]): Market[] => [
-  ...new Set(lines.filter((line) => line.toMake > 0).flatMap((line) => line.product.details.markets)),
-];
-
 export interface ServedOrder {
   readonly order: OrderToServe;
   readonly lines: readonly ServedLine[];
@@ -61,7 +49,7 @@ export interface ServedOrder {
   readonly nets: readonly NetNeed[];
   /** Of these nobody has written down how they are made, so nothing can be said. */
   readonly unknown: readonly string[];
-  /** What it leaves to be made that may not be made for sale. */
+  /** What it leaves to be made that may not be made for sale; empty where nobody asked the check. */
   readonly barred: readonly Barred[];
   /** Numbers of the earlier orders that take of an item. */
   readonly takenBy: ReadonlyMap<string, readonly number[]>;
@@ -96,32 +84,19 @@ function lineToServe(line: OrderView['lines'][number], mayGo: ReadonlySet<string
 }
 
 /** Serves the orders in the order given, each from what the ones before it left. */
-export function serveOrders(
-  book: OrderBook,
-  orders: readonly OrderToServe[],
-  bars: Bars = NO_BARS,
-): ServedOrder[] {
+export function serveOrders(book: OrderBook, orders: readonly OrderToServe[]): ServedOrder[] {
   const shelf = new ShelfLeft(book);
   const makings = new Makings();
-  return orders.map((order) => serveOrder(book, order, { shelf, makings, bars }));
+  return orders.map((order) => serveOrder(book, order, shelf, makings));
 }
 
-interface Serving {
-  readonly shelf: ShelfLeft;
-  readonly makings: Makings;
-  readonly bars: Bars;
-}
-
-function serveOrder(book: OrderBook, order: OrderToServe, { shelf, makings, bars }: Serving): ServedOrder {
+function serveOrder(book: OrderBook, order: OrderToServe, shelf: ShelfLeft, makings: Makings): ServedOrder {
   const lines = order.lines.flatMap((line) => {
     const product = book.products.get(line.productId);
     return product ? [serveLine(line, product, shelf)] : [];
   });
-  const barOf = ({ product, toMake }: ServedLine) =>
-    toMake === 0 ? undefined : bars.get(barKey(product.formulaId, product.details.markets));
-  const { needs, unknown } = needsOf(book, lines.map(withoutMaking(barOf)), makings);
-  const barred = lines.flatMap((line) => barOf(line) ?? []);
-  const bare = { order, lines, question: null, nets: [], unknown, barred, takenBy: new Map() };
+  const { needs, unknown } = needsOf(book, lines, makings);
+  const bare = { order, lines, question: null, nets: [], unknown, barred: [], takenBy: new Map() };
   if (needs.size === 0 || unknown.length > 0) return bare;
   const question: PromiseQuestion = {
     now: book.now,
@@ -139,23 +114,8 @@ function serveOrder(book: OrderBook, order: OrderToServe, { shelf, makings, bars
   const takenBy = new Map(nets.map(({ item }) => [item.itemId, shelf.takenBy(item.itemId)]));
   shelf.take(nets, order.number);
   const undone = nets.filter(({ item, short }) => book.formulas.has(item.itemId) && !short.isZero());
-  const melted = nets.filter((net) => !net.toMake.isZero());
-  const barredBases = melted.flatMap(({ item }) => bars.get(barKey(item.itemId, marketsOf(lines))) ?? []);
-  return {
-    ...bare,
-    question,
-    nets,
-    takenBy,
-    unknown: undone.map(({ item }) => item.name),
-    barred: [...new Set([...barred, ...barredBases])],
-  };
+  return { ...bare, question, nets, takenBy, unknown: undone.map(({ item }) => item.name) };
 }
-
-/** Tins that may not be made ask for nothing. */
-const withoutMaking =
-  (barOf: (line: ServedLine) => Barred | undefined) =>
-  (line: ServedLine): ServedLine =>
-    barOf(line) ? { ...line, toMake: 0 } : line;
 
 function serveLine(line: LineToServe, product: BookProduct, shelf: ShelfLeft): ServedLine {
   const missing = Math.max(0, line.open - line.kept);

@@ -24,10 +24,28 @@ export function viewSteps(book: OrderBook, served: ServedOrder, answer: PromiseA
   const timed = [
     ...served.barred.map((barred) => checkStep(book, barred)),
     ...served.lines.flatMap((line) => stepsOfTins(book, line, answer)),
-    ...(answer?.steps ?? []).flatMap((step) => viewStep(book, served, { step, answer })),
-    ...served.lines.flatMap((line) => fillSteps(book, served, line, answer)),
+    ...(answer?.steps ?? [])
+      .filter((step) => isAdvised(served, step))
+      .flatMap((step) => viewStep(book, served, { step, answer })),
+    ...served.lines
+      .filter((line) => !isBarred(served, line.product.formulaId))
+      .flatMap((line) => fillSteps(book, served, line, answer)),
   ];
   return timed.sort((one, other) => one.at - other.at).map(({ step }) => step);
+}
+
+const isBarred = ({ barred }: ServedOrder, formulaId: string): boolean =>
+  barred.some((row) => row.formulaId === formulaId);
+
+const MAKES: ReadonlySet<string> = new Set(['promise-step-make', 'promise-step-set']);
+
+/**
+ * Where something may not be made for sale, only tins of what may are made; a base is not melted for an order that
+ * cannot go.
+ */
+function isAdvised(served: ServedOrder, { what, itemId }: PromiseStep): boolean {
+  if (served.barred.length === 0 || !MAKES.has(what.code)) return true;
+  return served.lines.some((line) => line.product.formulaId === itemId) && !isBarred(served, itemId);
 }
 
 /** What nobody knows a day for comes last. Steps of one day keep the order in which they depend on one another. */
