@@ -5,12 +5,12 @@ import { cutPercent } from './cut-percent.ts';
 
 describe('a percentage for reading', () => {
   it.each([
-    ['43.604', '43.6'],
+    ['43.604', '43.604'],
     ['4.4595', '4.46'],
     ['0.00036', '0.00036'],
     ['0.0135421', '0.0135'],
-    ['33.333333333333', '33.33'],
-    ['99.999', '100'],
+    ['33.333333333333', '33.333'],
+    ['99.9999', '100'],
     ['0', '0'],
     ['1', '1'],
   ])('of %s is cut to the digits that matter: %s', (percent, shown) => {
@@ -22,9 +22,9 @@ describe('a percentage for reading', () => {
     expect(cutPercent('0.1499999', ['0.15'])).toBe('0.1499999');
     expect(cutPercent('0.15', ['0.15'])).toBe('0.15');
     expect(cutPercent('0.15123456', ['0.15'])).toBe('0.151');
-    expect(cutPercent('99.999', ['100'])).toBe('99.999');
-    expect(cutPercent('49.9951', ['38', '50'])).toBe('49.995');
-    expect(cutPercent('20.004', [null, '20'])).toBe('20.004');
+    expect(cutPercent('99.9999', ['100'])).toBe('99.9999');
+    expect(cutPercent('49.9996', ['38', '50'])).toBe('49.9996');
+    expect(cutPercent('20.0004', [null, '20'])).toBe('20.0004');
   });
 
   it('never stands on another side of its bound than the amount', () => {

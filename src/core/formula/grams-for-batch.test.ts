@@ -43,8 +43,8 @@ describe('scaling a formula to a batch', () => {
           const many = must(gramsForBatch(formula, exact(batch).times(times)));
           for (const [index, line] of one.entries()) {
             const apart = line.exactGrams.times(times).minus(many[index]?.exactGrams ?? 0);
-            // Quotients without an end are kept to more than twenty places.
-            expect(apart.abs().lte('1e-15')).toBe(true);
+            // Quotients without an end are kept to nine places of a microgram at least: fifty times half of the last.
+            expect(apart.abs().lte('2.5e-14')).toBe(true);
           }
         },
       ),

@@ -21,3 +21,4 @@ export {
 } from './mass.ts';
 export { Quotient } from './quotient.ts';
 export { readDecimal } from './read-decimal.ts';
+export { percentPlaces, roundPercent } from './round-percent.ts';

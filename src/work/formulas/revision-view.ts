@@ -84,7 +84,7 @@ const viewStep = (step: RevisionStepRow): RevisionDetails['steps'][number] => ({
   caution: step.caution,
 });
 
-/** Stages as a column of their own: each share is that of its grams, and they add up to 100 as well. */
+/** Stages as a column of their own: each share is that of its grams. */
 function viewStages(lines: RevisionView['lines']): RevisionView['stages'] {
   const stages = [...new Set(lines.map((line) => line.stage))].map((name) => ({
     name,

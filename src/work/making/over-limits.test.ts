@@ -36,7 +36,7 @@ describe('too much weighed in, as against limits and report', () => {
     const [first] = refused.ok ? [] : refused.problems;
     const { says, mend } = first ? sayProblem(first) : { says: '', mend: '' };
     expect(says).toBe(
-      'With 7 g of Lavender oil in it the batch may not be sold. Weighed in was more than the limits or the report allow. Lavender oil is 6.6 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
+      'With 7 g of Lavender oil in it the batch may not be sold. Weighed in was more than the limits or the report allow. Lavender oil is 6.604 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
     );
     // By hand: x / (99 + x) = 1.5 % at 1.5076 g; 7 / (99 + y + 7) = 1.5 % at y = 360.67 g, told on the allowed side.
     expect(mend).toContain('at most 1.507 g of Lavender oil are allowed');
@@ -59,7 +59,7 @@ describe('too much weighed in, as against limits and report', () => {
     expect(codesOf(weighed)).toEqual([]);
     const { asWeighed } = await viewOf(batch.id);
     expect(asWeighed && say(asWeighed)).toBe(
-      'Weighed in was more than the limits or the report allow. Lavender oil is 6.6 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
+      'Weighed in was more than the limits or the report allow. Lavender oil is 6.604 %; the assessor’s report R-1 allows at most 1.5 % (Great Britain and Northern Ireland).',
     );
     const entryId = weighed.ok ? weighed.value.entryId : '';
     const body = { entryId, reason: 'Poured away, begun again' };
@@ -114,7 +114,7 @@ describe('a weighing outside of its band', () => {
     const batch = await startMixture();
     await weigh(batch, 0, '60', { deviation, isOverKnown: true });
     expect(await noteOn(batch.id)).toContain(
-      '1.64 % of the batch instead of 1 %: more than the report allows',
+      '1.639 % of the batch instead of 1 %: more than the report allows',
     );
   });
 });

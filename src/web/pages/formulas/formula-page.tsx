@@ -61,11 +61,11 @@ const RecipeView = ({ revision }: { readonly revision: Revision }) => (
     />
     <p>
       <strong>
-        {formulaWords.total}: {sayGrams(revision.totalGrams)}
+        {formulaWords.total}: {sayGrams(revision.totalGrams)}, 100 %
       </strong>{' '}
       <span className="soft">
         {revision.stages
-          .map((stage) => `${stage.name} ${sayGrams(stage.grams)}, ${stage.percent} %`)
+          .map((stage) => `${stage.name} ${sayGrams(stage.grams)}, ${sayDecimal(stage.percent)} %`)
           .join(' · ')}
       </span>
     </p>

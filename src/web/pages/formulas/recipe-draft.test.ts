@@ -19,7 +19,7 @@ describe('recipe draft', () => {
   it('shows each line in percent of what is typed so far', () => {
     const draft = withGrams('600', '350', '50');
     expect(totalGrams(draft)).toBe('1000');
-    expect(draft.lines.map((line) => percentOf(line, draft))).toEqual(['60.000', '35.000', '5.000']);
+    expect(draft.lines.map((line) => percentOf(line, draft))).toEqual(['60', '35', '5']);
   });
 
   it('counts what cannot be read as nothing, and says no percent of nothing', () => {

@@ -1,4 +1,4 @@
-import { exact, readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
+import { exact, readDecimal, roundPercent, sumOf, toText } from '../../../core/quantity/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import type { Formula } from './formula.ts';
@@ -133,5 +133,5 @@ export const totalGrams = (draft: RecipeDraft): string => toText(sumOf(draft.lin
 /** As typed so far, for the eye; the kept percents are worked out at the workshop from the same grams. */
 export function percentOf(line: DraftLine, draft: RecipeDraft): string {
   const total = sumOf(draft.lines.map(gramsOf));
-  return total.isZero() ? '' : toText(gramsOf(line).times(100).div(total), 3);
+  return total.isZero() ? '' : toText(roundPercent(gramsOf(line).times(100).div(total)));
 }

@@ -69,6 +69,7 @@ export function RecipeLines({ draft, onChange, choices }: Props) {
         <p aria-live="polite">
           <strong>
             {formulaWords.total}: {sayGrams(totalGrams(draft))}
+            {totalGrams(draft) !== '0' && ', 100 %'}
           </strong>
         </p>
       </div>
