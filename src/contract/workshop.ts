@@ -20,6 +20,8 @@ export const workshop = z.object({
   /** `empty` until the first start chose between the example and the own workshop. */
   state: z.enum(['empty', 'ready']),
   isExample: z.boolean(),
+  /** Where its file stands on the workshop's computer. */
+  folder: z.string(),
   /** Workshop's local date and time now. */
   today: f.date,
   now: f.instant,

@@ -77,7 +77,8 @@ describe('the first day in a workshop of one’s own', () => {
   it('has a scale and an address', async () => {
     await page.goto(server.address);
     await steps().getByRole('link', { name: 'Add a scale' }).click();
-    await button('Add a scale').click();
+    // On a long page: the keyboard stands where the step is taken.
+    await page.locator('section:focus').getByRole('button', { name: 'Add a scale' }).click();
     const dialog = page.getByRole('dialog');
     await dialog.getByLabel('Name').fill('Bench scale');
     await dialog.getByLabel('Weighs at most').fill('5000');
@@ -98,13 +99,18 @@ describe('the first day in a workshop of one’s own', () => {
     await addMaterial('Shea butter', 'an ingredient');
     await field(/^With its tub/).fill('1250');
     await field(/^The tub alone/).fill('50');
-    await button('Keep it, next tub').click();
-    await page.getByText(/200\sg of Shea butter is kept/).waitFor();
+    await button('Save it, next tub').click();
+    await page.getByText(/200\sg of Shea butter is saved/).waitFor();
     await button(/Not in the list/).click();
     await addMaterial('60 ml tin', 'a tin');
     await field(/^Counted/).fill('40');
-    await button('Keep it, next tub').click();
-    await page.getByText('40 of 60 ml tin is kept').waitFor();
+    await button('Save it, next tub').click();
+    await page.getByText('40 of 60 ml tin is saved').waitFor();
+    const counted = page.getByRole('region', { name: 'Found so far' });
+    expect(await counted.getByRole('listitem').allTextContents()).toEqual([
+      expect.stringMatching(/60 ml tin.*40/),
+      expect.stringMatching(/Shea butter.*200/),
+    ]);
     await goHome(6);
   });
 
@@ -155,6 +161,7 @@ describe('the first day in a workshop of one’s own', () => {
     await field('Formula').selectOption({ label: 'Plain balm' });
     await field('Declared content').fill('50');
     await field(/^Tin/).selectOption({ label: '60 ml tin' });
+    await field(/^Best before, months/).fill('9');
     await button('Keep it').click();
     await page.getByText('Plain balm 60 ml is kept.').waitFor();
     await goHome(9);

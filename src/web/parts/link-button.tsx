@@ -4,13 +4,15 @@ import { type ButtonLook, buttonClass } from './button-look.ts';
 
 interface Props extends ButtonLook {
   readonly to: string;
+  /** The part of the page. */
+  readonly hash?: string;
   readonly children: ReactNode;
   readonly label?: string | undefined;
 }
 
 /** A link that leads to doing something. */
-export const LinkButton = ({ to, children, label, ...look }: Props) => (
-  <Link to={to} className={buttonClass(look)} aria-label={label}>
+export const LinkButton = ({ to, hash, children, label, ...look }: Props) => (
+  <Link to={to} {...(hash !== undefined && { hash })} className={buttonClass(look)} aria-label={label}>
     {children}
   </Link>
 );

@@ -69,7 +69,7 @@ export const fillingWords = {
     isComplete ? total : `at least ${total}: not every price is known`,
   perTin: (money: string, isComplete: boolean) => (isComplete ? `${money} a tin` : `at least ${money} a tin`),
   /** Why more stands here than in the tins. */
-  costIncludes: 'with what stayed in the bowl or was spoilt',
+  costIncludes: 'all that was used: with the sample, what stayed in the bowl and what was spoilt',
   noPrice: 'price not known',
   trace: 'Trace it',
   makeOf: 'What',
@@ -140,9 +140,12 @@ export const traceWords = {
   onHand: 'Tins here',
   lot: 'Lot',
   item: 'What',
-  amount: 'How much of it is in here',
-  steps: (depth: number) => (depth === 1 ? 'one step' : `${depth} steps`),
-  away: 'How far',
+  amount: 'How much is in it',
+  madeOfAside: 'the part that is in it, without what was lost on the way',
+  /** A base lies between a butter and its materials. */
+  through: (depth: number) =>
+    depth === 1 ? 'directly' : depth === 2 ? 'through one other lot' : `through ${depth - 1} other lots`,
+  how: 'How',
   state: 'State',
   status: { quarantine: 'in quarantine', released: 'released', rejected: 'rejected', blocked: 'blocked' },
   balance: 'Mass balance',

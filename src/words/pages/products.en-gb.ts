@@ -45,6 +45,8 @@ export const productWords = {
     functionHint: 'Such as “body butter”, where the name alone does not tell.',
     precautions: 'Precautions',
     bestBefore: 'Best before, months after making',
+    bestBeforeHint:
+      "As the assessor's report or your own trial of how it keeps says. A lot that ends sooner ends the tin sooner.",
     opened: 'Good for, months after opening',
     openedHint: 'Only where it keeps longer than 30 months.',
     months: 'months',

@@ -92,8 +92,11 @@ export const workshopWords = {
     startExample: 'Start it again with the example.',
     back: 'And back, whenever you like:',
     both: 'Both at once: let one run, and start the other in a second window with --port 4717 behind it.',
-    ownCommand: 'node bin/gramwright start --folder ~/my-workshop',
-    exampleCommand: 'node bin/gramwright start --example --folder workshop-data/example',
+    standsIn: 'This one stands in',
+    startCommand: (folder: string) => `node bin/gramwright start --folder ${folder}`,
+    exampleCommand: (folder: string) => `node bin/gramwright start --example --folder ${folder}`,
+    anyOwnFolder: '~/my-workshop',
+    usualExampleFolder: 'workshop-data/example',
   },
   machine: {
     title: 'This machine',

@@ -29,6 +29,14 @@ export const webProblems = {
     says: '{found} is not a whole number.',
     mend: 'Pieces are counted: write digits only, such as 12.',
   },
+  'gross-negative': {
+    says: 'The scale shows {found} g with the tub on it, less than nothing.',
+    mend: 'Set the scale to nought with nothing on it, then weigh the tub again.',
+  },
+  'tare-not-said': {
+    says: 'It is not said what the tub alone weighs, and its weight would count as what is in it.',
+    mend: 'Weigh such a tub empty and enter that, or enter 0 where the scale showed nought with the empty tub on it.',
+  },
   'tare-above-gross': {
     says: 'The tub alone ({found} g) is heavier than the tub with what is in it ({allowed} g).',
     mend: 'Look whether the two figures were swapped, or weigh again.',

@@ -26,7 +26,8 @@ export const fillingSayings = {
   'check-report-valid': 'The report is valid today.',
   'check-report-past': 'Report {report} was to be reviewed by {reviewBy, date, long}.',
   'check-limits-not-known': 'The formula cannot be checked.',
-  'check-lots-good': 'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.',
+  'check-lots-good':
+    'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.{undated, plural, =0 {} one { How long # of them keeps is not known: {which}.} other { How long # of them keep is not known: {which}.}}',
   'check-lot-stopped':
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
   'check-base-revised':

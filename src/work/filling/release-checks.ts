@@ -1,6 +1,7 @@
 import type { Saying } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import {
+  type LotAtHand,
   listBatchSteps,
   listDeviations,
   listLotsAtHand,
@@ -142,7 +143,17 @@ async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords):
           count: bad.length,
         }),
       )
-    : check('lots', true, saying('check-lots-good', { count: lots.length }));
+    : seeGoodLots(lots.filter(({ id }) => id !== tins?.id));
+}
+
+/** Tins end with the first lot that does. Where nobody knows when one ends that cannot be counted in, so it is shown. */
+function seeGoodLots(lots: readonly LotAtHand[]): Check {
+  const undated = lots.filter(
+    (lot) => lot.item_kind === 'material' && lot.unit === 'g' && lot.best_before === null,
+  );
+  const which = undated.map(({ number, item_name }) => `${item_name}, ${number}`).join('; ');
+  const facts = { count: lots.length, undated: undated.length, which };
+  return toSee('lots', undated.length > 0, saying('check-lots-good', facts));
 }
 
 async function checkLabels(context: Context, records: RunRecords): Promise<Check[]> {

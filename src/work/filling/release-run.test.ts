@@ -87,6 +87,20 @@ describe('the release', () => {
     expect((await getLot(run.lotId)).lot.status).toBe('released');
   });
 
+  it('counts the lots behind the tins as a trace does, and shows of which nobody knows how long they keep', async () => {
+    const { run } = await closedRun();
+    const { madeOf } = await at.bench.get('traceLot', { params: { id: run.lotId ?? '' } });
+    const lotsCheck = (of: typeof run) => of.checks.find((one) => one.check === 'lots');
+    expect(lotsCheck(run)?.isToSee).toBeFalsy();
+    expect(lotsCheck(run)?.detail.parameters).toMatchObject({ count: madeOf.length, undated: 0 });
+    const { id, version, paid, number } = (await getLot(at.shop.lots.oil)).lot;
+    const body = { version, supplierLot: null, bestBefore: null, paid, reason: 'No date on the paper' };
+    await at.bench.get('correctLot', { params: { id }, body });
+    const seen = lotsCheck(await at.bench.get('getRun', { params: { id: run.id } }));
+    expect(seen).toMatchObject({ isPassed: true, isToSee: true });
+    expect(seen?.detail.parameters).toMatchObject({ undated: 1, which: expect.stringContaining(number) });
+  });
+
   it('is decided once', async () => {
     const { run } = await closedRun();
     expect(codesOf(await release(run.id))).toEqual([]);

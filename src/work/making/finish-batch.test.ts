@@ -30,7 +30,11 @@ describe('the end of a batch', () => {
     await makeFirmBase(at.bench, at.shop, '800');
     const made = await makeBatch(at.bench, inGrams(at.shop.mixtureRevision, '190.8'));
     const { lot } = await at.bench.get('getLot', { params: { id: made.lotId ?? '' } });
-    expect(lot).toMatchObject({ number: 'LB-0001 bowl', status: 'released', bestBefore: '2027-06-30' });
+    expect(lot).toMatchObject({
+      number: 'LB-0001 in the bowl',
+      status: 'released',
+      bestBefore: '2027-06-30',
+    });
   });
 
   it('waits until everything is weighed in', async () => {

@@ -110,7 +110,7 @@ async function planLot(
 }
 
 /** Tins carry the batch's own number, so the mixture in its bowl needs another one. */
-const bowlNumber = (batchNumber: string): string => `${batchNumber} bowl`;
+const bowlNumber = (batchNumber: string): string => `${batchNumber} in the bowl`;
 
 async function writeLot(
   context: Context,

@@ -1,3 +1,4 @@
+import { dirname, resolve } from 'node:path';
 import type { z } from 'zod';
 import type { workshop } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
@@ -20,13 +21,14 @@ export const getWorkshop: UseCase<'getWorkshop'> = async (context) => done(await
 
 /** The workshop as every page opens with it; before the first start it is `empty` and has no details. */
 export async function viewWorkshop(context: Context): Promise<WorkshopView> {
-  const { db } = context.storage;
+  const { db, file } = context.storage;
   const row = await readWorkshop(db);
   const people = await listPeople(db);
   const backup = await findLastBackup(db);
   return {
     state: row === undefined ? 'empty' : 'ready',
     isExample: row?.is_example === 1,
+    folder: dirname(resolve(file)),
     today: await workshopToday(context),
     now: context.machine.now(),
     details: row === undefined ? null : (JSON.parse(row.details) as WorkshopDetails),

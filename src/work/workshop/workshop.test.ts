@@ -1,3 +1,4 @@
+import { dirname, resolve } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
@@ -31,6 +32,8 @@ describe('the first start', () => {
     });
     expect(begun.places.map((place) => place.kind)).toEqual(['retained', 'shelf']);
     expect(begun.scales).toEqual([]);
+    // Of the file that is open, whatever it was started with.
+    expect(begun.folder).toBe(dirname(resolve(bench.context.storage.file)));
   });
 
   it('is one entry of the chain, signed by nobody', async () => {

@@ -45,6 +45,7 @@ export function LabelFields({ editing: { draft, set } }: { readonly editing: Edi
           unit={words.months}
           value={draft.bestBeforeMonths}
           onChange={set('bestBeforeMonths')}
+          hint={words.bestBeforeHint}
         />
         <Field
           label={words.opened}

@@ -46,7 +46,8 @@ export const EMPTY_PRODUCT: ProductDraft = {
   markets: ['GB'],
   functionText: '',
   precautions: '',
-  bestBeforeMonths: '12',
+  // Nobody but the report or a test of how it keeps knows it.
+  bestBeforeMonths: '',
   openedMonths: '',
   price: '',
   faceMm: FACE,

@@ -12,6 +12,7 @@ import { Page } from '../../shell/page.tsx';
 import { useOptionalParam } from '../../shell/use-optional-param.ts';
 import { showAmount } from '../../show/show-amount.ts';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import { CountedSoFar } from './counted-so-far.tsx';
 import { LotFactsFields } from './lot-facts-fields.tsx';
 import { MaterialChoice, useChosenMaterial } from './material-choice.tsx';
 import { textOrNull } from './receive-draft.ts';
@@ -78,6 +79,7 @@ export function OpeningPage() {
           </div>
         </div>
       </Form>
+      <CountedSoFar />
     </Page>
   );
 }

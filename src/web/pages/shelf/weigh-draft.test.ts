@@ -8,8 +8,18 @@ describe('readFound', () => {
     expect(readFound(weighing('29.4', '2.1'), 'g')).toEqual({ ok: true, value: '27.3' });
   });
 
-  it('weighs without a tub where none was entered', () => {
-    expect(readFound(weighing('812', ''), 'g')).toEqual({ ok: true, value: '812' });
+  it('weighs without a tub where that is said, and asks where it is not', () => {
+    expect(readFound(weighing('812', '0'), 'g')).toEqual({ ok: true, value: '812' });
+    expect(readFound(weighing('812', ''), 'g')).toMatchObject({
+      problems: [{ code: 'tare-not-said', where: 'tareGrams' }],
+    });
+  });
+
+  it('refuses less than nothing on the scale at its own figure, whatever the tub weighs', () => {
+    for (const tare of ['', '0', '48.2'])
+      expect(readFound(weighing('-4', tare), 'g')).toMatchObject({
+        problems: [{ code: 'gross-negative', where: 'grossGrams', found: '-4' }],
+      });
   });
 
   it('finds an empty tub empty', () => {

@@ -19,11 +19,17 @@ export interface Weighed {
   readonly pieces?: number;
 }
 
-/** Net = gross - tare, in grams, exact. Refused while a figure is missing or the tub alone weighs more. */
+/**
+ * Net = gross - tare, in grams, exact. Refused while a figure is missing or the tub alone weighs more. A tub that is not
+ * spoken of is asked about: taken as nought, its weight would be booked as butter.
+ */
 export function readNet({ gross, tare }: WeighDraft): Result<Exact> {
   const full = readDecimal(gross, 'grossGrams');
-  const empty = readDecimal(tare === '' ? '0' : tare, 'tareGrams');
   if (!full.ok) return full;
+  if (full.value.lt(0))
+    return refused(problem('gross-negative', 'grossGrams', { found: toText(full.value) }));
+  if (tare.trim() === '') return refused(problem('tare-not-said', 'tareGrams'));
+  const empty = readDecimal(tare, 'tareGrams');
   if (!empty.ok) return empty;
   const net = full.value.minus(empty.value);
   if (net.lt(0)) return refused(problem('tare-above-gross', 'tareGrams', { found: tare, allowed: gross }));
@@ -51,7 +57,7 @@ export function weighedOf(draft: WeighDraft, unit: 'g' | 'pieces'): Result<Weigh
     ok: true,
     value: {
       grossGrams: typedDecimal(draft.gross),
-      tareGrams: draft.tare === '' ? '0' : typedDecimal(draft.tare),
+      tareGrams: typedDecimal(draft.tare),
     },
   };
 }

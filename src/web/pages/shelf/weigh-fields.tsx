@@ -48,6 +48,7 @@ export function WeighFields({ unit, draft, onChange }: Props) {
             unit="g"
             isBench
             value={draft.tare}
+            hint={words.tareHint}
             onChange={set('tare')}
             onTouch={() => setActive('tare')}
           />

@@ -22,8 +22,10 @@ function differenceInWords(difference: string, unit: Lot['unit']): string {
 /** The answer of a weighing while it is being typed. */
 export function WeighSays({ found, lot, onTheBooks }: Props) {
   if (!found.ok) {
-    const isTooHeavy = found.problems.some(({ code }) => code === 'tare-above-gross');
-    return isTooHeavy ? words.below : words.saysNothing(lot.itemName, showAmount(onTheBooks, lot.unit));
+    const is = (wanted: string) => found.problems.some(({ code }) => code === wanted);
+    if (is('tare-above-gross')) return words.below;
+    if (is('tare-not-said')) return words.waitsForTare(lot.itemName);
+    return words.saysNothing(lot.itemName, showAmount(onTheBooks, lot.unit));
   }
   const amount = showAmount(found.value, lot.unit);
   const says = lot.unit === 'g' ? words.says(amount, lot.itemName) : words.saysPieces(amount, lot.itemName);

@@ -8,17 +8,17 @@ import { State } from '../../parts/state.tsx';
 import styles from './first-steps.module.css';
 
 /** Where each step is taken. */
-const PAGES: Readonly<Record<workshop.FirstStep, string>> = {
-  people: '/workshop',
-  place: '/workshop',
-  scale: '/workshop',
-  address: '/workshop',
-  material: '/materials/new',
-  count: '/shelf/opening',
-  formula: '/formulas/new',
-  report: '/reports',
-  product: '/products/new',
-  order: '/orders/new',
+const PAGES: Readonly<Record<workshop.FirstStep, { readonly to: string; readonly hash?: string }>> = {
+  people: { to: '/workshop', hash: 'people' },
+  place: { to: '/workshop', hash: 'places' },
+  scale: { to: '/workshop', hash: 'scales' },
+  address: { to: '/workshop', hash: 'details' },
+  material: { to: '/materials/new' },
+  count: { to: '/shelf/opening' },
+  formula: { to: '/formulas/new' },
+  report: { to: '/reports' },
+  product: { to: '/products/new' },
+  order: { to: '/orders/new' },
 };
 
 /** The whole way to the first batch, with what is done; gone once everything is. */
@@ -42,7 +42,7 @@ export function FirstSteps() {
               {!isDone && <span className="soft">{words.step[step].why}</span>}
             </div>
             {!isDone && (
-              <LinkButton to={PAGES[step]} isAct={step === next}>
+              <LinkButton {...PAGES[step]} isAct={step === next}>
                 {words.step[step].act}
               </LinkButton>
             )}

@@ -44,7 +44,12 @@ const TraceView = ({ trace }: { readonly trace: Trace }) => (
     </Figures>
     <OrderTable trace={trace} />
     <LotTable title={traceWords.wentInto} none={traceWords.wentIntoNone} rows={trace.wentInto} />
-    <LotTable title={traceWords.madeOf} none={traceWords.madeOfNone} rows={trace.madeOf} />
+    <LotTable
+      title={traceWords.madeOf}
+      aside={traceWords.madeOfAside}
+      none={traceWords.madeOfNone}
+      rows={trace.madeOf}
+    />
     {trace.balance && <Balance balance={trace.balance} />}
     {trace.cost && <CostView cost={trace.cost} />}
   </Page>
@@ -59,14 +64,16 @@ interface LotRow {
 
 const LotTable = ({
   title,
+  aside,
   none,
   rows,
 }: {
   readonly title: string;
+  readonly aside?: string;
   readonly none: string;
   readonly rows: readonly LotRow[];
 }) => (
-  <Card title={title} isFlush={rows.length > 0}>
+  <Card title={title} aside={rows.length > 0 && aside} isFlush={rows.length > 0}>
     {rows.length === 0 ? (
       <p className="soft">{none}</p>
     ) : (
@@ -80,7 +87,7 @@ const LotTable = ({
           { head: traceWords.item, cell: (row) => row.lot.itemName },
           ...(rows.some((row) => row.amount !== undefined) ? [AMOUNT] : []),
           { head: traceWords.state, cell: (row) => traceWords.status[row.lot.status] },
-          { head: traceWords.away, cell: (row) => traceWords.steps(row.depth) },
+          { head: traceWords.how, cell: (row) => traceWords.through(row.depth) },
         ]}
       />
     )}

@@ -45,7 +45,7 @@ export function DetailsCard({ details, version }: Props) {
     editing.seen({ details: saved.details ?? draft, version: saved.version });
   };
   return (
-    <Card title={words.title}>
+    <Card title={words.title} anchor="details">
       <Conflict problems={save.problems} editing={editing} describe={describe} onChosen={save.forget} />
       <Form label={words.form} problems={save.problems} onSubmit={() => void submit()}>
         <Field label={words.name} where="details.name" value={draft.name} onChange={set('name')} />

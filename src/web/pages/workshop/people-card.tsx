@@ -14,7 +14,7 @@ const { people: words } = workshopWords;
 export function PeopleCard({ people }: { readonly people: readonly WorkshopPerson[] }) {
   const [asked, setAsked] = useState<string | null>(null);
   return (
-    <Card title={words.title} isFlush>
+    <Card title={words.title} anchor="people" isFlush>
       <List rows={people} keyOf={({ id }) => id} empty={words.none}>
         {({ id, name, isActive }) => (
           <ListFoot>

@@ -13,7 +13,7 @@ const { places: words } = workshopWords;
 export function PlacesCard({ places }: { readonly places: readonly Place[] }) {
   const [isAdding, setAdding] = useState(false);
   return (
-    <Card title={words.title} isFlush>
+    <Card title={words.title} anchor="places" isFlush>
       <List rows={places} keyOf={({ id }) => id} empty={words.none}>
         {({ name, kind }) => (
           <ListRow>

@@ -29,7 +29,7 @@ const weighingOf = ({ readabilityGrams, repeatabilityGrams }: Scale) => ({
 export function ScalesCard({ scales }: { readonly scales: readonly Scale[] }) {
   const [asked, setAsked] = useState<string | null>(null);
   return (
-    <Card title={words.title} isFlush>
+    <Card title={words.title} anchor="scales" isFlush>
       <List rows={scales} keyOf={({ id }) => id} empty={words.none}>
         {(scale) => (
           <>

@@ -34,12 +34,12 @@ const WorkshopView = ({ workshop }: { readonly workshop: Workshop }) => (
         {workshop.details && <DetailsCard details={workshop.details} version={workshop.version} />}
       </div>
       <div className={styles.column}>
-        {workshop.isExample && <OtherWorkshopCard isExample />}
+        {workshop.isExample && <OtherWorkshopCard workshop={workshop} />}
         <BackupCard workshop={workshop} />
         <CheckUpCard />
         <ExportCard />
         <MachineCard />
-        {!workshop.isExample && <OtherWorkshopCard isExample={false} />}
+        {!workshop.isExample && <OtherWorkshopCard workshop={workshop} />}
       </div>
     </div>
   </Page>
