@@ -4,6 +4,7 @@ import { draftOfProduct, EMPTY_PRODUCT, readProductDraft } from './product-draft
 
 const filled = {
   ...EMPTY_PRODUCT,
+  bestBeforeMonths: '12',
   name: 'Larch and lime balm 30 g',
   formulaId: 'f1',
   declaredGrams: '30',
