@@ -227,7 +227,14 @@ export const stockRoutes = {
     summary: 'Oils, butters and label names of the tables that match what is typed',
     query: z.object({ like: z.string().max(100) }),
     output: z.array(
-      z.object({ key: z.string(), name: z.string(), about: z.string(), details: materialDetails.partial() }),
+      z.object({
+        key: z.string(),
+        name: z.string(),
+        about: z.string(),
+        details: materialDetails.partial(),
+        /** By the name of a field of `details`: where its value comes from. Constituents carry their own. */
+        sources: z.record(z.string(), z.string()),
+      }),
     ),
   }),
   getShelf: route({

@@ -36,6 +36,8 @@ export const formulaWords = {
   stageHint: 'What is weighed and worked together, such as Melt, Cool, Whip.',
   total: 'Together',
   addLine: 'Add a line',
+  newMaterial: 'Enter a new material',
+  noMaterial: 'No material is entered yet: enter the first one here; its papers can follow.',
   addStep: 'Add a step',
   lineOf: (number: number) => `Line ${number}`,
   stepOf: (number: number) => `Step ${number}`,

@@ -157,6 +157,20 @@ describe('suggestions', () => {
     });
   });
 
+  it('say of each value that they fill in where it comes from', async () => {
+    for (const like of ['lavender', 'shea butter', 'beeswax', 'orange']) {
+      for (const { details, sources } of await suggest(like)) {
+        for (const field of ['inciEu', 'inciUs', 'botanical', 'cas', 'plantPart', 'process'] as const) {
+          const value = details[field];
+          const isFilled = Array.isArray(value) ? value.length > 0 : Boolean(value);
+          expect([field, sources[field] === undefined]).toEqual([field, !isFilled]);
+        }
+      }
+    }
+    const [shea] = await suggest('shea butter');
+    expect(shea?.sources.inciEu).toMatch(/\w+ \w+/);
+  });
+
   it('find by any spelling, without case and accents, and by several words', async () => {
     expect((await suggest('Lavandula officinalis oil'))[0]?.key).toBe('oil-lavender');
     expect((await suggest('CUPUAÇU'))[0]?.details.inciEu).toBe('Theobroma Grandiflorum Seed Butter');

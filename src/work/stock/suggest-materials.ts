@@ -1,10 +1,14 @@
 import { done } from '../../core/problem.ts';
 import {
+  type Evidence,
   essentialOilSources,
   essentialOils,
   type InciName,
   inciNames,
+  inciSources,
   type OilConstituent,
+  type ReferenceSource,
+  type SourcedRow,
 } from '../../reference/index.ts';
 import { say } from '../../words/index.ts';
 import type { UseCase } from '../use-case.ts';
@@ -14,6 +18,8 @@ import { type Searchable, searchNames } from './search-names.ts';
 type Suggestion = Searchable & {
   readonly about: string;
   readonly details: Partial<MaterialDetails>;
+  /** By field: where what is filled in comes from. */
+  readonly sources: Readonly<Record<string, string>>;
 };
 
 /** As long as a text of the contract may be. */
@@ -24,7 +30,17 @@ const MOST = 20;
 /** Facts of the tables for a new material; each keeps how it is known, and a supplier's paper replaces it. */
 export const suggestMaterials: UseCase<'suggestMaterials'> = async (_context, { query }) => {
   const found = searchNames(allSuggestions(), query.like);
-  return done(found.slice(0, MOST).map(({ key, name, about, details }) => ({ key, name, about, details })));
+  return done(
+    found
+      .slice(0, MOST)
+      .map(({ key, name, about, details, sources }) => ({
+        key,
+        name,
+        about,
+        details,
+        sources: { ...sources },
+      })),
+  );
 };
 
 let gathered: readonly Suggestion[] | undefined;
@@ -46,6 +62,26 @@ const aboutText = (parts: readonly (string | undefined)[], confidence: string): 
     ...parts.filter((part) => part !== undefined && part !== ''),
     ...(confidence === 'memory' ? [say({ code: 'known-from-memory', parameters: {} })] : []),
   ].join(', ');
+
+/** The table's own title, and whether anybody has seen it there. */
+function sayEvidence({ source, confidence }: Evidence, sources: readonly ReferenceSource[]): string {
+  const title = sources.find((one) => one.id === source)?.title ?? source;
+  return confidence === 'memory' ? `${title}, ${say({ code: 'known-from-memory', parameters: {} })}` : title;
+}
+
+/** Each field that was filled in, with its own evidence, else its row's. */
+const sourcesOf = (
+  fields: Readonly<Record<string, unknown>>,
+  row: SourcedRow,
+  sources: readonly ReferenceSource[],
+): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(fields)
+      .filter(([, value]) => value !== undefined && value !== null && value !== '' && !isEmptyList(value))
+      .map(([field]) => [field, sayEvidence(row.evidence?.[field] ?? row, sources)]),
+  );
+
+const isEmptyList = (value: unknown): boolean => Array.isArray(value) && value.length === 0;
 
 const EMPTY = { kind: 'ingredient', botanical: '', plantPart: null, process: null, role: null } as const;
 
@@ -75,6 +111,21 @@ function suggestOil(oil: (typeof essentialOils)[number], label: InciName | undef
         code: 'known-from-tables',
         parameters: { sources: [...new Set(constituents.map((one) => one.source))].join('; ') },
       }).slice(0, LONGEST),
+    },
+    sources: {
+      ...sourcesOf(
+        {
+          name: oil.name,
+          inciEu: oil.inciEu,
+          botanical: oil.botanical,
+          cas: oil.cas,
+          plantPart: oil.plantPart,
+          process: oil.process,
+        },
+        oil,
+        essentialOilSources,
+      ),
+      ...(label && sourcesOf({ inciUs: label.inciUs }, label, inciSources)),
     },
   };
 }
@@ -131,5 +182,6 @@ function suggestName(row: InciName): Suggestion {
       role: ROLES[row.group] ?? null,
       constituents: [],
     },
+    sources: sourcesOf({ name, inciEu: row.inciEu, inciUs: row.inciUs, cas: row.cas }, row, inciSources),
   };
 }

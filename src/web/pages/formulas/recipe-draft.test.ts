@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { detailsOf, draftOf, emptyLine, emptyStep, percentOf, totalGrams } from './recipe-draft.ts';
+import {
+  detailsOf,
+  draftOf,
+  emptyLine,
+  emptyStep,
+  percentOf,
+  totalGrams,
+  withMaterial,
+} from './recipe-draft.ts';
 
 const blank = draftOf({
   id: 'f',
@@ -43,5 +51,17 @@ describe('recipe draft', () => {
   it('takes one typed setting time as both ends of the range', () => {
     expect(detailsOf({ ...blank, settingLeast: '12' }).settingHours).toEqual({ least: 12, most: 12 });
     expect(detailsOf(blank).settingHours).toBeNull();
+  });
+});
+
+describe('a material that was just entered', () => {
+  it('goes into the first line without one, else into a line of its own', () => {
+    const [empty, full] = [emptyLine('Melt'), { ...emptyLine('Melt'), item: 'material:a', grams: '5' }];
+    expect(withMaterial([full, empty], 'b').map((line) => line.item)).toEqual(['material:a', 'material:b']);
+    expect(withMaterial([full], 'b').map(({ item, stage }) => [item, stage])).toEqual([
+      ['material:a', 'Melt'],
+      ['material:b', 'Melt'],
+    ]);
+    expect(withMaterial([], 'b').map((line) => line.item)).toEqual(['material:b']);
   });
 });

@@ -57,6 +57,15 @@ export const emptyStep = (stage: string): DraftStep => ({
   caution: '',
 });
 
+/** Takes a material into the first line that has none chosen, else into a line of its own. */
+export function withMaterial(lines: readonly DraftLine[], id: string): DraftLine[] {
+  const item = `material:${id}`;
+  const free = lines.find((line) => line.item === '');
+  return free
+    ? lines.map((line) => (line === free ? { ...line, item } : line))
+    : [...lines, { ...emptyLine(lines.at(-1)?.stage ?? 'Melt'), item }];
+}
+
 /** The form's first state: the latest revision, or one empty line. */
 export function draftOf(formula: Formula): RecipeDraft {
   const details = formula.latest?.details;

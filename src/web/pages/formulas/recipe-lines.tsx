@@ -11,15 +11,18 @@ interface Props {
   readonly draft: RecipeDraft;
   readonly onChange: (lines: readonly DraftLine[]) => void;
   readonly choices: readonly (Choice & { readonly about?: string })[];
+  /** For what is in no list yet. */
+  readonly onNewMaterial: () => void;
 }
 
 /** Lines in grams, with their percent beside them as they are typed. */
-export function RecipeLines({ draft, onChange, choices }: Props) {
+export function RecipeLines({ draft, onChange, choices, onNewMaterial }: Props) {
   const { lines } = draft;
   const change = (key: string, part: Partial<DraftLine>) =>
     onChange(lines.map((line) => (line.key === key ? { ...line, ...part } : line)));
   return (
     <FieldGroup title={formulaWords.linesTitle}>
+      {choices.length === 0 && <p>{formulaWords.noMaterial}</p>}
       {lines.map((line, index) => (
         <fieldset key={line.key} className={styles.line} aria-label={formulaWords.lineOf(index + 1)}>
           <div className={styles.stage}>
@@ -66,6 +69,7 @@ export function RecipeLines({ draft, onChange, choices }: Props) {
         <Button onPress={() => onChange([...lines, emptyLine(lines.at(-1)?.stage ?? 'Melt')])}>
           {formulaWords.addLine}
         </Button>
+        <Button onPress={onNewMaterial}>{formulaWords.newMaterial}</Button>
         <p aria-live="polite">
           <strong>
             {formulaWords.total}: {sayGrams(totalGrams(draft))}

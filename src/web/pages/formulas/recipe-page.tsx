@@ -1,4 +1,5 @@
 import { useNavigate, useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { formulaWords, partWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
@@ -11,9 +12,10 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
+import { NewMaterialDialog } from '../materials/new-material-dialog.tsx';
 import type { Formula } from './formula.ts';
 import { JudgedFields } from './judged-fields.tsx';
-import { detailsOf, draftOf } from './recipe-draft.ts';
+import { detailsOf, draftOf, withMaterial } from './recipe-draft.ts';
 import { RecipeLines } from './recipe-lines.tsx';
 import { RecipeSteps } from './recipe-steps.tsx';
 
@@ -45,6 +47,7 @@ function RecipeForm({ formula, formulas, materials }: Props) {
   const { draft, set, isChanged } = useDraft(draftOf(formula));
   const save = useWrite('saveRevision');
   const letGo = useUnsaved(isChanged);
+  const [isEntering, setEntering] = useState(false);
   const navigate = useNavigate();
   const choices = [
     ...formulas
@@ -73,7 +76,12 @@ function RecipeForm({ formula, formulas, materials }: Props) {
         problems={save.problems}
         onSubmit={() => void submit()}
       >
-        <RecipeLines draft={draft} onChange={set('lines')} choices={choices} />
+        <RecipeLines
+          draft={draft}
+          onChange={set('lines')}
+          choices={choices}
+          onNewMaterial={() => setEntering(true)}
+        />
         <RecipeSteps draft={draft} onChange={set('steps')} />
         <JudgedFields draft={draft} set={set} isBase={formula.kind === 'base'} />
         <FormActions>
@@ -83,6 +91,12 @@ function RecipeForm({ formula, formulas, materials }: Props) {
           <LinkButton to={`/formulas/${formula.id}`}>{partWords.cancel}</LinkButton>
         </FormActions>
       </Form>
+      {isEntering && (
+        <NewMaterialDialog
+          onClose={() => setEntering(false)}
+          onMade={(id) => set('lines')(withMaterial(draft.lines, id))}
+        />
+      )}
     </Page>
   );
 }

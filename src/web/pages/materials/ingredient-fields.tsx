@@ -7,6 +7,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { ConstituentFields } from './constituent-fields.tsx';
 import type { MaterialDraft } from './material-draft.ts';
 import { OriginFields } from './origin-fields.tsx';
+import type { SourceOf } from './source-of.ts';
 import { StatementFields } from './statement-fields.tsx';
 
 const { form: words } = materialWords;
@@ -20,7 +21,20 @@ const LABEL_FIELDS = [
   ['process', words.process],
 ] as const;
 
-export function IngredientFields({ editing }: { readonly editing: Editing<MaterialDraft> }) {
+/** Where nothing says where it comes from. */
+const HINTS = {
+  botanical: undefined,
+  cas: words.casHint,
+  plantPart: words.plantPartHint,
+  process: words.processHint,
+} as const;
+
+interface Props {
+  readonly editing: Editing<MaterialDraft>;
+  readonly sourceOf: SourceOf;
+}
+
+export function IngredientFields({ editing, sourceOf }: Props) {
   const { draft, set } = editing;
   return (
     <>
@@ -30,13 +44,14 @@ export function IngredientFields({ editing }: { readonly editing: Editing<Materi
           where="details.inciEu"
           value={draft.inciEu}
           onChange={set('inciEu')}
-          hint={words.inciHint}
+          hint={sourceOf('inciEu') ?? words.inciHint}
         />
         <Field
           label={words.inciUs}
           where="details.inciUs"
           value={draft.inciUs}
           onChange={set('inciUs')}
+          hint={sourceOf('inciUs')}
           isOptional
         />
         <SideBySide>
@@ -47,7 +62,7 @@ export function IngredientFields({ editing }: { readonly editing: Editing<Materi
               where={`details.${key}`}
               value={draft[key]}
               onChange={set(key)}
-              hint={key === 'cas' ? words.casHint : undefined}
+              hint={sourceOf(key) ?? HINTS[key]}
               isOptional
             />
           ))}

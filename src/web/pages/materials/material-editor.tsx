@@ -13,16 +13,19 @@ import { describeMaterial } from './describe-material.ts';
 import type { Material, MaterialDetails } from './material.ts';
 import { draftOfMaterial, readMaterialDraft } from './material-draft.ts';
 import { MaterialFields } from './material-fields.tsx';
+import { sourceOf } from './source-of.ts';
 
 interface Props {
   readonly first: MaterialDetails;
   /** Left out: a new one. */
   readonly material?: Material;
+  /** By field: where what is filled in comes from. */
+  readonly sources?: Readonly<Record<string, string>>;
 }
 
 const { form: words } = materialWords;
 
-export function MaterialEditor({ first, material }: Props) {
+export function MaterialEditor({ first, material, sources = {} }: Props) {
   const editing = useEditing(material ?? { version: 0, details: first }, ({ details }) =>
     draftOfMaterial(details),
   );
@@ -47,7 +50,10 @@ export function MaterialEditor({ first, material }: Props) {
         onChosen={save.forget}
       />
       <Form label={words.label} problems={save.problems} onSubmit={() => void submit()}>
-        <MaterialFields editing={editing} />
+        <MaterialFields
+          editing={editing}
+          sourceOf={sourceOf(editing.draft, draftOfMaterial(first), sources)}
+        />
         <FormActions>
           <Button type="submit" isAct isBusy={save.isBusy}>
             {words.save}

@@ -7,11 +7,17 @@ import { BuyingFields } from './buying-fields.tsx';
 import { IngredientFields } from './ingredient-fields.tsx';
 import type { MaterialDraft } from './material-draft.ts';
 import { PackagingFields } from './packaging-fields.tsx';
+import type { SourceOf } from './source-of.ts';
 
 const { form: words } = materialWords;
 const KINDS = Object.entries(termWords.materialKind).map(([id, name]) => ({ id, name }));
 
-export function MaterialFields({ editing }: { readonly editing: Editing<MaterialDraft> }) {
+interface Props {
+  readonly editing: Editing<MaterialDraft>;
+  readonly sourceOf: SourceOf;
+}
+
+export function MaterialFields({ editing, sourceOf }: Props) {
   const { draft, set } = editing;
   return (
     <>
@@ -27,7 +33,7 @@ export function MaterialFields({ editing }: { readonly editing: Editing<Material
           where="details.name"
           value={draft.name}
           onChange={set('name')}
-          hint={words.nameHint}
+          hint={sourceOf('name') ?? words.nameHint}
         />
         <Field
           label={words.supplier}
@@ -38,7 +44,7 @@ export function MaterialFields({ editing }: { readonly editing: Editing<Material
         />
       </SideBySide>
       {draft.kind === 'ingredient' ? (
-        <IngredientFields editing={editing} />
+        <IngredientFields editing={editing} sourceOf={sourceOf} />
       ) : (
         <PackagingFields editing={editing} />
       )}

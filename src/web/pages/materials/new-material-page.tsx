@@ -15,10 +15,18 @@ import { MaterialEditor } from './material-editor.tsx';
 
 const { start: words } = materialWords;
 
+interface Chosen {
+  readonly first: MaterialDetails;
+  /** By field: where what is filled in comes from. */
+  readonly sources: Readonly<Record<string, string>>;
+}
+
 /** First what the tables know, then the form with it filled in. */
 export function NewMaterialPage() {
-  const [first, setFirst] = useState<MaterialDetails | null>(null);
-  if (first === null) return <ChooseStart onChosen={setFirst} />;
+  const [chosen, setChosen] = useState<Chosen | null>(null);
+  if (chosen === null)
+    return <ChooseStart onChosen={(details, sources) => setChosen({ first: details, sources })} />;
+  const { first, sources } = chosen;
   return (
     <Page
       title={materialWords.startTitle}
@@ -27,12 +35,16 @@ export function NewMaterialPage() {
       soft={words.soft}
       isNarrow
     >
-      <MaterialEditor first={first} />
+      <MaterialEditor first={first} sources={sources} />
     </Page>
   );
 }
 
-function ChooseStart({ onChosen }: { readonly onChosen: (details: MaterialDetails) => void }) {
+interface StartProps {
+  readonly onChosen: (details: MaterialDetails, sources: Chosen['sources']) => void;
+}
+
+function ChooseStart({ onChosen }: StartProps) {
   const [typed, setTyped] = useState('');
   const like = useSettled(typed.trim());
   const found = useRead(
@@ -41,8 +53,8 @@ function ChooseStart({ onChosen }: { readonly onChosen: (details: MaterialDetail
     { isWanted: like.length > 1, keepsLast: true },
   );
   const suggestions = like.length > 1 ? (found.data ?? []) : [];
-  const start = (details: Partial<MaterialDetails>) =>
-    onChosen({ ...EMPTY_MATERIAL, name: typed.trim(), ...details });
+  const start = (details: Partial<MaterialDetails>, sources: Chosen['sources'] = {}) =>
+    onChosen({ ...EMPTY_MATERIAL, name: typed.trim(), ...details }, sources);
   return (
     <Page
       title={materialWords.startTitle}
@@ -61,14 +73,14 @@ function ChooseStart({ onChosen }: { readonly onChosen: (details: MaterialDetail
       {like.length > 1 && (
         <Card title={words.list} isFlush>
           <List rows={suggestions} keyOf={({ key }) => key} empty={words.none}>
-            {({ name, about, details }) => (
+            {({ name, about, details, sources }) => (
               <ListFoot>
                 <span>
                   <strong>{name}</strong>
                   <br />
                   <span className="soft small">{about}</span>
                 </span>
-                <Button onPress={() => start(details)} label={`${words.take}: ${name}`}>
+                <Button onPress={() => start(details, sources)} label={`${words.take}: ${name}`}>
                   {words.take}
                 </Button>
               </ListFoot>
