@@ -9,6 +9,8 @@ export const fillWeight = z.object({
   tareGrams: z.string(),
   netGrams: z.string(),
   verdict: z.enum(['inside', 'too-light', 'heavy']),
+  /** What a tin that is too light lies below; null of any other. */
+  lightBy: z.enum(['label', 'limit-1', 'limit-2']).nullable(),
   /** Net less the scale's worst error. */
   surelyGrams: z.string(),
   isStruck: z.boolean(),
@@ -59,9 +61,13 @@ export const runView = z.object({
   tareGrams: z.string().nullable(),
   scale: z.object({ id: f.id, name: z.string(), readabilityGrams: z.string(), worstErrorGrams: z.string() }),
   bulkOnHandGrams: z.string(),
+  /** The sample that was planned with the batch. */
+  plannedSampleGrams: z.string().nullable(),
   weights: z.array(fillWeight),
   summary: z.object({
     filled: z.number(),
+    /** Tins that are too light as they are. */
+    tooLight: z.number(),
     stillToFill: z.number(),
     /** As many more as the bowl still holds at the aimed fill. */
     bowlHolds: z.number(),

@@ -22,6 +22,8 @@ export interface RunHead extends FillingRunRow {
   /** The mixture in its bowl. */
   readonly bulk_lot_id: string | null;
   readonly made_at: string | null;
+  /** As the batch was planned. */
+  readonly planned_sample_ug: number | null;
   readonly is_closed: boolean;
   readonly verdict: string | null;
 }
@@ -37,6 +39,7 @@ const selectRuns = (db: Reader) =>
     .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
     .selectAll('filling_run')
     .select(['batch.number as batch_number', 'batch.formula_id', 'batch.revision_id', 'batch.purpose'])
+    .select('batch.retained_ug as planned_sample_ug')
     .select(['batch_close.lot_id as bulk_lot_id', 'closed.happened_at as made_at'])
     .select(['run_close.entry_id as close_id', 'release.verdict'])
     .orderBy('started.seq', 'desc');

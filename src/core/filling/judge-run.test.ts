@@ -26,6 +26,16 @@ describe('verdict of a filling run', () => {
     expect(found.standardDeviationGrams?.toNumber()).toBeCloseTo(Math.sqrt(0.28 / 3), 9);
   });
 
+  it('does not take a tin that is too light for filled', () => {
+    expect(judge({ netGrams: ['80.4', '80.199', '70'] })).toMatchObject({ tooLight: 2, stillToFill: 11 });
+    // Limits of 35 g by SI 2006/659, Schedule 3 (9 % taken up: 3.2 g): 31.8 and 28.6 g. Of 7 tins none may lie below the first.
+    const average = { basis: 'average', declaredGrams: 35, wanted: 7, scaleErrorGrams: 0 } as const;
+    const six = ['35.2', '35.1', '35.3', '35.2', '31', '25.8'];
+    expect(judge({ ...average, netGrams: six })).toMatchObject({ filled: 6, tooLight: 2, stillToFill: 3 });
+    // Of 20 one may.
+    expect(judge({ ...average, wanted: 20, netGrams: six })).toMatchObject({ tooLight: 1, stillToFill: 15 });
+  });
+
   it('rejects for one tin that may lie below the label by the scale’s error', () => {
     expect(judge({ netGrams: ['80.2', '80.4'] })).toMatchObject({ verdict: 'accept', belowNominal: 0 });
     expect(judge({ netGrams: ['80.199', '80.4'] })).toMatchObject({

@@ -19,6 +19,9 @@ export interface Run {
 
 export interface RunVerdict {
   readonly filled: number;
+  /** Tins that do not stay as they are: too light, and by the average way more of them than may lie below limit 1. */
+  readonly tooLight: number;
+  /** A tin that is too light is none yet. */
   readonly stillToFill: number;
   readonly totalGrams: Exact;
   readonly meanGrams: Exact | null;
@@ -52,9 +55,11 @@ export function judgeRun(run: Run, tables: PackTestTables): Result<RunVerdict> {
   const { declaredGrams, netGrams, scaleErrorGrams, basis, wanted } = run;
   const found = findTolerableError(declaredGrams, 'up-0.1', tables, 'declaredGrams');
   const limits = found.ok ? found.value : null;
+  const tooLight = countTooLight(run, basis === 'average' ? limits : null, tables);
   const counts = {
     filled: netGrams.length,
-    stillToFill: run.isOver ? 0 : Math.max(0, wanted - netGrams.length),
+    tooLight,
+    stillToFill: run.isOver ? 0 : Math.max(0, wanted - netGrams.length + tooLight),
     belowLimit1: limits ? countBelow(netGrams, limits.limit1) : 0,
     belowLimit2: limits ? countBelow(netGrams, limits.limit2) : 0,
     judgedBy: limits === null ? ('minimum' as const) : basis,
@@ -94,6 +99,16 @@ function judgeTins(run: Run, limits: TolerableError | null, tables: PackTestTabl
     broken: judged.broken,
     decidedBy: judged.broken[0] ?? (isAverage ? ('all-rules' as const) : ('below-nominal' as const)),
   };
+}
+
+/** Each net weight less the scale's error against the label or, by the average way, against the limits. */
+function countTooLight(run: Run, limits: TolerableError | null, tables: PackTestTables): number {
+  const { declaredGrams, netGrams, scaleErrorGrams } = run;
+  const floor = limits ? limits.limit1 : exact(declaredGrams);
+  const light = countBelow(netGrams, floor.plus(scaleErrorGrams));
+  if (limits === null) return light;
+  const inadequate = countBelow(netGrams, limits.limit2);
+  return inadequate + Math.max(0, light - inadequate - mayLieBelow(run, tables));
 }
 
 /** Below 100 tins the reference test's share, from 100 on the working figure of packers' second rule. */

@@ -20,6 +20,15 @@ export const fillingWords = {
   enter: 'Keep this tin',
   tinNumber: (number: number) => `Tin ${number}`,
   verdicts: { inside: 'right', 'too-light': 'too light', heavy: 'heavy' },
+  /** T1 and T2 of the average system: nominal less one and less two tolerable errors. */
+  lightBy: {
+    label: 'below the label',
+    'limit-1': 'short by more than the tolerable error (below T1)',
+    'limit-2': 'short by more than twice the tolerable error (below T2): may not be sold at all',
+  },
+  takeOut: 'Take this tin out',
+  takeOutOf: (number: number) => `Take tin ${number} out`,
+  takenOut: 'Too light: taken out, to be filled up or left out',
   surely: (grams: string) => `${grams} with the scale’s error taken off`,
   weights: 'Tins so far',
   tin: 'Tin',
@@ -36,7 +45,7 @@ export const fillingWords = {
   meanOf: (tins: number) =>
     tins === 1 ? 'The one tin that counts' : `Mean of the ${sayDecimal(tins)} tins that count`,
   mean: 'Mean',
-  giveaway: 'Given away',
+  giveaway: 'Given away in each tin, on average',
   plotLabel: (count: number, declared: string) =>
     `${sayDecimal(count)} tins against the declared ${declared} g`,
   close: 'Filling is over',
@@ -76,8 +85,12 @@ export const fillingWords = {
   amount: 'How much',
   costs: 'Cost',
   bestBefore: (day: string) => `Best before ${day}`,
-  limits: (error: string, one: string, two: string) =>
-    `Tolerable error ${error} g: limit 1 at ${one} g, limit 2 at ${two} g (average way).`,
+  limits: {
+    minimum: (error: string, _one: string, two: string) =>
+      `By the minimum way no tin may lie below the label. The law’s tolerable error is ${error} g: a tin below ${two} g (T2) may not be sold at all.`,
+    average: (error: string, one: string, two: string) =>
+      `The tolerable error is ${error} g: few tins may lie below ${one} g (T1), and one below ${two} g (T2) may not be sold at all.`,
+  },
 };
 
 export const labelWords = {

@@ -135,6 +135,7 @@ export const makingWords = {
           : '',
   wantedMinutes: (minutes: string) => `${minutes} min`,
   allDone: 'Everything is in. What came out?',
+  wentIn: (grams: string) => `${grams} went in.`,
   allDoneSoft: 'Weigh bowl or tub: gross less tare.',
   gross: 'Gross',
   tare: 'Tare',

@@ -38,7 +38,7 @@ export const workFillingProblems = {
   },
   'light-tins-left': {
     says: '{found, plural, one {One tin is} other {# tins are}} too light: {found, plural, one {number} other {numbers}} {numbers}.',
-    mend: 'Fill up or put aside, strike the old weight, and weigh again.',
+    mend: 'Fill them up and weigh them again, or leave them out; either way take the old weight out of the run.',
   },
   'bowl-held-less': {
     says: 'The bowl held {allowed} g; {filled} g in tins, {retained} g kept and {left} g left make {found} g with what other runs filled.',

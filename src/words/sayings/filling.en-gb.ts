@@ -3,7 +3,9 @@ export const fillingSayings = {
   'run-begins': 'Fill {wanted, plural, one {# tin} other {# tins}}, {aimGrams} g each.',
   'run-goes-on': '{filled} filled, {stillToFill} to go, {aimGrams} g each.',
   'run-has-light-tins':
-    '{count, plural, one {# tin is} other {# tins are}} too light: fill up or put aside, then strike the old weight.',
+    '{count, plural, one {# tin is} other {# tins are}} too light: fill up and weigh again, or leave out; either way take the old weight out. {stillToFill, plural, =0 {} one {# more is to be filled.} other {# more are to be filled.}}',
+  'run-mean-too-low':
+    'On average the tins hold less than the label states: fill up the lightest, or fill the next ones fuller.',
   'run-bowl-is-empty':
     '{filled} filled; the bowl holds no more, and {stillToFill, plural, one {# tin is} other {# tins are}} not filled.',
   'run-is-full': 'All {filled} filled. Weigh what is left in the bowl and close the run.',

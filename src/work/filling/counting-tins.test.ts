@@ -45,5 +45,11 @@ describe('mean and giveaway of a run', () => {
     // Limits of 35 g: 31.8 and 28.6 g. Nets of 36, 30 and 28.5 g.
     await fillAll(run.id, '47.40', '41.40', '39.90');
     expect(await summaryOf(run.id)).toMatchObject({ filled: 3, counting: 2, meanGrams: '33' });
+    // Of five none may lie below limit 1: both light ones are still to be filled.
+    expect(await summaryOf(run.id)).toMatchObject({ tooLight: 2, stillToFill: 4 });
+    const { weights, sentence, plannedSampleGrams } = await at.bench.get('getRun', { params: { id: run.id } });
+    expect(weights.map(({ lightBy }) => lightBy)).toEqual([null, 'limit-1', 'limit-2']);
+    expect(sentence).toMatchObject({ code: 'run-has-light-tins', parameters: { count: 2, stillToFill: 4 } });
+    expect(plannedSampleGrams).toBe('10');
   });
 });

@@ -16,10 +16,10 @@ export function sayRun(
   }
   if (state === 'closed') return saying('run-waits-for-release', { units: close?.units ?? 0 });
   const aimGrams = gramsText(head.aim_ug);
-  const { filled, stillToFill, bowlHolds, belowNominal, belowLimit2 } = summary;
+  const { filled, stillToFill, bowlHolds, tooLight } = summary;
   if (filled === 0) return saying('run-begins', { wanted: head.wanted, aimGrams });
-  if (summary.verdict === 'reject')
-    return saying('run-has-light-tins', { count: Math.max(belowNominal, belowLimit2, 1) });
+  if (tooLight > 0) return saying('run-has-light-tins', { count: tooLight, stillToFill });
+  if (summary.verdict === 'reject') return saying('run-mean-too-low');
   if (stillToFill === 0) return saying('run-is-full', { filled });
   if (bowlHolds === 0) return saying('run-bowl-is-empty', { filled, stillToFill });
   return saying('run-goes-on', { filled, stillToFill, aimGrams });

@@ -8,7 +8,7 @@ import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { findRunBestBefore } from './best-before.ts';
-import { countingTins, judgeRecords, judgeWeight } from './judge-records.ts';
+import { countingTins, judgeRecords, judgeWeight, netGramsOf } from './judge-records.ts';
 import { checkRelease, readChecks } from './release-checks.ts';
 import { gatherRun, netUgOf, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
@@ -51,6 +51,7 @@ export async function viewRecords(context: Context, records: RunRecords): Promis
       readabilityGrams: records.scale?.readability_grams ?? '',
       worstErrorGrams: gramsText(head.scale_error_ug),
     },
+    plannedSampleGrams: head.planned_sample_ug === null ? null : gramsText(head.planned_sample_ug),
     bulkOnHandGrams: gramsText(records.bowl?.on_hand ?? 0),
     weights: records.weights.map((row) => viewWeight(records, row, verdict)),
     summary,
@@ -86,11 +87,18 @@ function viewWeight(records: RunRecords, row: SignedWeight, verdict: RunVerdict)
     tareGrams: gramsText(row.tare_ug),
     netGrams: gramsText(row.gross_ug - row.tare_ug),
     verdict: judged.verdict,
+    lightBy: judged.verdict === 'too-light' ? lightBy(row, verdict) : null,
     surelyGrams: toText(judged.surelyGrams),
     isStruck: row.is_struck,
     at: row.happened_at,
     by: row.person_name,
   };
+}
+
+function lightBy(row: SignedWeight, { limits }: RunVerdict): 'label' | 'limit-1' | 'limit-2' {
+  const net = netGramsOf(row);
+  if (limits && net.lt(limits.limit2)) return 'limit-2';
+  return limits && net.lt(limits.limit1) ? 'limit-1' : 'label';
 }
 
 /** A thousandth of a gram is finer than any bench scale that fills tins: for reading only, nothing is judged by it. */
@@ -102,6 +110,7 @@ function summarise(records: RunRecords, verdict: RunVerdict): RunView['summary']
   const counted = judgeRecords(records, tins);
   return {
     filled: verdict.filled,
+    tooLight: verdict.tooLight,
     stillToFill: verdict.stillToFill,
     bowlHolds: bowlHolds(records),
     counting: tins.length,

@@ -15,7 +15,7 @@ import type { Run } from './run.ts';
 export function CloseRun({ run }: { readonly run: Run }) {
   const { draft, set, isChanged } = useDraft({
     keeps: true,
-    sample: '',
+    sample: run.plannedSampleGrams ?? '',
     why: '',
     left: '0',
     tins: '0',

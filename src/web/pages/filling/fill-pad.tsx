@@ -14,6 +14,8 @@ import { Dock } from '../making/dock.tsx';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
 import type { Run } from './run.ts';
+import { sayFill } from './say-fill.ts';
+import { TakeOut } from './take-out.tsx';
 
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
 
@@ -50,11 +52,11 @@ export function FillPad({ run }: { readonly run: Run }) {
           {wrong && <State kind="stop">{Object.values(sayProblem(wrong)).join(' ')}</State>}
           {!wrong && last && (
             <State kind={KINDS[last.verdict]}>
-              {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)},{' '}
-              {fillingWords.verdicts[last.verdict]}
+              {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
             </State>
           )}
         </p>
+        {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
         {run.tareGrams === null && (
           <SideBySide>
             <Field

@@ -62,11 +62,13 @@ const Summary = ({ run }: { readonly run: Run }) => {
       <Figures>
         <Figure label={fillingWords.declared} value={run.declaredGrams} unit="g" />
         <Figure label={fillingWords.aimNet} value={run.aimGrams} unit="g" />
-        <Figure
-          label={fillingWords.still}
-          value={run.summary.stillToFill}
-          hint={`${fillingWords.bowl}: ${run.summary.bowlHolds}`}
-        />
+        {run.state === 'filling' && (
+          <Figure
+            label={fillingWords.still}
+            value={run.summary.stillToFill}
+            hint={`${fillingWords.bowl}: ${run.summary.bowlHolds}`}
+          />
+        )}
         <Figure
           label={
             run.summary.counting === run.summary.filled
@@ -74,7 +76,7 @@ const Summary = ({ run }: { readonly run: Run }) => {
               : fillingWords.meanOf(run.summary.counting)
           }
           value={run.summary.meanGrams === null ? '–' : briefGrams(run.summary.meanGrams)}
-          unit="g"
+          unit={run.summary.meanGrams === null ? undefined : 'g'}
           hint={
             run.summary.giveawayGrams === null
               ? undefined
@@ -84,7 +86,11 @@ const Summary = ({ run }: { readonly run: Run }) => {
       </Figures>
       {run.tolerableErrorGrams !== null && (
         <p className="soft small">
-          {fillingWords.limits(run.tolerableErrorGrams, run.limit1Grams ?? '', run.limit2Grams ?? '')}
+          {fillingWords.limits[run.fillBasis](
+            run.tolerableErrorGrams,
+            run.limit1Grams ?? '',
+            run.limit2Grams ?? '',
+          )}
         </p>
       )}
       {kept.length > 0 && (

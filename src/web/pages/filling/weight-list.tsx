@@ -5,6 +5,8 @@ import { State } from '../../parts/state.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import { AskReason } from '../making/ask-reason.tsx';
 import type { Run } from './run.ts';
+import { sayFill } from './say-fill.ts';
+import { TakeOut } from './take-out.tsx';
 
 type Weight = Run['weights'][number];
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
@@ -36,7 +38,14 @@ export const WeightList = ({ run }: { readonly run: Run }) => (
 
 const strikeColumn = (run: Run): Column<Weight> => ({
   head: fillingWords.strike,
-  cell: (weight) => (weight.isStruck ? '' : <StrikeFill run={run} weight={weight} />),
+  cell: (weight) => {
+    if (weight.isStruck) return '';
+    return weight.verdict === 'too-light' ? (
+      <TakeOut run={run} weight={weight} />
+    ) : (
+      <StrikeFill run={run} weight={weight} />
+    );
+  },
 });
 
 const Verdict = ({ weight }: { readonly weight: Weight }) =>
@@ -44,7 +53,7 @@ const Verdict = ({ weight }: { readonly weight: Weight }) =>
     <State kind="plain">{fillingWords.struck}</State>
   ) : (
     <>
-      <State kind={KINDS[weight.verdict]}>{fillingWords.verdicts[weight.verdict]}</State>{' '}
+      <State kind={KINDS[weight.verdict]}>{sayFill(weight)}</State>{' '}
       <span className="soft small">{fillingWords.surely(`${weight.surelyGrams} g`)}</span>
     </>
   );

@@ -1,4 +1,5 @@
-import { readDecimal, toText } from '../../../core/quantity/index.ts';
+import { problem } from '../../../core/problem.ts';
+import { readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
 import { makingWords, sayGrams } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
@@ -20,12 +21,23 @@ export function FinishScreen({ batch }: { readonly batch: Batch }) {
   const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.yield`, { gross: '', tare: '' });
   const finish = useWrite('finishBatch');
   const net = netText(draft.gross, draft.tare);
+  const wentIn = sumOf(
+    batch.screens.flatMap((screen) =>
+      screen.kind === 'addition' && screen.done ? [screen.done.actualGrams] : [],
+    ),
+  );
   async function submit() {
+    if (net.startsWith('-') || net === '0') {
+      const figures = { found: typedDecimal(draft.tare), allowed: typedDecimal(draft.gross) };
+      return finish.refuse([problem('weighed-nothing', 'tareGrams', figures)]);
+    }
     if (await finish.write({ params: { id: batch.id }, body: { yieldGrams: net } })) forget();
   }
   return (
     <Form label={makingWords.allDone} problems={finish.problems} onSubmit={() => void submit()}>
-      <p className="soft">{makingWords.allDoneSoft}</p>
+      <p className="soft">
+        {makingWords.wentIn(sayGrams(toText(wentIn)))} {makingWords.allDoneSoft}
+      </p>
       <SideBySide>
         <Field
           label={makingWords.gross}
