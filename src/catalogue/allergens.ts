@@ -69,7 +69,7 @@ export const allergens = defineCalculation({
         z.strictObject({
           name: z.string().describe('The name given'),
           percent,
-          cas: z.string().optional().describe('The CAS number given'),
+          numbers: z.array(z.string()).describe('CAS numbers given'),
           reason: z.string().describe('Why it cannot be told: shared-cas, ambiguous-name ...'),
           mayBe: z.array(z.string()).describe('Label names that it may have to carry'),
           tellApartBy: z.array(z.string()).describe('What would settle it'),
@@ -133,10 +133,14 @@ export const allergens = defineCalculation({
     }
     const answer = nameAllergens(boundSafetyTables(), input);
     return done({
-      named: answer.named.map((row) => ({ ...row, members: [...row.members] })),
-      notNamed: answer.notNamed.map((row) => ({ ...row, members: [...row.members] })),
+      named: answer.named.map(({ numbers: _numbers, ...row }) => ({ ...row, members: [...row.members] })),
+      notNamed: answer.notNamed.map(({ numbers: _numbers, ...row }) => ({
+        ...row,
+        members: [...row.members],
+      })),
       unknown: answer.unknown.map((row) => ({
         ...row,
+        numbers: [...row.numbers],
         mayBe: [...row.mayBe],
         tellApartBy: [...row.tellApartBy],
       })),

@@ -32,6 +32,7 @@ const verdict = z.strictObject({
   asWhat: z.string().optional().describe('What the figure counts, where it is not the substance itself'),
   warning: z.string().optional().describe('Exact label text that the rule asks for'),
   members: z.array(z.string()).describe('Names given that were counted'),
+  numbers: z.array(z.string()).optional().describe('CAS numbers given, where one member was counted'),
   mayBe: z.array(z.string()).optional().describe('Rules that an unknown may fall under'),
   tellApartBy: z.array(z.string()).optional().describe('What would settle it'),
 });
@@ -109,6 +110,7 @@ export const limits = defineCalculation({
           ruleId: 'eugenol',
           verdict: 'within',
           members: ['Eugenol'],
+          numbers: ['97-53-0'],
         },
       ],
       decidedBy: 'Eugenol (ifra): Eugenol: IFRA Standards, 49th Amendment',
@@ -118,9 +120,10 @@ export const limits = defineCalculation({
     const { verdicts, ...answer } = judgeLimits(boundSafetyTables(), input);
     return done({
       ...answer,
-      verdicts: verdicts.map(({ members, mayBe, tellApartBy, ...rest }) => ({
+      verdicts: verdicts.map(({ members, numbers, mayBe, tellApartBy, ...rest }) => ({
         ...rest,
         members: [...members],
+        ...(numbers !== undefined && { numbers: [...numbers] }),
         ...(mayBe !== undefined && { mayBe: [...mayBe] }),
         ...(tellApartBy !== undefined && { tellApartBy: [...tellApartBy] }),
       })),

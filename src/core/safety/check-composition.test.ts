@@ -57,6 +57,25 @@ describe('a full check of a revision', () => {
     ]);
   });
 
+  it('asks apart about two materials of one label name, whose numbers leave different things in doubt', () => {
+    const odd = (cas: string) => part('Odd Oil', 2, { cas, alsoCas: [cas] });
+    const ask = (...parts: RangedContribution[]) => check(parts, { markets: ['EU'] });
+    const keysOf = ({ markets: [eu] }: ReturnType<typeof ask>) =>
+      (eu?.verdicts ?? []).flatMap(({ unknownKey }) => unknownKey ?? []);
+    const both = ask(odd('84603-73-6'), odd('84696-25-3'));
+    expect(new Set(keysOf(both)).size).toBe(2);
+    const [first = ''] = keysOf(both);
+    const decision = {
+      unknownKey: first,
+      isAccepted: true,
+      decidedBy: 'Ada Quill',
+      decidedOn: '',
+      reason: 'Seen',
+    };
+    const decided = check([odd('84603-73-6'), odd('84696-25-3')], { markets: ['EU'], decisions: [decision] });
+    expect(decided.mayMakeForSale).toBe('decide');
+  });
+
   it('tells the weakest confidence of the amounts and the materials behind a verdict', () => {
     const [eu] = check([
       part('Geraniol', 0.01, { confidence: 'memory' }),

@@ -26,6 +26,7 @@ import { tellRule } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
 import type { Market } from './safety-table-rows.ts';
 import type { SafetyTables } from './safety-tables.ts';
+import { numbersOfSubstance } from './substance.ts';
 
 /**
  * Looks up what a named person decided; an unknown has the same key in every check of its revision. Object.assign, not
@@ -40,7 +41,8 @@ class Decisions {
 
   onVerdict(market: Market, verdict: LimitVerdict): CheckedVerdict {
     if (verdict.verdict !== 'unknown') return verdict;
-    const what = verdict.ruleId ?? normaliseName(verdict.name);
+    const numbers = (verdict.numbers ?? []).join('+');
+    const what = verdict.ruleId ?? `${normaliseName(verdict.name)}:${numbers}`;
     return Object.assign(
       {},
       verdict,
@@ -49,7 +51,7 @@ class Decisions {
   }
 
   onNaming(market: Market, unknown: NamingUnknown): CheckedNamingUnknown {
-    const key = `${market}:naming:${normaliseName(unknown.name)}:${unknown.cas ?? ''}:${unknown.reason}`;
+    const key = `${market}:naming:${normaliseName(unknown.name)}:${(unknown.numbers ?? []).join('+')}:${unknown.reason}`;
     return { ...unknown, ...this.#decisionOn(key) };
   }
 
@@ -62,7 +64,8 @@ class Decisions {
 /** A substance whose most is not known cannot be within anything that has a rule. */
 function amountNotKnown(tables: SafetyTables, market: Market, substance: RangedContribution): LimitVerdict[] {
   const { name, confidence, fromMaterials } = substance;
-  const told = { name, percent: 0, members: [name], amountConfidence: confidence, fromMaterials };
+  const numbers = numbersOfSubstance(substance);
+  const told = { name, percent: 0, members: [name], numbers, amountConfidence: confidence, fromMaterials };
   const { restrictions, ifra } = matchRows(tables, substance);
   const inLaw = possibleRows(restrictions).filter(({ rules }) =>
     rules.some(({ markets }) => markets.includes(market)),
@@ -93,7 +96,7 @@ function nameNotKnown(
     {
       name: contribution.name,
       percent: 0,
-      ...(contribution.cas !== undefined && { cas: contribution.cas }),
+      numbers: numbersOfSubstance(contribution),
       reason: 'amount-not-known',
       mayBe: entries.map(({ labelName }) => labelName),
       tellApartBy: [],

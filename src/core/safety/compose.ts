@@ -5,7 +5,7 @@ import { addPercents, type PercentSum, readPercent, toPercent } from './percent-
 import { normaliseName } from './read-name.ts';
 import type { AllergenRow, IfraRow, RestrictionRow } from './safety-table-rows.ts';
 import type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
-import type { Contribution, Provenance, Substance } from './substance.ts';
+import { type Contribution, numbersOfSubstance, type Provenance, type Substance } from './substance.ts';
 import type { Told } from './told.ts';
 
 /** A contribution whose percentage has been read, and whose rows have been found, once for all markets. */
@@ -77,6 +77,8 @@ function readMember(of: Substance & Provenance, given: ExactInput | Quotient): M
   if (typical !== undefined) told.typicalPercent = toPercent(typical);
   if (confidence !== undefined) told.amountConfidence = confidence;
   if (fromMaterials !== undefined) told.fromMaterials = fromMaterials;
+  const numbers = numbersOfSubstance(of);
+  if (numbers.length > 0) told.numbers = numbers;
   return { of, percent, typical, told };
 }
 

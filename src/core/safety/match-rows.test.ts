@@ -25,6 +25,29 @@ describe('recognising substances', () => {
     expect(scent.restrictions.rows.map((row) => row.annex)).toContain('II');
   });
 
+  it('lets a name settle only what it names itself: Parfum and a foreign number stay in doubt', () => {
+    // Annex II of Regulation (EC) No 1223/2009 prohibits the seed oil of Laurus nobilis (entry 359), crude Peru balsam
+    // (1136) and an extract of margosa under numbers that other materials share.
+    const named = (name: string, ...alsoCas: string[]) => match({ name, cas: alsoCas[0] ?? '', alsoCas });
+    for (const name of ['lot 12', 'Parfum', 'Cocos Nucifera Oil'])
+      expect(named(name, '84603-73-6').restrictions.kind, name).toBe('unknown');
+    expect(named('Parfum', '8007-00-9').restrictions.kind).toBe('unknown');
+    expect(match({ name: 'Parfum', alsoNames: ['Bergamot essential oil'] }).ifra.kind).toBe('unknown');
+    expect(
+      match({ name: 'Citrus Aurantium Bergamia Peel Oil', alsoNames: ['Bergamot essential oil'] }).ifra.kind,
+    ).toBe('rows');
+  });
+
+  it('keeps every doubt that its numbers leave, not the first alone', () => {
+    const laurel = match({ name: 'Parfum', alsoCas: ['84603-73-6'] }).restrictions;
+    const margosa = match({ name: 'Parfum', alsoCas: ['84696-25-3'] }).restrictions;
+    const both = match({ name: 'Parfum', alsoCas: ['84603-73-6', '84696-25-3'] }).restrictions;
+    const idsThatMayBe = (found: typeof both) =>
+      found.kind === 'unknown' ? found.mayBe.map(({ id }) => id) : [];
+    expect(idsThatMayBe(laurel).length * idsThatMayBe(margosa).length).toBeGreaterThan(0);
+    expect(idsThatMayBe(both)).toEqual([...idsThatMayBe(laurel), ...idsThatMayBe(margosa)]);
+  });
+
   it('goes by name before CAS', () => {
     expect(idsOf(match({ name: 'Linalool', cas: '5989-27-5' }).allergens)).toEqual(['linalool']);
   });

@@ -3,6 +3,7 @@ import { matchKnownMaterials } from './match-known-materials.ts';
 import { matchSharedCas } from './match-shared-cas.ts';
 import { normaliseName, readNameHints } from './read-name.ts';
 import type { RowIndex } from './row-index.ts';
+import type { KnownMaterialRow } from './safety-table-rows.ts';
 import type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
 import { numbersOfSubstance, type Substance, substanceKey } from './substance.ts';
 import { areApart, rowsAllowing, type SubstanceKind } from './substance-kind.ts';
@@ -51,25 +52,51 @@ function findByNumber<Row extends { readonly id: string }>(
 /**
  * The rows of a table that a substance belongs to: by name first, then by the names that known materials go by, then
  * by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS
- * number never decides alone. What its other names and numbers tell is taken together with it: a name settles what a
- * number leaves in doubt, and never hides what another number tells.
+ * number never decides alone. What its other names and numbers tell is taken together with it, and what they leave in
+ * doubt stays in doubt, unless a name settles it (see isSettledBy).
  */
 function findRows<Row extends { readonly id: string }>(
   index: RowIndex<Row>,
   tables: SafetyTables,
   substance: Substance,
 ): Match<Row> {
-  const own = findByName(index, tables, substance);
-  const also = (substance.alsoNames ?? []).flatMap(
-    (name) => findByName(index, tables, { ...substance, name }) ?? [],
-  );
-  const told = own === undefined ? also : [own, ...also.filter(({ kind }) => kind === 'rows')];
-  const isSettled = told.some(({ kind }) => kind === 'rows');
+  const { alsoNames = [], alsoCas = [] } = substance;
+  const names = [substance.name, ...alsoNames].flatMap((name) => {
+    const match = findByName(index, tables, { ...substance, name });
+    return match === undefined ? [] : [{ match, materials: materialsCalled(tables, name) }];
+  });
+  const told = names.filter(({ match }) => match.kind === 'rows');
   const kind = { ...readNameHints(normaliseName(substance.name)), ...withoutUndefined(substance) };
-  const numbers = (isSettled ? (substance.alsoCas ?? []) : numbersOfSubstance(substance))
-    .map((cas) => findByNumber(index, tables, cas, kind))
-    .filter((match) => !isSettled || match.kind === 'rows');
-  return joinMatches([...told, ...numbers]);
+  const numbers = (told.length > 0 ? alsoCas : numbersOfSubstance(substance)).map((cas) => ({
+    match: findByNumber(index, tables, cas, kind),
+    materials: tables.materialsByCas.get(cas) ?? [],
+  }));
+  const counting = [...names, ...numbers].filter(
+    (finding) => finding.match.kind === 'rows' || !told.some((one) => isSettledBy(finding, one)),
+  );
+  return joinMatches(counting.map(({ match }) => match));
+}
+
+interface Finding<Row> {
+  readonly match: Match<Row>;
+  /** Known materials that go by the name, or by the number. */
+  readonly materials: readonly KnownMaterialRow[];
+}
+
+const materialsCalled = (tables: SafetyTables, name: string): readonly KnownMaterialRow[] =>
+  tables.materialsByName.get(normaliseName(name)) ?? [];
+
+/**
+ * A name settles a doubt about what it names itself: one of the rows that it may be, or one of the known materials that
+ * the doubtful name or number stands for. A name for anything, such as Parfum, settles nothing.
+ */
+function isSettledBy<Row>(doubt: Finding<Row>, told: Finding<Row>): boolean {
+  const { rows } = told.match;
+  const mayBe = doubt.match.kind === 'unknown' ? doubt.match.mayBe : [];
+  return (
+    mayBe.some((row) => rows.includes(row)) ||
+    doubt.materials.some((material) => told.materials.includes(material))
+  );
 }
 
 function withoutUndefined({ plantPart, process, origin }: Substance): Partial<Substance> {

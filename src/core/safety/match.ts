@@ -34,18 +34,28 @@ export const possibleRows = <Row>(match: Match<Row>): readonly Row[] =>
   match.kind === 'rows' ? match.rows : [...new Set([...match.rows, ...match.mayBe])];
 
 /**
- * What several names and numbers of one thing lead to, taken together: every row that one of them tells, and the first
- * doubt that those rows do not answer.
+ * What several names and numbers of one thing lead to, taken together: every row that one of them tells, and every
+ * doubt that those rows do not answer, as one: whoever settles it has seen all that it may be.
  */
 export function joinMatches<Row>(matches: readonly Match<Row>[]): Match<Row> {
   const [only] = matches;
   if (only !== undefined && matches.length === 1) return only;
   const rows = [...new Set(matches.flatMap((match) => match.rows))];
-  const doubt = matches.find(
-    (match) => match.kind === 'unknown' && match.mayBe.some((row) => !rows.includes(row)),
-  );
-  return doubt === undefined ? foundRows(rows) : { ...doubt, rows };
+  const doubts = matches.filter(isDoubt).filter(({ mayBe }) => mayBe.some((row) => !rows.includes(row)));
+  const [gravest] = [...doubts].sort((one, other) => gravity(other.doubt) - gravity(one.doubt));
+  if (gravest === undefined) return foundRows(rows);
+  const join = <Part>(of: (doubt: Doubted<Row>) => readonly Part[]): Part[] => [
+    ...new Set(doubts.flatMap(of)),
+  ];
+  return { ...gravest, rows, mayBe: join(({ mayBe }) => mayBe), tellApartBy: join((one) => one.tellApartBy) };
 }
+
+type Doubted<Row> = Match<Row> & { readonly kind: 'unknown' };
+
+const isDoubt = <Row>(match: Match<Row>): match is Doubted<Row> => match.kind === 'unknown';
+
+/** Which of several doubts the question is asked by. */
+const gravity = (doubt: MatchDoubt): number => (doubt === 'may-be-prohibited' ? 1 : 0);
 
 export const isSameSet = <Row>(left: readonly Row[], right: readonly Row[]): boolean =>
   left.length === right.length && left.every((row) => right.includes(row));

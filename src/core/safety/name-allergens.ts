@@ -48,7 +48,7 @@ export interface NotNamed extends Told {
 export interface NamingUnknown {
   readonly name: string;
   readonly percent: number;
-  readonly cas?: string;
+  readonly numbers: readonly string[];
   readonly reason: MatchDoubt | 'amount-not-known';
   /** Label names that it may have to be named as. */
   readonly mayBe: readonly string[];
@@ -174,13 +174,12 @@ function tellDoubt(
   { member, told, doubt, mayBe, tellApartBy }: Doubt<AllergenRow>,
   context: NamingContext,
 ): NamingUnknown | NotNamed {
-  const { cas } = member.of;
   const here = mayBe.filter((row) => dutyOf(row, member.of, context) === 'required');
   if (here.length === 0) return tellNotNamed(told, { reason: 'not-listed-in-market' });
   return {
     name: told.name,
     percent: told.percent,
-    ...(cas !== undefined && { cas }),
+    numbers: numbersOfSubstance(member.of),
     reason: doubt,
     mayBe: here.map(({ labelName }) => labelName),
     tellApartBy,

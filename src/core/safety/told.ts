@@ -28,6 +28,8 @@ export interface Told {
   readonly percent: number;
   readonly typicalPercent?: number;
   readonly members: readonly string[];
+  /** CAS numbers of a single member: two tubs may have one label name. */
+  readonly numbers?: readonly string[];
   /** The weakest confidence of the amounts. */
   readonly amountConfidence?: string;
   readonly fromMaterials?: readonly string[];

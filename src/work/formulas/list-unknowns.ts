@@ -81,14 +81,16 @@ const figureAsked = ({ limitValue, limitUnit, isStrict = false }: CheckedVerdict
 
 function ofVerdict(market: Market, verdict: CheckedVerdict): Found[] {
   if (verdict.verdict !== 'unknown' || verdict.unknownKey === undefined) return [];
-  const { kind = '', reason = '', name, asWhat = '', limitValue = '' } = verdict;
+  const { kind = '', reason = '', name, asWhat = '', limitValue = '', numbers = [] } = verdict;
   return [
     {
       market,
       key: verdict.unknownKey,
       substance: name,
       why: whyUnknown(verdict),
-      signature: ['limit', kind, reason, normaliseName(name), asWhat, limitValue].join(':'),
+      signature: ['limit', kind, reason, normaliseName(name), numbers.join('+'), asWhat, limitValue].join(
+        ':',
+      ),
       from: verdict.fromMaterials ?? [],
     },
   ];
@@ -102,7 +104,7 @@ const ofNaming = (market: Market, unknown: CheckedNamingUnknown, { opened }: Che
     substance: unknown.name,
     mayBe: unknown.mayBe.join(', '),
   }),
-  signature: ['naming', unknown.reason, normaliseName(unknown.name), unknown.cas ?? ''].join(':'),
+  signature: ['naming', unknown.reason, normaliseName(unknown.name), unknown.numbers.join('+')].join(':'),
   from: opened.contributions
     .filter(({ name }) => normaliseName(name) === normaliseName(unknown.name))
     .flatMap(({ fromMaterials }) => fromMaterials),
