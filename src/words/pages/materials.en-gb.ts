@@ -60,7 +60,7 @@ export const materialWords = {
     plantPartHint: 'Such as peel, flower, seed.',
     process: 'How it was obtained',
     processHint: 'Such as pressed, distilled, extracted.',
-    filledFrom: (source: string) => `From: ${source}`,
+    filledFrom: (source: string) => `Source: ${source}`,
     role: 'Is it a colourant or a scent?',
     noRole: 'neither',
     originTitle: 'What it comes from',

@@ -20,7 +20,7 @@ export const makingSayings = {
   'lot-number-not-known': 'Found at the opening count: the supplier\u2019s lot number is not known.',
   'lot-date-not-known': 'The best-before date of this lot is not known.',
   'share-now':
-    'What was weighed in before is not as planned. These {targetGrams} g stay as planned and are {nowPercent} % of the batch instead of {plannedPercent} %{verdict, select, none {.} within {: still within the report, which asks for {leastPercent} to {mostPercent} %.} below {: less than the report asks for, which is {leastPercent} to {mostPercent} %.} other {: more than the report allows, which is {leastPercent} to {mostPercent} %.}}',
+    'Other than planned went in before: the {targetGrams} g stay, and are {nowPercent} % now instead of {plannedPercent} %{verdict, select, none {} within {, still within the report ({leastPercent} to {mostPercent} %)} below {, less than the report asks for ({leastPercent} to {mostPercent} %)} other {, more than the report allows ({leastPercent} to {mostPercent} %)}}.',
   'weighed-most':
     'For what is in the bowl and still to come, at most {mostGrams} g of {item} are allowed: take the surplus out, if that can be done.',
   'weighed-least':

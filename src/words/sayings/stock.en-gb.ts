@@ -1,6 +1,7 @@
 /** What the shelf and its lots say. */
 export const stockSayings = {
   'known-from-memory': 'from memory, check',
+  'known-from-several': 'several published tables that agree',
   'known-from-tables': 'published ranges: {sources}',
   'single-figure': 'a single figure, its range is not known',
   'movement-for-order': 'order {number}',

@@ -106,7 +106,7 @@ describe('a weighing outside of its band', () => {
     await weigh(batch, 0, '110', { deviation });
     // 1 g of 111 g.
     expect(await noteOn(batch.id)).toBe(
-      'What was weighed in before is not as planned. These 1 g stay as planned and are 0.901 % of the batch instead of 1 %: still within the report, which asks for 0 to 1.5 %.',
+      'Other than planned went in before: the 1 g stay, and are 0.901 % now instead of 1 %, still within the report (0 to 1.5 %).',
     );
   });
 
@@ -114,7 +114,7 @@ describe('a weighing outside of its band', () => {
     const batch = await startMixture();
     await weigh(batch, 0, '60', { deviation, isOverKnown: true });
     expect(await noteOn(batch.id)).toContain(
-      '1.639 % of the batch instead of 1 %: more than the report allows',
+      '1.639 % now instead of 1 %, more than the report allows (0 to 1.5 %)',
     );
   });
 });

@@ -31,15 +31,13 @@ const MOST = 20;
 export const suggestMaterials: UseCase<'suggestMaterials'> = async (_context, { query }) => {
   const found = searchNames(allSuggestions(), query.like);
   return done(
-    found
-      .slice(0, MOST)
-      .map(({ key, name, about, details, sources }) => ({
-        key,
-        name,
-        about,
-        details,
-        sources: { ...sources },
-      })),
+    found.slice(0, MOST).map(({ key, name, about, details, sources }) => ({
+      key,
+      name,
+      about,
+      details,
+      sources: { ...sources },
+    })),
   );
 };
 
@@ -63,10 +61,14 @@ const aboutText = (parts: readonly (string | undefined)[], confidence: string): 
     ...(confidence === 'memory' ? [say({ code: 'known-from-memory', parameters: {} })] : []),
   ].join(', ');
 
-/** The table's own title, and whether anybody has seen it there. */
+/** The source's own title, and that nobody has seen it there where that is so. */
 function sayEvidence({ source, confidence }: Evidence, sources: readonly ReferenceSource[]): string {
-  const title = sources.find((one) => one.id === source)?.title ?? source;
-  return confidence === 'memory' ? `${title}, ${say({ code: 'known-from-memory', parameters: {} })}` : title;
+  const title = sources.find((one) => one.id === source)?.title;
+  const memory = say({ code: 'known-from-memory', parameters: {} });
+  // Titles of what was recalled open with these words themselves.
+  if (confidence !== 'memory' || title?.toLowerCase().startsWith('from memory'))
+    return title ?? say({ code: 'known-from-several', parameters: {} });
+  return title === undefined ? memory : `${title}, ${memory}`;
 }
 
 /** Each field that was filled in, with its own evidence, else its row's. */

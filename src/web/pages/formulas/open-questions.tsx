@@ -58,7 +58,8 @@ const QuestionView = ({ question, onDecide }: Props) => (
       )}
     </ListRow>
     <p className="soft small">
-      <Sentence saying={question.why} />
+      <Sentence saying={question.why} /> (
+      {question.markets.map((market) => checkWords.market[market]).join(', ')})
     </p>
     {question.decided && (
       <p className="small">

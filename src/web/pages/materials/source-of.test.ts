@@ -11,8 +11,8 @@ describe('the source below a field', () => {
   const sources = { inciEu: 'Glossary of label names', cas: 'Glossary of label names' };
 
   it('is that of the table as long as its value stands, and goes with it', () => {
-    expect(sourceOf(first, first, sources)('inciEu')).toBe('From: Glossary of label names');
-    expect(sourceOf(first, first, sources)('cas')).toBe('From: Glossary of label names');
+    expect(sourceOf(first, first, sources)('inciEu')).toBe('Source: Glossary of label names');
+    expect(sourceOf(first, first, sources)('cas')).toBe('Source: Glossary of label names');
     expect(sourceOf({ ...first, inciEu: 'Mine' }, first, sources)('inciEu')).toBeUndefined();
   });
 
