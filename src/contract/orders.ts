@@ -228,7 +228,7 @@ export const orderRoutes = {
   cancelOrder: route({
     method: 'POST',
     path: '/api/orders/:id/cancel',
-    summary: 'Cancel an order; what was kept for it is free again',
+    summary: 'Cancel an order; what was put aside for it is free again',
     input: z.strictObject({ stamp: f.stamp, version: f.version, reason: f.name }),
     output: f.createdThing,
   }),
@@ -236,7 +236,7 @@ export const orderRoutes = {
   reserveOrder: route({
     method: 'POST',
     path: '/api/orders/:id/reserve',
-    summary: 'Keep released tins for this order',
+    summary: 'Put released tins aside for this order',
     input: z.strictObject({ stamp: f.stamp }),
     output: orderView,
   }),

@@ -1,6 +1,6 @@
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import type { Problem } from '../core/problem.ts';
-import { sayProblem } from '../words/index.ts';
+import { partWords, sayProblem } from '../words/index.ts';
 
 const STATUS: Readonly<Record<string, ContentfulStatusCode>> = {
   'thing-not-found': 404,
@@ -26,9 +26,38 @@ export function answerProblems(
   otherwise: 400 | 422,
   timeZone?: string,
 ): Response {
-  const status = problems.map(({ code }) => STATUS[code]).find((known) => known !== undefined) ?? otherwise;
   const body = {
     problems: problems.map((problem) => ({ ...problem, ...sayProblem(problem, { timeZone }) })),
   };
-  return Response.json(body, { status });
+  return Response.json(body, { status: statusOf(problems, otherwise) });
 }
+
+const statusOf = (problems: readonly Problem[], otherwise: ContentfulStatusCode): ContentfulStatusCode =>
+  problems.map(({ code }) => STATUS[code]).find((known) => known !== undefined) ?? otherwise;
+
+/** The same for a paper that somebody opened in a tab of its own: a page that can be read. */
+export function answerProblemsAsPage(
+  problems: readonly Problem[],
+  otherwise: 400 | 422,
+  timeZone?: string,
+): Response {
+  const { title, back } = partWords.noPaper;
+  const said = problems.map((problem) => {
+    const { says, mend } = sayProblem(problem, { timeZone });
+    return `<p>${escapeHtml(`${says} ${mend}`)}</p>`;
+  });
+  const page = `<!doctype html>
+<html lang="en-GB">
+<head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title></head>
+<body><h1>${title}</h1>${said.join('')}<p><a href="/">${back}</a></p></body>
+</html>
+`;
+  return new Response(page, {
+    status: statusOf(problems, otherwise),
+    headers: { 'content-type': 'text/html; charset=utf-8' },
+  });
+}
+
+/** What was typed somewhere stands in a sentence: it must stay text. */
+const escapeHtml = (text: string): string =>
+  text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);

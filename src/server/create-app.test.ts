@@ -74,6 +74,19 @@ describe('a request', () => {
     expect(await response.json()).toMatchObject({ state: 'ready', details: { name: 'Test Bench' } });
   });
 
+  it('for a paper that is not there yet is a page that can be read in a tab, and JSON for a program', async () => {
+    const path = '/api/orders/gone/pick-list.pdf';
+    const opened = await send(path, { headers: { accept: 'text/html,application/xhtml+xml,*/*;q=0.8' } });
+    expect([opened.status, opened.headers.get('content-type')]).toEqual([404, 'text/html; charset=utf-8']);
+    const page = await opened.text();
+    expect(page).toContain('<h1>This paper cannot be printed yet</h1>');
+    expect(page).not.toContain('"problems"');
+    const odd = await send('/api/orders/%3Cb%3Egone/pick-list.pdf', { headers: { accept: 'text/html' } });
+    expect(await odd.text()).not.toContain('<b>gone');
+    const asked = await send(path, { headers: { accept: 'application/pdf' } });
+    expect((await problemsOf(asked)).map((one) => one.code)).toEqual(['thing-not-found']);
+  });
+
   it('that makes something is answered 201, one that changes something 200', async () => {
     const made = await post('/api/people', { stamp: bench.stamp(), name: 'Cy Fell' });
     expect(made.status).toBe(201);

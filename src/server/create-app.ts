@@ -10,7 +10,7 @@ import {
   type WorkRoute,
   workshopZone,
 } from '../work/index.ts';
-import { answerProblems } from './answer.ts';
+import { answerProblems, answerProblemsAsPage } from './answer.ts';
 import { listCalculations } from './calculations.ts';
 import { guardOrigin } from './guard-origin.ts';
 import { limitBody } from './limit-body.ts';
@@ -61,14 +61,19 @@ function addRoute(app: Hono, name: RouteName, handle: Handler, { context }: AppW
   app.on(route.method, route.path, async (http) => {
     const request = await readRequest(http, route);
     const zone = () => workshopZone(context);
-    if (!request.ok) return answerProblems(request.problems, 400, await zone());
+    const refuse = isOpenedAsPage(route, http) ? answerProblemsAsPage : answerProblems;
+    if (!request.ok) return refuse(request.problems, 400, await zone());
     const result = await handle(context, request.value);
-    if (!result.ok) return answerProblems(result.problems, name === 'calculate' ? 400 : 422, await zone());
+    if (!result.ok) return refuse(result.problems, name === 'calculate' ? 400 : 422, await zone());
     return route.media
       ? answerPaper(result.value as Paper, route.media)
       : Response.json(result.value, { status: madeSomething(route, request.value.body) ? 201 : 200 });
   });
 }
+
+/** A paper whose address somebody opened in a browser's tab; a program asks for what the contract says. */
+const isOpenedAsPage = ({ media }: Route, http: HonoContext): boolean =>
+  media !== undefined && (http.req.header('accept') ?? '').includes('text/html');
 
 /** A write to a list, without the id of something that was there already. */
 const madeSomething = (route: Route, body: unknown): boolean =>

@@ -124,13 +124,13 @@ describe('the bench on a phone', () => {
     const full = page.getByLabel('With its tub');
     await full.fill('1');
     await page.getByLabel('The tub alone').fill('2');
-    await page.getByRole('button', { name: 'Keep the count' }).tap();
+    await page.getByRole('button', { name: 'Enter the count' }).tap();
     const swapped = page.getByRole('alert').filter({ hasText: 'heavier than the tub' });
     await swapped.waitFor();
     await full.fill(await onHand());
     await swapped.waitFor({ state: 'detached' });
     await page.getByLabel('The tub alone').fill('0');
-    await page.getByRole('button', { name: 'Keep the count' }).tap();
+    await page.getByRole('button', { name: 'Enter the count' }).tap();
     await scale(page).waitFor();
     expect(new URL(page.url()).pathname).toBe(path);
     expect(await scale(page).inputValue()).toBe(typed);

@@ -88,8 +88,8 @@ describe('the first day in a workshop of one’s own', () => {
     const gb = page.getByRole('group', { name: /Great Britain/ });
     await gb.getByLabel('Name').fill('Test Bench');
     await gb.getByLabel('Address').fill('1 Bench Lane, Testham TT1 1TT, United Kingdom');
-    await button('Keep it').click();
-    await page.getByText('Name and addresses are kept.').waitFor();
+    await button('Save it').click();
+    await page.getByText('Name and addresses are saved.').waitFor();
     await goHome(4);
   });
 
@@ -162,8 +162,8 @@ describe('the first day in a workshop of one’s own', () => {
     await field('Declared content').fill('50');
     await field(/^Tin/).selectOption({ label: '60 ml tin' });
     await field(/^Best before, months/).fill('9');
-    await button('Keep it').click();
-    await page.getByText('Plain balm 60 ml is kept.').waitFor();
+    await button('Save it').click();
+    await page.getByText('Plain balm 60 ml is saved.').waitFor();
     await goHome(9);
     await steps().getByRole('link', { name: 'Enter an order' }).click();
     await field('Product 1').selectOption({ label: 'Plain balm 60 ml' });

@@ -9,10 +9,10 @@ export function checkTyped(
   kind: FieldKind,
   typed: string,
   where: string,
-  unit?: string,
+  { unit, least }: { readonly unit?: string | undefined; readonly least?: number | undefined } = {},
 ): Problem | undefined {
   if (typed.trim() === '' || kind === 'text' || kind === 'long') return undefined;
-  const result = kind === 'decimal' ? readAmount(typed, where, unit) : readWhole(typed, where);
+  const result = kind === 'decimal' ? readAmount(typed, where, unit) : readWhole(typed, where, least);
   return result.ok ? undefined : result.problems[0];
 }
 

@@ -15,6 +15,8 @@ interface Props {
   readonly onChange: (value: string) => void;
   readonly kind?: FieldKind;
   readonly unit?: string | undefined;
+  /** Of a whole number: the least that is allowed; nought where nothing is said. */
+  readonly least?: number;
   readonly hint?: string | undefined;
   readonly isOptional?: boolean;
   /** 64 px, big digits. */
@@ -46,6 +48,7 @@ export function Field(props: Props) {
     onChange,
     kind = 'text',
     unit,
+    least,
     hint,
     isOptional = false,
     isBench = false,
@@ -55,7 +58,9 @@ export function Field(props: Props) {
   const [isLeft, setLeft] = useState(false);
   // Where an answer stands beside the field nobody leaves it: whoever waits is told why none comes.
   const isWaited = useSettled(value, PAUSE_MS) === value;
-  const problem = found ?? (isLeft || isWaited ? checkTyped(kind, value, where, unit) : undefined);
+  const own = found || isLeft || isWaited ? checkTyped(kind, value, where, { unit, least }) : undefined;
+  // Whole things are no decimals: what the workshop says of a comma would be advice to write a part of a tin.
+  const problem = kind === 'whole' ? (own ?? found) : (found ?? own);
   return (
     <TextField
       className={styles.field ?? ''}

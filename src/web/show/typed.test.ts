@@ -20,10 +20,10 @@ describe('readWhole', () => {
     });
   });
 
-  it('does not guess at a comma', () => {
+  it('does not guess at a comma, and asks for digits only', () => {
     expect(readWhole('1,200', 'pieces')).toMatchObject({
       ok: false,
-      problems: [{ code: 'comma-for-point' }],
+      problems: [{ code: 'not-a-whole-number' }],
     });
   });
 });

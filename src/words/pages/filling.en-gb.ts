@@ -68,7 +68,7 @@ export const fillingWords = {
   reject: 'Reject',
   releaseTitle: 'Release in your name?',
   releaseSays:
-    'You have seen the checks above, the tins and their labels. Only then can they be kept for an order and sent.',
+    'You have seen the checks above, the tins and their labels. Only then can they be put aside for an order and sent.',
   reason: 'Remark or reason',
   released: (by: string) => `Released by ${by}.`,
   rejected: (by: string) => `Rejected by ${by}.`,

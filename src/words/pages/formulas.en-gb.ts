@@ -81,7 +81,7 @@ export const formulaWords = {
   hours: 'h',
   months: 'months',
   changeTitle: (name: string) => `Recipe of ${name}`,
-  saved: (number: number) => `Kept as revision ${number}.`,
+  saved: (number: number) => `Saved as revision ${number}.`,
   hotFat: 'Hot fat burns. Never leave it, never add water to it, and keep a lid at hand.',
 };
 

@@ -99,8 +99,8 @@ export const materialWords = {
     packSize: 'Comes in packs of',
     packPrice: 'A pack costs',
     leadDays: 'Days until it comes',
-    save: 'Keep it',
-    saved: (name: string) => `${name} is kept.`,
+    save: 'Save it',
+    saved: (name: string) => `${name} is saved.`,
     receive: 'Take some in',
   },
 } as const;

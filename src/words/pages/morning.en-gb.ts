@@ -20,7 +20,7 @@ export const morningWords = {
     supplier: 'Ordered from',
     orderedOn: 'Ordered on',
     expectedOn: 'Expected on',
-    keep: 'Keep it',
+    keep: 'Enter it',
     marked: 'It stands on the list as on its way.',
     unmark: 'Nothing is on its way',
     unmarked: 'It stands on the list as to be bought.',

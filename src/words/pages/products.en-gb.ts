@@ -58,7 +58,7 @@ export const productWords = {
     width: 'Width',
     height: 'Height',
     withdrawn: 'No longer sold: old orders keep it, new ones cannot take it',
-    save: 'Keep it',
-    saved: (name: string) => `${name} is kept.`,
+    save: 'Save it',
+    saved: (name: string) => `${name} is saved.`,
   },
 } as const;

@@ -27,12 +27,12 @@ export const shellWords = {
   },
   silent: {
     says: "The workshop's computer does not answer.",
-    mend: 'What stands here may be old, and nothing you enter is kept until it answers. It is asked again every few seconds.',
+    mend: 'What stands here may be old, and nothing you enter is saved until it answers. It is asked again every few seconds.',
     again: 'Ask again now',
   },
   leaving: {
     title: 'Leave what you have typed?',
-    says: 'Something on this page is typed and not kept yet. It is gone once you leave.',
+    says: 'Something on this page is typed and not saved yet. It is gone once you leave.',
     leave: 'Leave without keeping it',
     stay: 'Stay here',
   },
@@ -45,7 +45,7 @@ export const shellWords = {
   },
   pageMistake: {
     title: 'The page broke',
-    says: 'This page broke while it was being drawn. Nothing was lost: entries are kept the moment they are made.',
+    says: 'This page broke while it was being drawn. Nothing was lost: entries are saved the moment they are made.',
     reload: 'Load the page again',
   },
   example: 'Example workshop: people, goods and numbers are invented.',
@@ -53,6 +53,7 @@ export const shellWords = {
 } as const;
 
 export const partWords = {
+  noPaper: { title: 'This paper cannot be printed yet', back: 'To the first page' },
   optional: 'may be left empty',
   save: 'Save',
   saved: 'Saved.',
@@ -84,7 +85,7 @@ export const partWords = {
   print: 'opens a PDF to print',
   conflict: {
     title: 'Somebody changed this meanwhile',
-    says: 'Your entry was not kept. Look at both, then choose.',
+    says: 'Your entry was not saved. Look at both, then choose.',
     field: 'What',
     mine: 'Yours',
     theirs: 'As it stands now',

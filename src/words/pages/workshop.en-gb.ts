@@ -42,8 +42,8 @@ export const workshopWords = {
     bowlHint: 'Left empty where nobody has measured it.',
     backupFolder: 'Folder for the daily copies',
     backupFolderHint: 'Best on another disk or a stick. Left empty, they lie beside the workshop file.',
-    save: 'Keep it',
-    saved: 'Name and addresses are kept.',
+    save: 'Save it',
+    saved: 'Name and addresses are saved.',
   },
   people: {
     title: 'People',
@@ -53,7 +53,7 @@ export const workshopWords = {
     active: 'works here',
     gone: 'no longer here',
     isActive: 'Works here: may be chosen for new entries',
-    saved: 'The person is kept.',
+    saved: 'The person is saved.',
     none: 'Nobody yet.',
   },
   scales: {
@@ -71,7 +71,7 @@ export const workshopWords = {
     about: (capacity: string, readability: string) => `up to ${capacity}, in steps of ${readability}`,
     smallest: 'Smallest weight within 1 %',
     verified: (accuracyClass: string) => `verified, class ${accuracyClass}`,
-    saved: 'The scale is kept.',
+    saved: 'The scale is saved.',
     none: 'No scale yet. Without one nothing can be weighed in or filled.',
   },
   places: {
@@ -79,7 +79,7 @@ export const workshopWords = {
     add: 'Add a place',
     name: 'Name',
     kind: 'What kind of place?',
-    saved: 'The place is kept.',
+    saved: 'The place is saved.',
     none: 'No place yet.',
   },
   other: {
@@ -102,8 +102,8 @@ export const workshopWords = {
     title: 'This machine',
     about: 'Entries say on which machine they were made.',
     name: 'Name of this machine',
-    save: 'Keep the name',
-    saved: 'The name is kept on this machine.',
+    save: 'Save the name',
+    saved: 'The name is saved on this machine.',
     version: (version: string, schema: number) => `Gramwright ${version}, file layout ${schema}`,
   },
 } as const;

@@ -116,11 +116,11 @@ export const foundationProblems = {
     mend: 'Make the folder, or choose another.',
   },
   'disk-full': {
-    says: 'The disk with {where} is full. Nothing of this was kept, and nothing before it was lost.',
+    says: 'The disk with {where} is full. Nothing of this was saved, and nothing before it was lost.',
     mend: 'Make room on the disk, then do it once more.',
   },
   'disk-trouble': {
-    says: 'The disk with {where} did not do as it was told ({found}). Nothing of this was kept.',
+    says: 'The disk with {where} did not do as it was told ({found}). Nothing of this was saved.',
     mend: 'Check the disk and its cable, then run gramwright check-up.',
   },
   'lot-overdrawn': {

@@ -31,7 +31,7 @@ export const serverProblems = {
     mend: 'Open the program itself at {allowed}.',
   },
   'our-mistake': {
-    says: 'Something went wrong in the program itself. Nothing of this entry was kept, and nothing before it was lost.',
+    says: 'Something went wrong in the program itself. Nothing of this entry was saved, and nothing before it was lost.',
     mend: 'Try once more. If it happens again, please report it with what you did.',
   },
   'port-taken': {

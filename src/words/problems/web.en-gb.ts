@@ -1,7 +1,7 @@
 /** What can go wrong between a page and the workshop's computer, and what a page sees before it asks. */
 export const webProblems = {
   'workshop-not-reached': {
-    says: "The workshop's computer does not answer, so this may not have been kept.",
+    says: "The workshop's computer does not answer, so this may not have been saved.",
     mend: 'Look whether it is on and on the same network, then try again: the same entry sent twice counts once.',
   },
   'answer-not-understood': {
@@ -10,7 +10,7 @@ export const webProblems = {
   },
   'page-mistake': {
     says: 'The page made a mistake: {found}.',
-    mend: 'Load the page again. Entries already made are kept.',
+    mend: 'Load the page again. Entries already made are saved.',
   },
   'earlier-entry-arrived': {
     says: 'Your first entry had arrived after all and stands in the record; the changed one was not sent.',
@@ -18,7 +18,11 @@ export const webProblems = {
   },
   'count-negative': {
     says: '{where} is {found}, less than nothing.',
-    mend: 'Count again: give a whole number of nought or more.',
+    mend: 'Give a whole number of {allowed, select, 0 {nought} other {{allowed}}} or more.',
+  },
+  'count-below-least': {
+    says: '{where} is {found}; the least is {allowed}.',
+    mend: 'Give a whole number of {allowed} or more.',
   },
   'nobody-said-who': {
     says: 'Nobody said who is working, and every entry carries a name.',
@@ -26,8 +30,8 @@ export const webProblems = {
   },
   'count-missing': { says: '{where} is empty.', mend: 'Write how many, in digits.' },
   'not-a-whole-number': {
-    says: '{found} is not a whole number.',
-    mend: 'Pieces are counted: write digits only, such as 12.',
+    says: '{where} is \u201c{found}\u201d, which is not a whole number.',
+    mend: 'Write digits only, without comma or point, such as 12{allowed, select, 0 {} other {; the least is {allowed}}}.',
   },
   'gross-negative': {
     says: 'The scale shows {found} g with the tub on it, less than nothing.',

@@ -29,15 +29,15 @@ export const workOrdersProblems = {
     mend: 'Enter it as a new order.',
   },
   'line-below-kept': {
-    says: '{found} of {product} would be ordered, and {allowed} are kept for this order or sent already.',
+    says: '{found} of {product} would be ordered, and {allowed} are put aside for this order or sent already.',
     mend: 'Order at least {allowed}, or cancel the order and enter it anew.',
   },
   'nothing-to-keep': {
-    says: 'There is no released tin to keep for order {found}.',
-    mend: 'Fill what is missing and release it; a tin that is kept for another order stays there.',
+    says: 'There is no released tin to put aside for order {found}.',
+    mend: 'Fill what is missing and release it; a tin that is put aside for another order stays there.',
   },
   'nothing-to-send': {
-    says: 'Nothing of order {found} can be sent: no released tin is kept for it or free.',
+    says: 'Nothing of order {found} can be sent: no released tin is put aside for it or free.',
     mend: 'Fill what is missing and release it first.',
   },
   'lot-behind-stopped': {
@@ -49,7 +49,7 @@ export const workOrdersProblems = {
     mend: 'Look at the order as it stands now.',
   },
   'nothing-kept-to-pick': {
-    says: 'No tin is kept for order {found}, and none was sent.',
-    mend: 'Keep tins for it first.',
+    says: 'No tin is put aside for order {found}, and none was sent.',
+    mend: 'Put tins aside for it first.',
   },
 } as const;

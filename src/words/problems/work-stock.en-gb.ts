@@ -70,15 +70,15 @@ export const workStockProblems = {
     mend: 'Give the gross weight and the tare.',
   },
   'count-above-came-in': {
-    says: '{found}{unit, select, g { g} other { pieces}} of {item}, lot {where}, would be there, and never more than {allowed}{unit, select, g { g} other { pieces}} of this lot came in.',
+    says: '{found}{unit, select, g { g} other {{found, select, 1 { piece} other { pieces}}}} of {item}, lot {where}, would be there, and never more than {allowed}{unit, select, g { g} other {{allowed, select, 1 { piece} other { pieces}}}} of this lot came in.',
     mend: 'Look at the number on the tub: another lot is counted under its own. If more came in than was written down, correct the lot\u2019s receipt first.',
   },
   'count-gains': {
-    says: 'That is {gain}{unit, select, g { g} other { pieces}} more of {item}, lot {where}, than the {allowed}{unit, select, g { g} other { pieces}} that stand in the book.',
+    says: 'That is {gain}{unit, select, g { g} other {{gain, select, 1 { piece} other { pieces}}}} more of {item}, lot {where}, than the {allowed}{unit, select, g { g} other {{allowed, select, 1 { piece} other { pieces}}}} that stand in the book.',
     mend: 'Look at the number on the tub, at gross and tare. If it is right all the same, say so, and the difference is booked.',
   },
   'receipt-below-gone': {
-    says: '{found}{unit, select, g { g} other { pieces}} cannot be all that came in of {item}: {allowed}{unit, select, g { g} other { pieces}} have gone out of this lot already.',
+    says: '{found}{unit, select, g { g} other {{found, select, 1 { piece} other { pieces}}}} cannot be all that came in of {item}: {allowed}{unit, select, g { g} other {{allowed, select, 1 { piece} other { pieces}}}} have gone out of this lot already.',
     mend: 'Give at least what has gone; if less is there now, weigh the tub and enter the count.',
   },
   'nothing-found': {
@@ -140,7 +140,7 @@ export const workStockProblems = {
     mend: 'Say which place is meant.',
   },
   'place-too-small': {
-    says: '{place} has {allowed} {unit, select, g {g} other {pieces}} of {item} ({where}); {found} were asked.',
+    says: '{place} has {allowed} {unit, select, g {g} other {{allowed, select, 1 {piece} other {pieces}}}} of {item} ({where}); {found} were asked.',
     mend: 'Choose another place, or weigh the tub or count the pieces there.',
   },
   'only-moves-arrive': {
@@ -152,7 +152,7 @@ export const workStockProblems = {
     mend: 'Choose another place.',
   },
   'lot-kept-for-orders': {
-    says: '{found} {unit, select, g {g} other {pieces}} of {item} were asked; {allowed} are not kept for orders.',
-    mend: 'Take from another lot, or free what is kept first.',
+    says: '{found} {unit, select, g {g} other {{found, select, 1 {piece} other {pieces}}}} of {item} were asked; {allowed} are not put aside for orders.',
+    mend: 'Take from another lot, or free what is put aside first.',
   },
 } as const;

@@ -24,8 +24,9 @@ export const morningSayings = {
   'morning-ready': 'ready',
   'morning-ready-late': 'ready, and late',
   'morning-cannot-go': 'cannot go',
-  'morning-kept-in-vain': 'keep others',
-  'morning-keep-others': 'Tins that were kept for it may not go any more: their lot was stopped, or ended.',
+  'morning-kept-in-vain': 'put others aside',
+  'morning-keep-others':
+    'Tins that were put aside for it may not go any more: their lot was stopped, or ended.',
   'morning-wanted': `Wanted by ${day('wantedBy')}.`,
   'morning-tins-of': '{units} × {product}',
   'morning-pick': 'Pick and send',

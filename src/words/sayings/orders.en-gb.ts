@@ -2,7 +2,7 @@ import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const need = '{need, plural, one {# tin} other {# tins}}';
 /** Tins of different products do not stand in for each other: of several no sum is said. */
-const tins = `${need} {kinds, plural, one {needed, {have} kept for it or free on the shelf} other {of # products needed, and all of them stand on the shelf}}`;
+const tins = `${need} {kinds, plural, one {needed, {have} put aside for it or free on the shelf} other {of # products needed, and all of them stand on the shelf}}`;
 /** Where tins are still to be filled, what is counted are empty ones. */
 const empties = `${need} {kinds, plural, one {needed, {have} empty ones on the shelf} other {of # kinds needed, and empty ones of each stand on the shelf}}`;
 const firm = `{item} should be firm between ${part('from')} and ${part('to')}`;
@@ -15,7 +15,7 @@ const late = `{isLate, select, yes {Late, it was wanted by ${day('wantedBy')}: i
 /** Whether an order can go by the day it is wanted, in the maker's words. */
 export const ordersSayings = {
   'order-is-sent': 'Everything in it is sent.',
-  'order-is-cancelled': 'Cancelled: nothing is kept for it.',
+  'order-is-cancelled': 'Cancelled: nothing is put aside for it.',
   'order-not-known':
     'Not known: nobody has written down how {item} is made.{others, plural, =0 {} one { The same goes for # other.} other { The same goes for # others.}}',
   'order-goes-from-shelf': `${late}: ${tins}.`,
@@ -40,7 +40,7 @@ export const ordersSayings = {
     '{item} sets{isRange, select, yes { for {least} to {most} hours} other { for {most} hours}}, and a person says that it is firm',
   'order-step-wait': 'Wait for {amount}{unit, select, g { g} other {}} of {item}: it is ordered',
   'order-step-keep-others':
-    'Keep other tins of {product}: {units, plural, one {# that was} other {# that were}} kept may not go any more',
+    'Put other tins of {product} aside: {units, plural, one {# that was} other {# that were}} put aside may not go any more',
   'order-step-release': 'Release {units, plural, one {# filled tin} other {# filled tins}} of {product}',
   'order-step-fill': 'Fill {units, plural, one {# tin} other {# tins}} of {product} from the bowl',
   'order-step-fill-same-day':

@@ -15,14 +15,15 @@ export const stockSayings = {
   'shelf-answer-short':
     '{n, plural, offset:1 =1 {{item} does} =2 {{item} and one other thing do} other {{item} and # other things do}} not suffice for the open orders.',
 
-  'shelf-short': 'short by {amount} {unit, select, g {g} other {pieces}}',
+  'shelf-short': 'short by {amount} {unit, select, g {g} other {{amount, select, 1 {piece} other {pieces}}}}',
   'shelf-lot-over': 'lot {lot} is past its day, {day, date, long}',
   'shelf-setting': 'lot {lot} is setting, firm between {from} and {to}',
   'shelf-all-held':
     'none may be used: lot {lot} is {status, select, quarantine {in quarantine} other {{status}}}',
   'shelf-lot-held': 'lot {lot} is {status, select, quarantine {in quarantine} other {{status}}}',
   'shelf-tins-missing': '{n, plural, one {# tin is} other {# tins are}} still to be made for open orders',
-  'shelf-low': '{amount} {unit, select, g {g} other {pieces}} left, below {below}',
+  'shelf-low':
+    '{amount} {unit, select, g {g} other {{amount, select, 1 {piece} other {pieces}}}} left, below {below}',
   'shelf-use-first': 'use lot {lot} first, it ends on {day, date, long}',
   'shelf-none': 'none here',
   'shelf-enough': 'enough for every open order',

@@ -121,7 +121,7 @@ describe('the morning', () => {
     await bench.get('setLotStatus', { params: { id: lot }, body });
     expect((await morning()).send).toEqual([]);
     await buildTins(bench, shop, 3);
-    expect((await morning()).send).toMatchObject([{ state: 'watch', word: 'keep others', act: 'Look' }]);
+    expect((await morning()).send).toMatchObject([{ state: 'watch', word: 'put others aside', act: 'Look' }]);
   });
 
   describe('with a base to melt', () => {

@@ -52,7 +52,7 @@ describe('the promise of an order', () => {
       earliest: { from: '2026-11-26', to: '2026-11-26' },
       short: [],
       steps: [],
-      says: 'Can go out today: 5 tins needed, 7 kept for it or free on the shelf.',
+      says: 'Can go out today: 5 tins needed, 7 put aside for it or free on the shelf.',
     });
   });
 
@@ -64,7 +64,7 @@ describe('the promise of an order', () => {
     await order(5, '2026-11-27');
     const second = await order(2, '2026-11-28');
     expect((await answerOf(bench, second)).says).toBe(
-      'Can go out today: 2 tins needed, 2 kept for it or free on the shelf.',
+      'Can go out today: 2 tins needed, 2 put aside for it or free on the shelf.',
     );
     const { version } = await bench.get('getOrder', { params: { id: second } });
     await bench.get('cancelOrder', { params: { id: second }, body: { version, reason: 'Changed' } });
@@ -377,7 +377,7 @@ describe('the promise of an order', () => {
     const answer = await answerOf(bench, await order(5, '2026-11-25'));
     expect(answer.answer).toBe('no');
     expect(answer.says).toBe(
-      'Late, it was wanted by Wednesday 25 November: it can go today: 5 tins needed, 5 kept for it or free on the shelf.',
+      'Late, it was wanted by Wednesday 25 November: it can go today: 5 tins needed, 5 put aside for it or free on the shelf.',
     );
   });
 
@@ -567,7 +567,7 @@ describe('orders that compete', () => {
     const lines = [{ productId: shop.product, units: 5 }];
     const body = { wantedBy: '2026-11-28', lines, orderId: id };
     const { sentence } = await bench.get('previewPromise', { body });
-    expect(say(sentence)).toBe('Can go out today: 2 tins needed, 2 kept for it or free on the shelf.');
+    expect(say(sentence)).toBe('Can go out today: 2 tins needed, 2 put aside for it or free on the shelf.');
   });
 
   it('refuses to answer for what is not there', async () => {

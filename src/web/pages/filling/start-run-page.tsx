@@ -101,6 +101,7 @@ function StartRun({ batch, products, scales }: Props) {
             label={fillingWords.wanted}
             where="wanted"
             kind="whole"
+            least={1}
             value={draft.wanted}
             onChange={set('wanted')}
             isBench

@@ -20,7 +20,7 @@ interface Props {
 /** Printing is offered only where nothing is missing. */
 export function PrintLabel({ run, label }: Props) {
   const [copies, setCopies] = useState('1');
-  const read = readWhole(copies, 'copies');
+  const read = readWhole(copies, 'copies', 1);
   const print = useWrite('printRunLabels');
   const [paper, setPaper] = useState<{ readonly id: string; readonly market: string } | null>(null);
   const isReady = label.missing.length === 0 && read.ok && read.value > 0;
@@ -35,7 +35,14 @@ export function PrintLabel({ run, label }: Props) {
   return (
     <>
       <SideBySide>
-        <Field label={labelWords.copies} where="copies" kind="whole" value={copies} onChange={setCopies} />
+        <Field
+          label={labelWords.copies}
+          where="copies"
+          kind="whole"
+          least={1}
+          value={copies}
+          onChange={setCopies}
+        />
       </SideBySide>
       {isReady && (
         <FormActions>

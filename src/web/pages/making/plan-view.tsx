@@ -46,13 +46,16 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
   const start = useWrite('startBatch');
   const navigate = useNavigate();
   const isTrial = wish.purpose === 'trial';
+  /** That nothing of it may be made for sale comes before how much of it there would be. */
+  const isBarred = plan.limitedBy.code === 'limited-by-check';
+  const sum = makingWords.saysPlan(sayGrams(plan.batchGrams), plan.formulaName);
   async function begin() {
     const batch = await start.write({ body: { wish } });
     if (batch) await navigate({ to: '/making/$id', params: { id: batch.id } });
   }
   return (
     <section className={styles.answer} aria-live="polite">
-      <h2 className={styles.sum}>{makingWords.saysPlan(sayGrams(plan.batchGrams), plan.formulaName)}</h2>
+      <h2 className={styles.sum}>{isBarred ? <Sentence saying={plan.limitedBy} /> : sum}</h2>
       {plan.hindrances.length > 0 && (
         <Card title={makingWords.hindrances}>
           {plan.hindrances.map((saying) => (
@@ -65,9 +68,7 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
           </div>
         </Card>
       )}
-      <p>
-        <Sentence saying={plan.limitedBy} />
-      </p>
+      <p>{isBarred ? sum : <Sentence saying={plan.limitedBy} />}</p>
       {plan.tins.map((tin) => (
         <p key={tin.productId}>
           <State kind={tin.possible >= tin.wanted ? 'ready' : 'stop'}>

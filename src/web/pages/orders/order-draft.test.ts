@@ -60,6 +60,6 @@ describe('readOrderDraft', () => {
       { key: 'a', productId: '', units: '' },
       { key: 'b', productId: 'p1', units: 'two' },
     ];
-    expect(whereOf(draft({ lines }))).toEqual(['not-a-number lines[1].units']);
+    expect(whereOf(draft({ lines }))).toEqual(['not-a-whole-number lines[1].units']);
   });
 });

@@ -26,7 +26,7 @@ const isEmptyLine = ({ productId, units }: OrderLineDraft): boolean =>
   productId === '' && units.trim() === '';
 
 function readLine(line: OrderLineDraft, index: number): Result<Line> {
-  const units = readWhole(line.units, `lines[${index}].units`);
+  const units = readWhole(line.units, `lines[${index}].units`, 1);
   const missing = line.productId === '' ? [problem('choice-missing', `lines[${index}].productId`)] : [];
   if (units.ok && missing.length === 0) return done({ productId: line.productId, units: units.value });
   return refused(...missing, ...(units.ok ? [] : units.problems));

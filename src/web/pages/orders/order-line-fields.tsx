@@ -34,6 +34,7 @@ export function OrderLineFields({ line, index, onChange, onRemove }: Props) {
         label={words.units}
         where={`lines[${index}].units`}
         kind="whole"
+        least={1}
         value={line.units}
         onChange={(units) => onChange({ ...line, units })}
       />

@@ -84,14 +84,18 @@ const ShortItem = ({ name, onItsWay }: Pick<ShortRow, 'name' | 'onItsWay'>) => (
 
 /** What there is for this order, and who the rest is promised to. */
 const There = ({ have, onShelf, promisedTo, unit }: ShortRow) =>
-  promisedTo.length === 0 || Number(onShelf) <= Number(have)
-    ? showAmount(have, unit)
-    : words.ofShelf(
+  promisedTo.length === 0 || Number(onShelf) <= Number(have) ? (
+    showAmount(have, unit)
+  ) : (
+    <span className={styles.there}>
+      {words.ofShelf(
         showAmount(have, unit),
         showAmount(onShelf, unit),
         showAmount(String(Number(onShelf) - Number(have)), unit),
         promisedTo,
-      );
+      )}
+    </span>
+  );
 
 const Barred = ({ formulaId, name, number, reasons }: PromiseView['notForSale'][number]) => (
   <>

@@ -42,6 +42,7 @@ export function LabelFields({ editing: { draft, set } }: { readonly editing: Edi
           label={words.bestBefore}
           where="details.bestBeforeMonths"
           kind="whole"
+          least={1}
           unit={words.months}
           value={draft.bestBeforeMonths}
           onChange={set('bestBeforeMonths')}
@@ -51,6 +52,7 @@ export function LabelFields({ editing: { draft, set } }: { readonly editing: Edi
           label={words.opened}
           where="details.openedMonths"
           kind="whole"
+          least={1}
           unit={words.months}
           value={draft.openedMonths}
           onChange={set('openedMonths')}

@@ -103,9 +103,9 @@ function findMissing(draft: ProductDraft): Problem[] {
 }
 
 export function readProductDraft(draft: ProductDraft): Result<ProductDetails> {
-  const bestBefore = readWhole(draft.bestBeforeMonths, 'details.bestBeforeMonths');
+  const bestBefore = readWhole(draft.bestBeforeMonths, 'details.bestBeforeMonths', 1);
   const opened: Result<number | null> =
-    draft.openedMonths.trim() === '' ? done(null) : readWhole(draft.openedMonths, 'details.openedMonths');
+    draft.openedMonths.trim() === '' ? done(null) : readWhole(draft.openedMonths, 'details.openedMonths', 1);
   const face = readFace(draft.faceMm, 'details.faceMm');
   const back = readFace(draft.backMm, 'details.backMm');
   const problems = [bestBefore, opened, face, back].flatMap((read) => (read.ok ? [] : read.problems));

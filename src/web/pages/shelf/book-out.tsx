@@ -61,6 +61,7 @@ export function BookOut({ detail: { lot, places }, onClose }: Props) {
           label={words.quantity}
           where="quantity"
           kind={lot.unit === 'g' ? 'decimal' : 'whole'}
+          least={1}
           unit={lot.unit === 'g' ? 'g' : undefined}
           value={draft.quantity}
           onChange={set('quantity')}

@@ -48,6 +48,7 @@ export function ReceivePage() {
             label={words.quantity}
             where="quantity"
             kind={unit === 'g' ? 'decimal' : 'whole'}
+            least={1}
             unit={unit === 'g' ? 'g' : words.pieces}
             isBench
             value={draft.quantity}
