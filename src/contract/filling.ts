@@ -37,6 +37,9 @@ export const labelView = z.object({
   backSvg: z.string(),
 });
 
+/** At once: more than two people fill in a day; beyond it the figure is asked about (common practice, no source). */
+export const MOST_LABELS = 200;
+
 export const runState = z.enum(['filling', 'closed', 'released', 'rejected']);
 
 export const runView = z.object({
@@ -63,6 +66,7 @@ export const runView = z.object({
   bulkOnHandGrams: z.string(),
   /** The sample that was planned with the batch. */
   plannedSampleGrams: z.string().nullable(),
+  labelsPrinted: z.number(),
   weights: z.array(fillWeight),
   summary: z.object({
     filled: z.number(),
@@ -116,6 +120,8 @@ export const costView = z.object({
   /** At least: lots whose price nobody knows are named, never counted as nothing. */
   total: z.string(),
   perTin: z.string().nullable(),
+  /** In whole pennies, for reading: the lines as shown add up to it. */
+  shownTotal: z.string(),
   isComplete: z.boolean(),
   currency: z.string(),
   rows: z.array(
@@ -126,6 +132,7 @@ export const costView = z.object({
       amount: z.string(),
       unit: f.unit,
       cost: z.string().nullable(),
+      shownCost: z.string().nullable(),
     }),
   ),
 });
@@ -210,7 +217,7 @@ export const fillingRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       market: f.market,
-      copies: z.number().int().min(1).max(200).default(1),
+      copies: z.number().int().min(1).max(MOST_LABELS).default(1),
     }),
     output: f.createdThing,
   }),

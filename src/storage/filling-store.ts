@@ -194,6 +194,21 @@ export const listLabelPrints = (db: Reader, runId: string): Promise<LabelPrintRo
     .orderBy('entry.seq')
     .execute();
 
+/** How many labels were printed for each of these runs; a run without any is not listed. */
+export async function sumLabelCopies(
+  db: Reader,
+  runIds: readonly string[],
+): Promise<ReadonlyMap<string, number>> {
+  if (runIds.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('label_print')
+    .select((query) => ['filling_run_id', query.fn.sum<number>('copies').as('copies')])
+    .where('filling_run_id', 'in', runIds)
+    .groupBy('filling_run_id')
+    .execute();
+  return new Map(rows.map((row) => [row.filling_run_id, Number(row.copies)]));
+}
+
 export const findLabelPrint = (db: Reader, id: string): Promise<LabelPrintRow | undefined> =>
   db.selectFrom('label_print').selectAll().where('entry_id', '=', id).executeTakeFirst();
 

@@ -95,6 +95,7 @@ export {
   type SignedClose,
   type SignedRelease,
   type SignedWeight,
+  sumLabelCopies,
   sumRunMovements,
 } from './filling-store.ts';
 export { type FirstThing, findFilledTables } from './first-step-store.ts';

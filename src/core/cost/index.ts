@@ -7,3 +7,4 @@ export {
   type RunCost,
   type RunToCost,
 } from './cost-of-run.ts';
+export { type SharedPennies, sharePennies } from './share-pennies.ts';

@@ -5,10 +5,12 @@ import type { Faces } from './face.ts';
 import type { FaceLayout, LabelLayout } from './label.ts';
 import { heightOf, widthOf } from './outline.ts';
 import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
-import { placeSheetFrame, SHEET, type SheetHeading } from './sheet-frame.ts';
+import { placeSheetFrame, SHEET, SHEET_ACROSS, type SheetFormat, type SheetHeading } from './sheet-frame.ts';
 
-/** Room for the corner marks of two neighbours. */
-const GAP_MM = 8;
+/** Room to cut in, where there is room: the corner marks of two neighbours lie apart. */
+const WIDE_GAP_MM = 8;
+/** Between two circles only their hairlines; a corner mark ends before the next face begins. */
+const LEAST_GAP_MM = { round: 1, rectangle: 4 } as const;
 export const MOST_COPIES = 500;
 
 /** A4 sheets with as many pairs of faces as asked for at true size, lines to cut by, and a bar to check the printer's scale. */
@@ -23,7 +25,8 @@ export function layoutLabelSheet(
       problem('copies-wrong', 'copies', { found: String(copies), allowed: `1 to ${MOST_COPIES}` }),
     );
   }
-  const sheets = fillSheets(label, copies).map((cells) => sheetOf(cells, heading, faces));
+  const paper = layOutClosest(label, copies);
+  const sheets = paper.sheets.map((cells) => sheetOf(cells, paper.format, heading, faces));
   return done({
     title: heading.title,
     pages: sheets.map(({ page }) => page),
@@ -37,47 +40,78 @@ interface Cell {
   readonly yMm: number;
 }
 
-/** Row by row, front and back of one copy side by side where the sheet is wide enough for both. */
-function fillSheets(label: LabelLayout, copies: number): Cell[][] {
-  const { front, back } = label;
-  const mayStandInPairs =
-    widthOf(front.size) + GAP_MM + widthOf(back.size) <= SHEET.widthMm - 2 * SHEET.marginMm;
-  const pair = mayStandInPairs ? [[front, back]] : [[front], [back]];
-  const groups = Array.from({ length: copies }, () => pair).flat();
+interface LaidOut {
+  readonly format: SheetFormat;
+  readonly sheets: readonly (readonly Cell[])[];
+}
+
+/** Upright or across, whichever takes fewer sheets; upright where both take as many. */
+function layOutClosest(label: LabelLayout, copies: number): LaidOut {
+  const laidOut = (format: SheetFormat): LaidOut => ({ format, sheets: fillSheets(label, copies, format) });
+  const [upright, across] = [laidOut(SHEET), laidOut(SHEET_ACROSS)];
+  return across.sheets.length < upright.sheets.length ? across : upright;
+}
+
+/** As many in a row as fit with the least gap; what is left over widens the gaps. */
+function gapBetween(sizeMm: number, roomMm: number, leastMm: number): number {
+  const count = Math.floor((roomMm + leastMm) / (sizeMm + leastMm));
+  return count < 2 ? leastMm : Math.min(WIDE_GAP_MM, (roomMm - count * sizeMm) / (count - 1));
+}
+
+function gapsOf({ front, back }: LabelLayout, format: SheetFormat): { across: number; down: number } {
+  const least = Math.max(LEAST_GAP_MM[front.size.shape], LEAST_GAP_MM[back.size.shape]);
+  const isOneSize =
+    widthOf(front.size) === widthOf(back.size) && heightOf(front.size) === heightOf(back.size);
+  if (!isOneSize) return { across: least, down: least };
+  return {
+    across: gapBetween(widthOf(front.size), format.widthMm - 2 * format.marginMm, least),
+    down: gapBetween(heightOf(front.size), format.bottomMm - format.topMm, least),
+  };
+}
+
+/** Smaller than any printer places: sums of millimetres must not push a face that just fits to the next row. */
+const HAIR_MM = 1e-6;
+
+/** Row by row, the front of each copy followed by its back. */
+function fillSheets(label: LabelLayout, copies: number, format: SheetFormat): Cell[][] {
+  const gaps = gapsOf(label, format);
+  const right = format.widthMm - format.marginMm + HAIR_MM;
   const sheets: Cell[][] = [[]];
-  let xMm = SHEET.marginMm;
-  let yMm = SHEET.topMm;
+  let xMm = format.marginMm;
+  let yMm = format.topMm;
   let rowMm = 0;
-  for (const group of groups) {
-    const width = group.reduce((sum, face) => sum + widthOf(face.size) + GAP_MM, -GAP_MM);
-    const height = Math.max(...group.map((face) => heightOf(face.size)));
-    if (xMm > SHEET.marginMm && xMm + width > SHEET.widthMm - SHEET.marginMm) {
-      xMm = SHEET.marginMm;
-      yMm += rowMm + GAP_MM;
+  for (const face of Array.from({ length: copies }, () => [label.front, label.back]).flat()) {
+    const [width, height] = [widthOf(face.size), heightOf(face.size)];
+    if (xMm > format.marginMm && xMm + width > right) {
+      xMm = format.marginMm;
+      yMm += rowMm + gaps.down;
       rowMm = 0;
     }
-    if (yMm > SHEET.topMm && yMm + height > SHEET.bottomMm) {
+    if (yMm > format.topMm && yMm + height > format.bottomMm + HAIR_MM) {
       sheets.push([]);
-      xMm = SHEET.marginMm;
-      yMm = SHEET.topMm;
+      xMm = format.marginMm;
+      yMm = format.topMm;
       rowMm = 0;
     }
-    for (const face of group) {
-      sheets.at(-1)?.push({ face, xMm, yMm });
-      xMm += widthOf(face.size) + GAP_MM;
-    }
+    sheets.at(-1)?.push({ face, xMm, yMm });
+    xMm += width + gaps.across;
     rowMm = Math.max(rowMm, height);
   }
   return sheets;
 }
 
-function sheetOf(cells: readonly Cell[], heading: SheetHeading, faces: Faces): { page: Page; parts: Part[] } {
+function sheetOf(
+  cells: readonly Cell[],
+  format: SheetFormat,
+  heading: SheetHeading,
+  faces: Faces,
+): { page: Page; parts: Part[] } {
   const placed = cells.map(placeCell);
-  const frame = placeSheetFrame(heading, faces);
+  const frame = placeSheetFrame(heading, format, faces);
   return {
     page: {
-      widthMm: SHEET.widthMm,
-      heightMm: SHEET.heightMm,
+      widthMm: format.widthMm,
+      heightMm: format.heightMm,
       items: [...frame.items, ...placed.flatMap(({ items }) => items)],
     },
     parts: [...frame.parts, ...placed.map(({ part }) => part)],

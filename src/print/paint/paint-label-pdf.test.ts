@@ -87,17 +87,17 @@ describe('the printed label', () => {
 
   it('keeps all ink of a round face 1.9 mm or more inside the cut', async () => {
     const raster = renderPage(await paint(buildLabel()), 300);
-    for (const centre of [14 + 33, 14 + 66 + 8 + 33]) {
-      expect(inkInRing(raster, centre, 26 + 33, 31.1, 32.7)).toBe(0);
-      expect(inkInRing(raster, centre, 26 + 33, 0, 31)).toBeGreaterThan(1000);
+    for (const centre of [5 + 33, 5 + 66 + 1 + 33]) {
+      expect(inkInRing(raster, centre, 17 + 33, 31.1, 32.7)).toBe(0);
+      expect(inkInRing(raster, centre, 17 + 33, 0, 31)).toBeGreaterThan(1000);
     }
   });
 
   it('cuts at true size: the circle is 66 mm across and the bar 50 mm long', async () => {
     const raster = renderPage(await paint(buildLabel()), 600);
-    const acrossMiddle = inkColumns(raster, { left: 10, right: 82, top: 58.8, bottom: 59.2 });
+    const acrossMiddle = inkColumns(raster, { left: 4.5, right: 71.4, top: 49.8, bottom: 50.2 });
     expect(Math.abs(extentMm(acrossMiddle, raster) - 66)).toBeLessThan(0.2);
-    const bar = inkColumns(raster, { left: 5, right: 66, top: 277, bottom: 279 });
+    const bar = inkColumns(raster, { left: 4, right: 57, top: 281.5, bottom: 283.5 });
     expect(Math.abs(extentMm(bar, raster) - 50)).toBeLessThan(0.1);
   });
 
@@ -126,9 +126,31 @@ describe('the printed label', () => {
   });
 
   it('prints as many pairs as asked for, over several sheets', async () => {
-    const pdf = await paint(buildLabel(), 8);
-    expect(textOfPdf(pdf).match(/Batch CO-0418/g)).toHaveLength(8);
+    const pdf = await paint(buildLabel(), 10);
+    expect(textOfPdf(pdf).match(/Batch CO-0418/g)).toHaveLength(10);
     expect(pdfInfo(pdf)).toMatch(/Pages:\s+3/);
+  });
+
+  it('puts as many on a sheet as fit at true size: of 62 mm twelve faces, measured on the page', async () => {
+    const size = { shape: 'round', diameterMm: 62 } as const;
+    const pdf = await paint(buildLabel({ size }, { size }), 7);
+    expect(pdfInfo(pdf)).toMatch(/Pages:\s+2/);
+    const raster = renderPage(pdf, 150);
+    for (const x of [5, 74, 143]) {
+      for (const y of [17, 83, 149, 215]) {
+        expect(inkInRing(raster, x + 31, y + 31, 0, 29), `at ${x}, ${y}`).toBeGreaterThan(500);
+        expect(inkInRing(raster, x + 31, y + 31, 29.2, 30.6), `at ${x}, ${y}`).toBe(0);
+      }
+    }
+  });
+
+  it('turns the sheet where more faces fit across', async () => {
+    const size = { shape: 'rectangle', widthMm: 140, heightMm: 80 } as const;
+    const pdf = await paint(buildLabel({ size }, { size }), 2);
+    expect(pdfInfo(pdf)).toMatch(/Pages:\s+1/);
+    expect(pdfInfo(pdf)).toMatch(/Page size:\s+841\.89 x 595\.2/);
+    const middle = inkColumns(renderPage(pdf, 150), { left: 140, right: 156, top: 50, bottom: 52 });
+    expect(middle.length, 'the cuts of both columns').toBeGreaterThan(0);
   });
 
   it('says beside the bar, to the last word, what it is for', async () => {

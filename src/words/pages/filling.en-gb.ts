@@ -121,6 +121,10 @@ export const labelWords = {
   source: 'Where it is asked for',
   states: { there: 'there', missing: 'missing', 'not-needed': 'not needed' },
   copies: 'Copies',
+  copiesHint: (printed: number) =>
+    printed === 0
+      ? 'One for each tin that has no label yet.'
+      : `${sayDecimal(printed)} printed before. One for each tin that has no label yet.`,
   print: 'Print the label',
   copyText: 'Copy the ingredients',
   copied: 'Copied.',

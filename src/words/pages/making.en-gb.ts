@@ -74,7 +74,14 @@ export const makingWords = {
   low: 'too little',
   high: 'too much',
   nothingYet: 'type what the scale shows',
-  wantedBetween: (low: string, high: string) => `wanted between ${low} and ${high}`,
+  /** In few words: the keys stand right below. */
+  notAWeight: {
+    'comma-for-point': (typed: string, allowed: string) =>
+      `“${typed}”: a comma may part thousands or decimals. Type ${allowed} if it was the point.`,
+    'not-a-number': (typed: string, _allowed: string) => `“${typed}” is not a number.`,
+    'value-not-above': (typed: string, _allowed: string) => `“${typed}”: a weight is more than 0.`,
+  },
+  wantedBetween: (low: string, high: string) => `wanted: ${low} to ${high}`,
   bandLabel: (value: string, low: string, high: string) =>
     `${value} grams; right between ${low} and ${high} grams`,
   gramsIn: 'Grams on the scale',

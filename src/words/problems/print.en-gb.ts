@@ -50,6 +50,6 @@ export const printProblems = {
   },
   'copies-wrong': {
     says: '{found} copies cannot be printed; whole numbers from {allowed} can.',
-    mend: 'Ask for fewer, and print again.',
+    mend: 'Give a number among these; where more are needed, print twice.',
   },
 } as const;

@@ -47,7 +47,9 @@ describe('mean and giveaway of a run', () => {
     expect(await summaryOf(run.id)).toMatchObject({ filled: 3, counting: 2, meanGrams: '33' });
     // Of five none may lie below limit 1: both light ones are still to be filled.
     expect(await summaryOf(run.id)).toMatchObject({ tooLight: 2, stillToFill: 4 });
-    const { weights, sentence, plannedSampleGrams } = await at.bench.get('getRun', { params: { id: run.id } });
+    const { weights, sentence, plannedSampleGrams } = await at.bench.get('getRun', {
+      params: { id: run.id },
+    });
     expect(weights.map(({ lightBy }) => lightBy)).toEqual([null, 'limit-1', 'limit-2']);
     expect(sentence).toMatchObject({ code: 'run-has-light-tins', parameters: { count: 2, stillToFill: 4 } });
     expect(plannedSampleGrams).toBe('10');

@@ -1,6 +1,12 @@
 import type { z } from 'zod';
 import type { filling } from '../../contract/index.ts';
-import { type CostedLot, type CostRow, costOfRun, type RunCost } from '../../core/cost/index.ts';
+import {
+  type CostedLot,
+  type CostRow,
+  costOfRun,
+  type RunCost,
+  sharePennies,
+} from '../../core/cost/index.ts';
 import { done, problem, refused } from '../../core/problem.ts';
 import { type Exact, gramsFromMicrograms, toText } from '../../core/quantity/index.ts';
 import {
@@ -107,15 +113,25 @@ function sourceOf(
 /** Money is shown to a hundredth of a penny; sums are taken before anything is rounded. */
 const money = (value: Exact): string => toText(value.toDecimalPlaces(4));
 
-const viewCost = (cost: RunCost, currency: string, lots: ReadonlyMap<string, LotAtHand>): CostView => ({
-  total: money(cost.total),
-  perTin: cost.perTin === null ? null : money(cost.perTin),
-  isComplete: cost.isComplete,
-  currency,
-  rows: cost.rows.map((row) => viewRow(row, lots)),
-});
+function viewCost(cost: RunCost, currency: string, lots: ReadonlyMap<string, LotAtHand>): CostView {
+  const shown = sharePennies(cost.rows.map((row) => row.cost));
+  return {
+    total: money(cost.total),
+    shownTotal: shown.total.toFixed(2),
+    perTin: cost.perTin === null ? null : money(cost.perTin),
+    isComplete: cost.isComplete,
+    currency,
+    rows: cost.rows.map((row, index) => ({
+      ...viewRow(row, lots),
+      shownCost: shown.parts[index]?.toFixed(2) ?? null,
+    })),
+  };
+}
 
-const viewRow = (row: CostRow, lots: ReadonlyMap<string, LotAtHand>): CostView['rows'][number] => ({
+const viewRow = (
+  row: CostRow,
+  lots: ReadonlyMap<string, LotAtHand>,
+): Omit<CostView['rows'][number], 'shownCost'> => ({
   lotId: row.lot,
   lotNumber: lots.get(row.lot)?.number ?? '',
   itemName: row.itemName,

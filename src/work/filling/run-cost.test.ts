@@ -19,6 +19,8 @@ describe('the cost of a run', () => {
     expect(Number(cost.total)).toBeCloseTo(byHand, 4);
     expect(Number(cost.perTin)).toBeCloseTo(byHand / 5, 4);
     expect(cost).toMatchObject({ isComplete: true, currency: 'GBP' });
+    const pennies = cost.rows.map((row) => Math.round(Number(row.shownCost) * 100));
+    expect(pennies.reduce((sum, each) => sum + each, 0)).toBe(Math.round(Number(cost.shownTotal) * 100));
   });
 
   it('names the lot whose price nobody knows, and says that the sum is not all', async () => {

@@ -14,6 +14,7 @@ import {
   type SignedClose,
   type SignedRelease,
   type SignedWeight,
+  sumLabelCopies,
 } from '../../storage/index.ts';
 
 /** Everything that is written about one filling run. */
@@ -30,6 +31,7 @@ export interface RunRecords {
   /** In tins of other runs from the same bowl that are not closed, and so not booked yet. */
   readonly elsewhereUg: number;
   readonly tins: LotAtHand | undefined;
+  readonly labelsPrinted: number;
 }
 
 export const netUgOf = (weights: readonly SignedWeight[]): number =>
@@ -40,13 +42,14 @@ export async function gatherRun(db: Reader, id: string): Promise<RunRecords | un
   return head && (await gatherRuns(db, [head]))[0];
 }
 
-/** The records of one run or of fifty with the same eight queries. */
+/** The records of one run or of fifty with the same nine queries. */
 export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise<RunRecords[]> {
   const ids = heads.map((head) => head.id);
   const open = await listOpenRuns(db, [...new Set(heads.map((head) => head.batch_id))]);
   const weights = await listFillWeights(db, [...new Set([...ids, ...open.map((run) => run.id)])]);
   const closes = await listRunCloses(db, ids);
   const releases = await listReleases(db, ids);
+  const printed = await sumLabelCopies(db, ids);
   const scales = await listScales(db);
   const lotIds = [...heads.map((head) => head.bulk_lot_id), ...closes.map((row) => row.lot_id)];
   const lots = await listLotsAtHand(db, { lotIds: [...new Set(lotIds.filter((id) => id !== null))] });
@@ -64,6 +67,7 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
       bowl: lots.find((lot) => lot.id === head.bulk_lot_id),
       elsewhereUg: others.reduce((sum, run) => sum + netUgOf(weightsOf(run.id)), 0),
       tins: lots.find((lot) => lot.id === close?.lot_id),
+      labelsPrinted: printed.get(head.id) ?? 0,
     };
   });
 }

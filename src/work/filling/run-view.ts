@@ -52,6 +52,7 @@ export async function viewRecords(context: Context, records: RunRecords): Promis
       worstErrorGrams: gramsText(head.scale_error_ug),
     },
     plannedSampleGrams: head.planned_sample_ug === null ? null : gramsText(head.planned_sample_ug),
+    labelsPrinted: records.labelsPrinted,
     bulkOnHandGrams: gramsText(records.bowl?.on_hand ?? 0),
     weights: records.weights.map((row) => viewWeight(records, row, verdict)),
     summary,

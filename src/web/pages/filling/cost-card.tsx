@@ -11,9 +11,9 @@ export function CostCard({ runId }: { readonly runId: string }) {
   return read.data ? <CostView cost={read.data} /> : null;
 }
 
-const captionOf = ({ total, perTin, currency, isComplete }: AnswerOf<'getRunCost'>): string =>
+const captionOf = ({ shownTotal, perTin, currency, isComplete }: AnswerOf<'getRunCost'>): string =>
   [
-    fillingWords.costTotal(sayMoney(total, currency), isComplete),
+    fillingWords.costTotal(sayMoney(shownTotal, currency), isComplete),
     ...(perTin === null ? [] : [fillingWords.perTin(sayMoney(perTin, currency), isComplete)]),
   ].join(' · ');
 
@@ -28,7 +28,8 @@ export const CostView = ({ cost }: { readonly cost: AnswerOf<'getRunCost'> }) =>
         { head: fillingWords.amount, cell: (row) => showAmount(row.amount, row.unit), isNumber: true },
         {
           head: fillingWords.costs,
-          cell: (row) => (row.cost === null ? fillingWords.noPrice : sayMoney(row.cost, cost.currency)),
+          cell: (row) =>
+            row.shownCost === null ? fillingWords.noPrice : sayMoney(row.shownCost, cost.currency),
           isNumber: true,
         },
       ]}

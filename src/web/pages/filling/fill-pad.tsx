@@ -1,5 +1,5 @@
 import { exact, toText } from '../../../core/quantity/index.ts';
-import { fillingWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
+import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -11,6 +11,7 @@ import { State } from '../../parts/state.tsx';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import bench from '../making/bench.module.css';
 import { Dock } from '../making/dock.tsx';
+import { sayNotWeighed } from '../making/say-not-weighed.ts';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
 import type { Run } from './run.ts';
@@ -49,7 +50,7 @@ export function FillPad({ run }: { readonly run: Run }) {
           <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
         </div>
         <p aria-live="polite">
-          {wrong && <State kind="stop">{Object.values(sayProblem(wrong)).join(' ')}</State>}
+          {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
           {!wrong && last && (
             <State kind={KINDS[last.verdict]}>
               {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}

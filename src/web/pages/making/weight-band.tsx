@@ -1,7 +1,8 @@
-import { makingWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
+import { makingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
 import type { Addition } from './batch.ts';
 import styles from './bench.module.css';
+import { sayNotWeighed } from './say-not-weighed.ts';
 import { bandVerdict, handPercent, whyNotWeighed } from './weight-verdict.ts';
 
 interface Props {
@@ -40,7 +41,7 @@ export function WeightBand({ typed, screen }: Props) {
       </div>
       <p aria-live="polite">
         {wrong ? (
-          <State kind="stop">{Object.values(sayProblem(wrong)).join(' ')}</State>
+          <State kind="stop">{sayNotWeighed(wrong)}</State>
         ) : (
           <>
             <State kind={KINDS[verdict]}>{WORDS[verdict]}</State>{' '}
