@@ -23,10 +23,10 @@ export const fillingWords = {
   /** T1 and T2 of the average system: nominal less one and less two tolerable errors. */
   lightBy: {
     label: 'below the label',
-    'limit-1': 'short by more than the tolerable error (below T1)',
-    'limit-2': 'short by more than twice the tolerable error (below T2): may not be sold at all',
+    'limit-1': 'more than the tolerable error short (below T1)',
+    'limit-2': 'over twice the tolerable error short (below T2): may not be sold',
   },
-  takeOut: 'Take this tin out',
+  takeOut: 'Take it out',
   takeOutOf: (number: number) => `Take tin ${number} out`,
   takenOut: 'Too light: taken out, to be filled up or left out',
   surely: (grams: string) => `${grams} with the scale’s error taken off`,

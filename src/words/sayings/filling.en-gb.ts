@@ -3,7 +3,7 @@ export const fillingSayings = {
   'run-begins': 'Fill {wanted, plural, one {# tin} other {# tins}}, {aimGrams} g each.',
   'run-goes-on': '{filled} filled, {stillToFill} to go, {aimGrams} g each.',
   'run-has-light-tins':
-    '{count, plural, one {# tin is} other {# tins are}} too light: fill up and weigh again, or leave out; either way take the old weight out. {stillToFill, plural, =0 {} one {# more is to be filled.} other {# more are to be filled.}}',
+    '{count, plural, one {# tin is} other {# tins are}} too light{stillToFill, plural, =0 {: fill up or take out.} other {; # still to fill.}}',
   'run-mean-too-low':
     'On average the tins hold less than the label states: fill up the lightest, or fill the next ones fuller.',
   'run-bowl-is-empty':

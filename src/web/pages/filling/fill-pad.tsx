@@ -14,6 +14,7 @@ import { Dock } from '../making/dock.tsx';
 import { sayNotWeighed } from '../making/say-not-weighed.ts';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
+import styles from './run.module.css';
 import type { Run } from './run.ts';
 import { sayFill } from './say-fill.ts';
 import { TakeOut } from './take-out.tsx';
@@ -49,15 +50,17 @@ export function FillPad({ run }: { readonly run: Run }) {
           </div>
           <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
         </div>
-        <p aria-live="polite">
-          {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
-          {!wrong && last && (
-            <State kind={KINDS[last.verdict]}>
-              {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
-            </State>
-          )}
-        </p>
-        {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
+        <div className={styles.last}>
+          <p aria-live="polite">
+            {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
+            {!wrong && last && (
+              <State kind={KINDS[last.verdict]}>
+                {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
+              </State>
+            )}
+          </p>
+          {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
+        </div>
         {run.tareGrams === null && (
           <SideBySide>
             <Field

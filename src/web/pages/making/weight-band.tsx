@@ -45,9 +45,11 @@ export function WeightBand({ typed, screen }: Props) {
         ) : (
           <>
             <State kind={KINDS[verdict]}>{WORDS[verdict]}</State>{' '}
-            <span className="soft">
-              {makingWords.wantedBetween(sayDecimal(screen.lowGrams), sayGrams(screen.highGrams))}
-            </span>
+            {verdict !== 'nothing' && (
+              <span className="soft">
+                {makingWords.wantedBetween(sayDecimal(screen.lowGrams), sayGrams(screen.highGrams))}
+              </span>
+            )}
           </>
         )}
       </p>
