@@ -27,8 +27,8 @@ describe('a figure that cannot be read', () => {
   };
 
   it.each([
-    ['5,5', 'A comma may part thousands or decimals'],
-    ['abc', 'which is not a number'],
+    ['5,5', 'without comma or point, such as 12'],
+    ['abc', 'which is not a whole number'],
     ['-3', 'less than nothing'],
     ['2.5', 'is not a whole number'],
   ])('such as %s is explained at its field, while it is still being typed in', async (typed, sentence) => {
