@@ -1,4 +1,5 @@
 import type { Market, orders, Saying } from '../../contract/index.ts';
+import type { FormulaLookup } from '../../core/formula/index.ts';
 import {
   composeLabelText,
   type Durability,
@@ -22,6 +23,8 @@ export interface LabelFor {
   /** null: not filled yet. */
   readonly batchNumber: string | null;
   readonly durability: Durability | null;
+  /** What the run's batch was made of, where that is another composition than the formula's today. */
+  readonly made?: FormulaLookup | undefined;
 }
 
 export interface ComposedLabel {
@@ -30,12 +33,13 @@ export interface ComposedLabel {
 }
 
 /**
- * The words of a product's label for one market: ingredients of the formula with its bases opened, the allergens that
+ * The words of a product's label for one market: ingredients of the formula with its bases opened (for a run as they
+ * were made), the allergens that
  * this market has named as of today, the workshop's responsible person for it.
  */
 export async function labelForProduct(context: Context, asked: LabelFor): Promise<Result<ComposedLabel>> {
   const house = await workshopDetails(context);
-  const checked = await runCheck(context, asked.revisionId, [asked.market]);
+  const checked = await runCheck(context, asked.revisionId, [asked.market], asked.made);
   if (!checked.ok) return checked;
   const placedOn = localDate(context.machine.now(), house.timeZone);
   const text = composeLabelText(questionOf(asked, house, checked.value, placedOn), labelLaw);

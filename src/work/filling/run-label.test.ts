@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import { reviseBase } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
 import { countEntries } from '../../../test/workshop/small-file.ts';
@@ -82,6 +83,19 @@ describe('the label of a run', () => {
     expect(codesOf(await pdf(id))).toEqual(['label-not-complete']);
     await address('9 Other Lane, Testham TT1 1TT, United Kingdom');
     expect(codesOf(await pdf(id))).toEqual(['label-changed-since']);
+  });
+
+  it('of released tins says what is in them, though the base was written anew since', async () => {
+    const run = await startRun((await makeBowl()).id);
+    await at.fillAll(run.id, ...FIVE);
+    await at.closeRun(run.id);
+    await at.bench.get('releaseRun', { params: { id: run.id }, body: { verdict: 'released', reason: '' } });
+    const { id } = must(await print(run.id));
+    const before = await label(run.id, 'GB');
+    await reviseBase(at.bench, at.shop, ['300', '700']);
+    expect(await label(run.id, 'GB')).toEqual(before);
+    expect(codesOf(await print(run.id))).toEqual([]);
+    expect(codesOf(await pdf(id))).toEqual([]);
   });
 
   it('is not printed for a run that was rejected, and the page says why', async () => {

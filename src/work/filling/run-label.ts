@@ -3,6 +3,7 @@ import type { LabelElementName, LabelText } from '../../core/label/index.ts';
 import { type FaceSize, type Label, layoutLabel } from '../../print/layout/index.ts';
 import { say, sayProblem } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { findMadeLookup } from '../making/made-lookup.ts';
 import { painter } from '../painter.ts';
 import { saying } from '../saying.ts';
 import { findRunDurability } from './best-before.ts';
@@ -17,7 +18,7 @@ export interface RunLabel {
   readonly label: Label | null;
 }
 
-/** The label of a run for one market, in words and as it is to be drawn. */
+/** The label of a run for one market, by what is in its tins, in words and as it is to be drawn. */
 export async function composeRunLabel(
   context: Context,
   records: RunRecords,
@@ -30,6 +31,7 @@ export async function composeRunLabel(
     market,
     batchNumber: head.number,
     durability: await findRunDurability(context, records),
+    made: await findMadeLookup(context.storage.db, head.batch_id),
   });
   if (!composed.ok) {
     const missing = composed.problems.map((each) => cannotBeSaid(sayProblem(each).says));

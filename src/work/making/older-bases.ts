@@ -11,9 +11,9 @@ import {
 import { formulaLinesOf } from '../formulas/index.ts';
 
 /**
- * Lots of bases that were made differently from the base in force, or with a lot of a base that was. Check and label
- * open a base, and the bases in it, by the newest revision of each, so what is made of another would carry a label that
- * is not its own. A revision that changed only its words, or the size it was written for, makes no difference.
+ * Lots of bases that were made differently from the base in force, or with a lot of a base that was. The check
+ * opens a base, and the bases in it, by the revision in force of each, so what is made of another was never judged as
+ * it is. A revision that changed only its words, or the size it was written for, makes no difference.
  */
 export async function findOlderBases(db: Reader, lots: readonly LotAtHand[]): Promise<ReadonlySet<string>> {
   const bases = lots.filter((lot) => lot.formula_kind === 'base' && lot.made_by !== null);

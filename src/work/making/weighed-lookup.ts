@@ -33,11 +33,8 @@ export async function readWeighedLookup(
   return { revision: () => recipes.get(batchId), base: (id) => recipes.get(id) };
 }
 
-async function readWeighings(
-  db: Reader,
-  batchId: string,
-  proposed: WeighedIn | undefined,
-): Promise<WeighedIn[]> {
+/** What went into a batch: additions that stand, and for what is not weighed in yet the lot that is planned. */
+export async function readWeighings(db: Reader, batchId: string, proposed?: WeighedIn): Promise<WeighedIn[]> {
   const standing: WeighedIn[] = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
   const known = proposed ? [...standing, proposed] : standing;
   const planned = (await listBatchLines(db, batchId)).flatMap(({ position, lot_id, target_ug }) =>
