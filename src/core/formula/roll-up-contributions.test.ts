@@ -106,6 +106,20 @@ describe('rolling a formula up into what it contains', () => {
     expect(x?.mostPercent.toExact().eq(1)).toBe(true);
   });
 
+  it('keeps the number that only a substance that lists itself gives', () => {
+    const one = { leastPercent: 100, typicalPercent: 100, mostPercent: 100, confidence: 'supplier' } as const;
+    const pure: RollUpMaterial = {
+      id: 'me',
+      name: 'ME-1',
+      constituents: [{ name: 'me-1', cas: '93-15-2', ...one }],
+    };
+    const [found, ...others] = must(rollUp({ me: '5', shea: '95' }, pure, shea)).filter(
+      ({ name }) => name === 'ME-1',
+    );
+    expect(found).toMatchObject({ cas: '93-15-2', alsoCas: ['93-15-2'] });
+    expect(others).toEqual([]);
+  });
+
   it('does not count a pure substance twice that lists itself', () => {
     const pure: RollUpMaterial = {
       id: 'menthol',

@@ -111,10 +111,11 @@ class RollUp {
 
   addMaterial(material: RollUpMaterial, parts: bigint): void {
     const whole = parts * 100n * PARTS_PER_PERCENT;
-    this.#sumOf(material, 'added').add(material.name, 'computed', whole, whole, whole);
     const own = normalise(material.name);
+    const itself = material.constituents.filter(({ name }) => normalise(name) === own);
+    const substance = itself.length === 0 ? material : withNumbersOf(material, itself);
+    this.#sumOf(substance, 'added').add(material.name, 'computed', whole, whole, whole);
     for (const constituent of material.constituents) {
-      // A pure substance may list itself as its only constituent: it is there already.
       if (normalise(constituent.name) !== own) this.#addConstituent(material, constituent, parts);
     }
   }
@@ -147,6 +148,13 @@ class RollUp {
 }
 
 const normalise = (name: string): string => name.trim().toLowerCase();
+
+/** A pure substance may list itself as what is in it: it is there already, and what its paper numbers is the substance. */
+function withNumbersOf(material: RollUpMaterial, itself: readonly MaterialConstituent[]): RollUpMaterial {
+  const told = itself.flatMap(({ cas, alsoCas = [] }) => [...(cas ? [cas] : []), ...alsoCas]);
+  const numbers = [...new Set([...(material.alsoCas ?? []), ...told])];
+  return numbers.length === 0 ? material : { ...material, cas: material.cas || numbers[0], alsoCas: numbers };
+}
 
 /**
  * Adds up what every material brings into the finished product: percent of the substance = sum over the materials of

@@ -25,6 +25,8 @@ export const fillingSayings = {
     'As it was weighed in, the label has to name {which} ({markets}), and it does not. Set a wrong entry right, or reject the run and write the next revision with what was weighed.',
   'check-weighed-over': 'Weighed in was more than the limits or the report allow. {which}',
   'check-weighed-below': 'Weighed in was less than the report asks for. {which}',
+  'check-weighed-opened':
+    'As it was weighed in, something is not known that the formula does not raise. {which} Set a wrong entry right, or reject it and write the next revision with what was weighed: its check asks.',
   'check-report-valid': 'The report is valid today.',
   'check-report-past': 'Report {report} was to be reviewed by {reviewBy, date, long}.',
   'check-limits-not-known': 'The formula cannot be checked.',

@@ -11,6 +11,7 @@ import { saveRevision } from './save-revision.ts';
 export { checkForSale, type SaleCheck } from './check-for-sale.ts';
 export { formulaLinesOf } from './formula-lines.ts';
 export { readFormulaLookup } from './formula-lookup.ts';
+export { listOpened } from './list-opened.ts';
 export { listStops } from './list-stops.ts';
 export { type OpenedRevision, openRevision } from './read-composition.ts';
 export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';

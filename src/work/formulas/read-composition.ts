@@ -98,11 +98,19 @@ function rollUpMaterial(id: string, details: MaterialDetails): RollUpMaterial {
 
 /**
  * Every CAS number of the material itself: a paper often lists one of the plant, one of its oil and some of what is in
- * it. A number that one of its constituents carries is looked up there, with the amount that the paper gives.
+ * it. A number that one of its constituents carries is looked up there, with the amount that the paper gives, as long as
+ * it gives one: of none, or where the material would be left without a name and a number that tables know, it stays.
  */
-function ownNumbers({ cas, constituents }: MaterialDetails): string[] {
-  const ofConstituents = new Set(constituents.flatMap((one) => readCasNumbers(one.cas ?? '')));
-  return [...new Set(cas.flatMap(readCasNumbers))].filter((number) => !ofConstituents.has(number));
+function ownNumbers(details: MaterialDetails): string[] {
+  const itself = normaliseName(nameLookedUp(details));
+  const parts = details.constituents.filter(
+    ({ name, mostPercent }) =>
+      normaliseName(name) !== itself && !(mostPercent !== null && Number(mostPercent) === 0),
+  );
+  const ofParts = new Set(parts.flatMap((one) => readCasNumbers(one.cas ?? '')));
+  const numbers = [...new Set(details.cas.flatMap(readCasNumbers))];
+  const own = numbers.filter((number) => !ofParts.has(number));
+  return own.length === 0 && details.inciEu === '' ? numbers : own;
 }
 
 /** The name on the tub beside the label name, unless it is the name of a constituent, which is looked up there. */

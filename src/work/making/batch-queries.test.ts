@@ -22,6 +22,7 @@ describe('how often the file is asked', () => {
     const first = await countQueries(at.bench, () => weigh(batch, 0, '520'));
     const last = await countQueries(at.bench, () => weigh(batch, 1, '280'));
     expect(last).toBe(first);
-    expect(first).toBeLessThan(40);
+    // What the batch is as weighed is checked each time, bands or not.
+    expect(first).toBeLessThan(60);
   });
 });

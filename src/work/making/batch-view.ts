@@ -81,8 +81,9 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
 }
 
 /**
- * A band never reaches over a limit, so nothing can be wrong while every weighing lies in its band, from the lot that
- * was planned; the finished batch is looked at all the same, since limits and reports change.
+ * Bands bound grams and limits bind shares: a base at the lower end of its band and a scent at the upper end of its own
+ * may be over together. So every batch that is being weighed is looked at, and the finished one too, since limits and
+ * reports change.
  */
 async function judgeStanding(
   context: Context,
@@ -91,13 +92,8 @@ async function judgeStanding(
 ): Promise<Pick<BatchView, 'asWeighed' | 'screens'>> {
   const asPlanned = { asWeighed: null, screens };
   if (head.outcome === 'abandoned') return asPlanned;
-  const isOdd = screens.some(
-    (screen) =>
-      screen.kind === 'addition' &&
-      screen.done !== null &&
-      (screen.done.verdict !== 'inside' || screen.done.lotId !== screen.lotId),
-  );
-  if (head.outcome === null && !isOdd) return asPlanned;
+  const isBegun = screens.some((screen) => screen.kind === 'addition' && screen.done !== null);
+  if (head.outcome === null && !isBegun) return asPlanned;
   const markets = JSON.parse(head.markets) as BatchView['markets'];
   const batch = { batchId: head.id, revisionId: head.revision_id, markets };
   return {

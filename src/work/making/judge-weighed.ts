@@ -2,7 +2,7 @@ import type { Market, Saying } from '../../contract/index.ts';
 import type { Result } from '../../core/problem.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { type Checked, listStops, runCheck } from '../formulas/index.ts';
+import { type Checked, listOpened, listStops, runCheck } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
 import { readWeighedLookup, type WeighedIn } from './weighed-lookup.ts';
 
@@ -17,7 +17,7 @@ export type JudgeWeighed = (proposed?: WeighedIn) => Promise<Saying | null>;
 
 /**
  * What is wrong with a batch as it was weighed in, not as it was asked for: an addition far outside of its band may have
- * been explained and still be too much, too little for the report, or enough to be named. Bases count as they were
+ * been explained and still be too much, too little for the report, enough to be named, or raise what nobody was asked. Bases count as they were
  * weighed themselves; what is not weighed in yet counts with its target. null: nothing is wrong.
  */
 export const judgeWeighed = (context: Context, batch: WeighedBatch): Promise<Saying | null> =>
@@ -35,6 +35,9 @@ export function openJudge(context: Context, { batchId, revisionId, markets }: We
     formula ??= runCheck(context, revisionId, markets);
     const written = await formula;
     if (!written.ok) return saying('check-limits-not-known');
+    const opened = listOpened(written.value, weighed.value);
+    if (opened.length > 0)
+      return saying('check-weighed-opened', { which: opened.map((one) => say(one)).join(' ') });
     const { which, markets: where } = findUnnamed(written.value, weighed.value);
     return which.length > 0
       ? saying('check-weighed-unnamed', { which: which.join(', '), markets: where.join(', ') })

@@ -67,6 +67,33 @@ describe('too much weighed in, as against limits and report', () => {
     expect((await viewOf(batch.id)).asWeighed).toBeNull();
   });
 
+  it('is told too where each weighing lies in its band and only both together are over', async () => {
+    const { shea, oil, scent } = at.shop.materials;
+    const range = (materialId: string, mostPercent: string) => ({
+      materialId,
+      leastPercent: '0',
+      mostPercent,
+    });
+    await buildReport(at.bench, {
+      reference: 'R-2',
+      signedOn: '2026-11-20',
+      baseFormulaId: at.shop.base,
+      formulaIds: [at.shop.mixture],
+      ranges: [range(shea, '80'), range(oil, '80'), range(scent, '1.025')],
+    });
+    const batch = await startMixture();
+    const { lowGrams } = additionAt(batch, 0);
+    const { highGrams } = additionAt(batch, SCENT);
+    const share = (oilGrams: number, baseGrams: number) => (100 * oilGrams) / (oilGrams + baseGrams);
+    // Each alone keeps 1.025 %, both together do not.
+    expect(share(Number(highGrams), 99)).toBeLessThan(1.025);
+    expect(share(1, Number(lowGrams))).toBeLessThan(1.025);
+    expect(share(Number(highGrams), Number(lowGrams))).toBeGreaterThan(1.025);
+    expect(codesOf(await weigh(batch, 0, lowGrams))).toEqual([]);
+    expect(codesOf(await weigh(batch, SCENT, highGrams))).toEqual(['weighed-over-limits']);
+    expect(codesOf(await weigh(batch, SCENT, '1'))).toEqual([]);
+  });
+
   it('stays on the record of the made batch', async () => {
     const batch = await startMixture();
     await weigh(batch, SCENT, '7', { deviation, isOverKnown: true });

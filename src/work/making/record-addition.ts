@@ -55,8 +55,8 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       const isAsPlanned = refuseUnexplained(line, lot, actual, body);
       if (reweighs) await refuseLate(tx, line, lot, body);
-      if (!isAsPlanned && batch.purpose === 'sale')
-        await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body });
+      if (batch.purpose === 'sale')
+        await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
       const takings = spreadOverPlaces(lot, actual);
       await tell({
         kind: 'addition-recorded',
@@ -170,6 +170,7 @@ interface Weighing {
   readonly lot: LotAtHand;
   readonly actual: number;
   readonly body: Body;
+  readonly isAsPlanned: boolean;
 }
 
 /**
@@ -177,7 +178,7 @@ interface Weighing {
  * says why may go on; the release stops it then.
  */
 async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: Weighing): Promise<void> {
-  const { line, lot, actual, body } = weighing;
+  const { line, lot, actual, body, isAsPlanned } = weighing;
   if (body.isOverKnown && body.deviation) return;
   const judge = openJudge(within, {
     batchId: batch.id,
@@ -186,6 +187,8 @@ async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: 
   });
   const wrong = await judge({ position: line.position, lot_id: lot.id, actual_ug: actual });
   if (wrong === null) return;
+  // In its band it may be over together with what is in already. Whoever was told of that is not told at each step.
+  if (isAsPlanned && (await judge()) !== null) return;
   const refused = { line, lotId: lot.id, itemName: lot.item_name, actualUg: actual };
   const remedy = await findRemedy(within.storage.db, judge, refused);
   giveUp(

@@ -1,8 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { quoteForShell } from './quote-for-shell.ts';
+import { quoteForShell } from '../../src/web/show/quote-for-shell.ts';
 
-/** What a POSIX shell makes of it (printf of the shell itself). */
+/**
+ * What a POSIX shell makes of it, by the shell itself: IEEE Std 1003.1, Shell Command Language, 2.2.2 (single quotes
+ * preserve the literal value of each character within them).
+ */
 const read = (word: string): string => execFileSync('sh', ['-c', `printf %s ${word}`]).toString();
 
 describe('a path on a command line', () => {
