@@ -75,6 +75,10 @@ export const formulaView = z.object({
   revisions: z.array(
     z.object({ id: f.id, number: z.number(), standing: z.enum(['trial', 'for-sale']), isFixed: z.boolean() }),
   ),
+  /** What is made for sale: the newest revision for sale, or a trial where there is nothing else. */
+  inForceId: f.id.nullable(),
+  /** Where what it goes into is sold; all markets while no product says. */
+  soldIn: z.array(f.market),
   latest: revisionView.nullable(),
 });
 

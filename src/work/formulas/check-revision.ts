@@ -7,7 +7,7 @@ import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
-import { ALL_MARKETS, readSoldIn, type SoldIn } from './read-sold-in.ts';
+import { ALL_MARKETS, marketsToJudge, readSoldIn, type SoldIn } from './read-sold-in.ts';
 import { type Checked, type CheckedGroup, runCheck } from './run-check.ts';
 import { answerMarkets, sayAnswer } from './say-check.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
@@ -19,15 +19,11 @@ export const checkRevision: UseCase<'checkRevision'> = async (context, { params:
   const revision = await findRevision(db, id);
   if (!revision) return refused(thingNotFound('id', id));
   const sold = await readSoldIn(db, revision.formula_id);
-  const markets = query.markets === undefined ? done(marketsToCheck(sold)) : readMarkets(query.markets);
+  const markets = query.markets === undefined ? done(marketsToJudge(sold)) : readMarkets(query.markets);
   if (!markets.ok) return markets;
   const checked = await runCheck(context, id, markets.value);
   return checked.ok ? done(viewCheck(checked.value, sold)) : checked;
 };
-
-/** Where nothing is made of it yet, nobody has said where it will be sold. */
-const marketsToCheck = ({ markets }: SoldIn): readonly Market[] =>
-  markets.length === 0 ? ALL_MARKETS : markets;
 
 function readMarkets(text: string): Result<Market[]> {
   const markets = [...new Set(text.split(',').map((market) => market.trim()))];

@@ -8,23 +8,28 @@ import {
   type Reader,
 } from '../../storage/index.ts';
 import { formulaLinesOf } from './formula-lines.ts';
+import type { RevisionDetails } from './revision-view.ts';
+import { listRevisionsInForce, standingOf } from './revisions-in-force.ts';
 
-/** A revision that is not written yet, judged as if it were the newest of its formula. */
+/** A revision that is not written yet, judged as if it were in force. */
 export interface DraftRecipe extends FormulaRecipe {
   readonly revisionId: string;
+  readonly standing: RevisionDetails['standing'];
 }
 
 /**
- * Everything that opening a formula may need: of each formula the newest revision, which is the one in force, and the
- * revision asked for. A workshop has dozens of formulas, so all are read at once.
+ * Everything that opening a formula may need: of each formula the revision in force, and the revision asked for. What is
+ * a trial itself is tried out with the newest revision of each base, be that a trial too. A workshop has dozens of formulas, so all are read at once.
  */
 export async function readFormulaLookup(
   db: Reader,
   asked: { readonly revisionId: string } | { readonly draft: DraftRecipe },
 ): Promise<FormulaLookup> {
   const names = new Map((await listFormulas(db)).map((row) => [row.id, row.name]));
-  const latest = await listLatestRevisions(db);
   const own = 'revisionId' in asked ? await findRevision(db, asked.revisionId) : undefined;
+  const draft = 'draft' in asked ? asked.draft : undefined;
+  const isTrial = (draft?.standing ?? (own && standingOf(own))) === 'trial';
+  const latest = isTrial ? await listLatestRevisions(db) : await listRevisionsInForce(db);
   const heads = own ? [...latest, own] : latest;
   const lines = groupByRevision(
     await listRevisionLines(
@@ -38,7 +43,6 @@ export async function readFormulaLookup(
     lines: formulaLinesOf(lines.get(head.id) ?? []),
   });
   const inForce = new Map(latest.map((head) => [head.formula_id, recipeOf(head)]));
-  const draft = 'draft' in asked ? asked.draft : undefined;
   if (draft) inForce.set(draft.formulaId, draft);
   return {
     revision: (id) => {

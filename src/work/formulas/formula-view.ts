@@ -11,7 +11,9 @@ import {
 } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
-import { type RevisionDetails, viewRevision, viewRevisions } from './revision-view.ts';
+import { marketsToJudge, openSoldIn } from './read-sold-in.ts';
+import { viewRevision, viewRevisions } from './revision-view.ts';
+import { pickInForce, standingOf } from './revisions-in-force.ts';
 
 export type FormulaView = z.output<typeof formulas.formulaView>;
 
@@ -32,6 +34,8 @@ async function viewFormulas(
   rows: readonly FormulaRow[],
   heads: readonly RevisionHead[],
 ): Promise<FormulaView[]> {
+  const inForce = new Map(pickInForce(heads).map((head) => [head.formula_id, head.id]));
+  const soldIn = await openSoldIn(db);
   const newest = new Map(heads.map((head) => [head.formula_id, head]));
   const latest = await viewRevisions(db, [...newest.values()]);
   return rows.map((row) => ({
@@ -41,6 +45,8 @@ async function viewFormulas(
     code: row.code,
     kind: row.kind as FormulaView['kind'],
     revisions: heads.filter((head) => head.formula_id === row.id).map(viewHead),
+    inForceId: inForce.get(row.id) ?? null,
+    soldIn: [...marketsToJudge(soldIn(row.id))],
     latest: latest.find((view) => view.formulaId === row.id) ?? null,
   }));
 }
@@ -48,6 +54,6 @@ async function viewFormulas(
 const viewHead = (head: RevisionHead): FormulaView['revisions'][number] => ({
   id: head.id,
   number: head.number,
-  standing: (JSON.parse(head.details) as RevisionDetails).standing,
+  standing: standingOf(head),
   isFixed: head.is_fixed,
 });

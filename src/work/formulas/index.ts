@@ -15,6 +15,7 @@ export { listOpened } from './list-opened.ts';
 export { listStops } from './list-stops.ts';
 export { type OpenedRevision, openRevision } from './read-composition.ts';
 export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';
+export { listRevisionsInForce } from './revisions-in-force.ts';
 export { type Checked, runCheck } from './run-check.ts';
 
 export const formulaUseCases = {

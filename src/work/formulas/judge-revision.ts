@@ -98,6 +98,7 @@ async function judgeComposition(
     revisionId: 'draft',
     formulaId: formula.id,
     name: formula.name,
+    standing: details.standing,
     lines: formulaLinesOf(lines),
   };
   const opened = expandFormula('draft', await readFormulaLookup(tx, { draft }));

@@ -1,6 +1,7 @@
 import type { Market, orders } from '../../contract/index.ts';
 import { listUsers } from '../../core/formula/index.ts';
-import { listLatestRevisions, listProducts, listRevisionLines, type Reader } from '../../storage/index.ts';
+import { listProducts, listRevisionLines, listRevisions, type Reader } from '../../storage/index.ts';
+import { pickInForce } from './revisions-in-force.ts';
 
 export const ALL_MARKETS = ['GB', 'NI', 'EU'] as const satisfies readonly Market[];
 
@@ -12,25 +13,41 @@ export interface SoldIn {
 }
 
 /** Where a formula ends up on sale. What is withdrawn is not made any more and asks for nothing. */
-export async function readSoldIn(db: Reader, formulaId: string): Promise<SoldIn> {
-  const users = listUsers(formulaId, await readUses(db));
-  const products = (await listProducts(db))
+export const readSoldIn = async (db: Reader, formulaId: string): Promise<SoldIn> =>
+  (await openSoldIn(db))(formulaId);
+
+/** The same for many formulas, with what they are used in read once. */
+export async function openSoldIn(db: Reader): Promise<(formulaId: string) => SoldIn> {
+  const uses = await readUses(db);
+  const sold = (await listProducts(db))
     .map((row) => ({ row, details: JSON.parse(row.details) as orders.ProductDetails }))
-    .filter(({ row, details }) => users.includes(row.formula_id) && !details.isWithdrawn);
-  const sold = new Set(products.flatMap(({ details }) => details.markets));
-  return {
-    products: products.map(({ details }) => details.name),
-    markets: ALL_MARKETS.filter((market) => sold.has(market)),
+    .filter(({ details }) => !details.isWithdrawn);
+  return (formulaId) => {
+    const users = listUsers(formulaId, uses);
+    const products = sold.filter(({ row }) => users.includes(row.formula_id));
+    const markets = new Set(products.flatMap(({ details }) => details.markets));
+    return {
+      products: products.map(({ details }) => details.name),
+      markets: ALL_MARKETS.filter((market) => markets.has(market)),
+    };
   };
 }
 
+/** Where nothing is made of it yet, nobody has said where it will be sold. */
+export const marketsToJudge = ({ markets }: SoldIn): readonly Market[] =>
+  markets.length === 0 ? ALL_MARKETS : markets;
+
+/** Of each formula the revision in force and the newest, which may be a trial of what will be sold. */
 async function readUses(db: Reader) {
-  const latest = await listLatestRevisions(db);
+  const revisions = await listRevisions(db);
+  const inForce = pickInForce(revisions);
+  const newest = new Map(revisions.map((head) => [head.formula_id, head]));
+  const heads = [...new Map([...inForce, ...newest.values()].map((head) => [head.id, head])).values()];
   const lines = await listRevisionLines(
     db,
-    latest.map(({ id }) => id),
+    heads.map(({ id }) => id),
   );
-  return latest.map(({ id, formula_id }) => ({
+  return heads.map(({ id, formula_id }) => ({
     formulaId: formula_id,
     baseIds: lines
       .filter((line) => line.revision_id === id && line.item_kind === 'formula')

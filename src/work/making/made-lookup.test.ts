@@ -14,7 +14,8 @@ describe('what a batch was made of', () => {
 
   it('is what its formula says while its base is the one in force', async () => {
     await makeFirmBase(at.bench, at.shop, '400');
-    expect(await lookup((await makeTrial('100')).id)).toBeUndefined();
+    const { id } = await makeBatch(at.bench, inGrams(at.shop.mixtureRevision, '100'));
+    expect(await lookup(id)).toBeUndefined();
   });
 
   it('stays what it was once its base is written anew', async () => {

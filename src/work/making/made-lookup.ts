@@ -13,13 +13,14 @@ import { readWeighings } from './weighed-lookup.ts';
 
 /**
  * The formula of a batch with each base opened by the revision that its lots were made by, not by the one in force;
- * undefined where that is the same composition. What is in a tin does not change when a base is written anew.
+ * undefined where that is the same composition. A trial may be opened by a base that is one too. What is in a tin does not change when a base is written anew.
  */
 export async function findMadeLookup(db: Reader, batchId: string): Promise<FormulaLookup | undefined> {
   const within = await listBasesWeighedIn(db, [batchId]);
   const lots = await listLotsAtHand(db, { lotIds: within.map((row) => row.lot_id) });
   const older = await findOlderBases(db, lots);
-  return older.size === 0 ? undefined : readMadeLookup(db, batchId);
+  const batch = await findBatch(db, batchId);
+  return batch?.purpose === 'sale' && older.size === 0 ? undefined : readMadeLookup(db, batchId);
 }
 
 async function readMadeLookup(db: Reader, batchId: string): Promise<FormulaLookup> {

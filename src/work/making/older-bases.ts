@@ -2,13 +2,12 @@ import { percentFromGrams } from '../../core/formula/index.ts';
 import {
   type LotAtHand,
   listBasesWeighedIn,
-  listLatestRevisions,
   listLotsAtHand,
   listRevisionLines,
   type NamedRevisionLine,
   type Reader,
 } from '../../storage/index.ts';
-import { formulaLinesOf } from '../formulas/index.ts';
+import { formulaLinesOf, listRevisionsInForce } from '../formulas/index.ts';
 
 /**
  * Lots of bases that were made differently from the base in force, or with a lot of a base that was. The check
@@ -18,8 +17,8 @@ import { formulaLinesOf } from '../formulas/index.ts';
 export async function findOlderBases(db: Reader, lots: readonly LotAtHand[]): Promise<ReadonlySet<string>> {
   const bases = lots.filter((lot) => lot.formula_kind === 'base' && lot.made_by !== null);
   if (bases.length === 0) return new Set();
-  const newest = new Map((await listLatestRevisions(db)).map((row) => [row.formula_id, row.id]));
-  const made = bases.map((lot) => [lot.made_by ?? '', newest.get(lot.item_id) ?? ''] as const);
+  const inForceBy = new Map((await listRevisionsInForce(db)).map((row) => [row.formula_id, row.id]));
+  const made = bases.map((lot) => [lot.made_by ?? '', inForceBy.get(lot.item_id) ?? ''] as const);
   const lines = await listRevisionLines(db, [...new Set(made.flat())]);
   const of = (revisionId: string) => lines.filter((line) => line.revision_id === revisionId);
   const isOlder = (_: LotAtHand, index: number): boolean => {

@@ -8,7 +8,6 @@ import {
   listBatchesUnderWay,
   listFormulas,
   listGoodsOnTheirWay,
-  listLatestRevisions,
   listMaterials,
   listOpenOrders,
   listProducts,
@@ -23,6 +22,7 @@ import {
   type ScaleRow,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { listRevisionsInForce } from '../formulas/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { findTinAim } from '../making/read-tins.ts';
@@ -36,7 +36,7 @@ export interface BookProduct {
   readonly aimGrams: Exact;
 }
 
-/** The newest revision of a formula; without percents where nothing was written down that can be made. */
+/** The revision of a formula that is in force; without percents where nothing was written down that can be made. */
 export interface BookFormula {
   readonly id: string;
   readonly name: string;
@@ -125,7 +125,7 @@ function readProducts(
 }
 
 async function readFormulas(db: Reader): Promise<Map<string, BookFormula>> {
-  const revisions = await listLatestRevisions(db);
+  const revisions = await listRevisionsInForce(db);
   const lines = await listRevisionLines(
     db,
     revisions.map((revision) => revision.id),

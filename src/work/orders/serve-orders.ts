@@ -36,7 +36,7 @@ export interface ServedLine extends LineToServe, TinsDrawn {
 export interface Barred {
   readonly formulaId: string;
   readonly name: string;
-  /** Of its newest revision. */
+  /** Of its revision in force. */
   readonly number: number;
   readonly reasons: readonly Saying[];
 }

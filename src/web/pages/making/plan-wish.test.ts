@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { batchWish, type PlanWish, wishFor } from './plan-wish.ts';
 
 type Formulas = Parameters<typeof batchWish>[1];
-const formulas = [{ id: 'f', kind: 'mixture', latest: { id: 'r' } }] as unknown as Formulas;
+const formulas = [
+  { id: 'f', kind: 'mixture', inForceId: 'r', soldIn: ['GB', 'NI'], latest: { id: 't' } },
+] as unknown as Formulas;
 const wish: PlanWish = {
   formulaId: 'f',
   by: 'tins',
@@ -25,6 +27,11 @@ describe('batch wish', () => {
     });
   });
 
+  it('is by the revision in force for sale, and by what was written last as a trial', () => {
+    expect(batchWish(wish, formulas)?.revisionId).toBe('r');
+    expect(batchWish({ ...wish, purpose: 'trial' }, formulas)?.revisionId).toBe('t');
+  });
+
   it('carries the reason where no sample is kept', () => {
     expect(
       batchWish({ ...wish, keepsSample: false, declineWhy: 'Only five tins' }, formulas)?.size,
@@ -42,20 +49,8 @@ describe('batch wish', () => {
 });
 
 describe('a fresh wish', () => {
-  it('asks for every market that its products are sold in, a base for those of what it goes into', () => {
-    const base = { id: 'b', kind: 'base', latest: { id: 'rb', lines: [] } };
-    const lines = [{ itemKind: 'formula', itemId: 'b' }];
-    const mixture = { id: 'f', kind: 'mixture', latest: { id: 'r', lines } };
-    const all = [base, mixture] as unknown as Formulas;
-    const product = (id: string, markets: string[], isWithdrawn = false) => ({
-      id,
-      details: { formulaId: 'f', retainedGrams: '0', markets, isWithdrawn },
-    });
-    const products = [product('p', ['GB']), product('q', ['GB', 'NI']), product('old', ['EU'], true)];
-    const sold = products as unknown as Parameters<typeof wishFor>[2];
-    expect(wishFor('f', all, sold).markets).toEqual(['GB', 'NI']);
-    expect(wishFor('b', all, sold).markets).toEqual(['GB', 'NI']);
-    expect(wishFor('b', all, []).markets).toEqual(['GB']);
+  it('asks for the markets that the workshop tells of its formula', () => {
+    expect(wishFor('f', formulas, []).markets).toEqual(['GB', 'NI']);
   });
 
   const productWith = (retainedGrams: string) =>

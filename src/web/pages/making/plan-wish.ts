@@ -1,4 +1,3 @@
-import { listUsers } from '../../../core/formula/index.ts';
 import { readDecimal } from '../../../core/quantity/index.ts';
 import type { AnswerOf, BodyOf } from '../../api/shapes.ts';
 import { readWhole } from '../../show/read-whole.ts';
@@ -26,17 +25,6 @@ export interface PlanWish {
 export const productsOf = (products: Products, formulaId: string): Products =>
   products.filter((product) => product.details.formulaId === formulaId && !product.details.isWithdrawn);
 
-/** Where its products are sold, and those of what it goes into; Great Britain while there is none. */
-function marketsOf(formulaId: string, formulas: Formulas, products: Products): readonly string[] {
-  const uses = formulas.map(({ id, latest }) => ({
-    formulaId: id,
-    baseIds: (latest?.lines ?? []).filter((line) => line.itemKind === 'formula').map((line) => line.itemId),
-  }));
-  const users = listUsers(formulaId, uses);
-  const sold = users.flatMap((id) => productsOf(products, id).flatMap(({ details }) => details.markets));
-  return sold.length === 0 ? ['GB'] : [...new Set(sold)];
-}
-
 /** What the address asks for, else the first mixture that has a product. */
 export function firstWish(search: PlanSearch, formulas: Formulas, products: Products): PlanWish {
   const asked = products.find((product) => product.id === search.product);
@@ -52,7 +40,8 @@ export function firstWish(search: PlanSearch, formulas: Formulas, products: Prod
 /** A fresh plan for a formula: tins where it is filled into something, grams where it is a base. */
 export function wishFor(formulaId: string, formulas: Formulas, products: Products): PlanWish {
   const own = productsOf(products, formulaId);
-  const isBase = formulas.find((formula) => formula.id === formulaId)?.kind === 'base';
+  const formula = formulas.find((each) => each.id === formulaId);
+  const isBase = formula?.kind === 'base';
   const sample = own[0]?.details.retainedGrams ?? '';
   return {
     formulaId,
@@ -64,17 +53,19 @@ export function wishFor(formulaId: string, formulas: Formulas, products: Product
     sampleGrams: sample === '0' ? '' : sample,
     declineWhy: '',
     purpose: 'sale',
-    markets: marketsOf(formulaId, formulas, products),
+    markets: formula?.soldIn ?? [],
   };
 }
 
 /** What is asked of the workshop once enough is typed; undefined while it is not. */
 export function batchWish(wish: PlanWish, formulas: Formulas): BatchWish | undefined {
-  const revision = formulas.find((formula) => formula.id === wish.formulaId)?.latest;
+  const formula = formulas.find((each) => each.id === wish.formulaId);
+  // A trial tries out what was written last; for sale it is made by what is in force.
+  const revisionId = wish.purpose === 'trial' ? formula?.latest?.id : formula?.inForceId;
   const size = sizeOf(wish);
-  if (!revision || !size || wish.markets.length === 0) return undefined;
+  if (!revisionId || !size || wish.markets.length === 0) return undefined;
   return {
-    revisionId: revision.id,
+    revisionId,
     purpose: wish.purpose,
     markets: wish.markets as BatchWish['markets'],
     size,
