@@ -203,3 +203,42 @@ export async function sumMadeOnHand(db: Reader): Promise<Map<string, number>> {
 /** What one entry moved. */
 export const listMovementsOfEntry = (db: Reader, entryId: string): Promise<Selectable<MovementTable>[]> =>
   db.selectFrom('movement').selectAll().where('entry_id', '=', entryId).execute();
+
+/** A lot that may not be used as it stands. */
+export interface NotReleasedLot {
+  readonly id: string;
+  readonly number: string;
+  readonly item_name: string;
+  readonly status_reason: string;
+}
+
+/** Every lot whose newest status is any but released: few, since what is used up stays released. */
+export async function listLotsNotReleased(db: Reader): Promise<NotReleasedLot[]> {
+  const newest = db
+    .selectFrom('lot_status')
+    .innerJoin('entry', 'entry.id', 'lot_status.entry_id')
+    .select('lot_status.lot_id')
+    .select((query) => query.fn.max('entry.seq').as('seq'))
+    .groupBy('lot_status.lot_id')
+    .as('newest');
+  return db
+    .selectFrom(newest)
+    .innerJoin('entry', 'entry.seq', 'newest.seq')
+    .innerJoin('lot_status', (join) =>
+      join.onRef('lot_status.entry_id', '=', 'entry.id').onRef('lot_status.lot_id', '=', 'newest.lot_id'),
+    )
+    .innerJoin('lot', 'lot.id', 'newest.lot_id')
+    .leftJoin('material', 'material.id', 'lot.item_id')
+    .leftJoin('formula', 'formula.id', 'lot.item_id')
+    .leftJoin('product', 'product.id', 'lot.item_id')
+    .select(['lot.id', 'lot.number', 'lot_status.reason as status_reason'])
+    .select((query) =>
+      query.fn
+        .coalesce('material.name', 'formula.name', 'product.name', query.val(''))
+        .$castTo<string>()
+        .as('item_name'),
+    )
+    .where('lot_status.status', '!=', 'released')
+    .orderBy('entry.seq')
+    .execute();
+}

@@ -1,18 +1,28 @@
 import { type Problem, problem } from '../core/problem.ts';
-import { type LotAtHand, listLotsAtHand, type Reader } from '../storage/index.ts';
+import { type LotAtHand, listLotsNotReleased, type NotReleasedLot, type Reader } from '../storage/index.ts';
 import { walkLots } from './trace/walk-lots.ts';
 
-export const isStopped = (lot: LotAtHand): boolean => lot.status === 'blocked' || lot.status === 'rejected';
+/** Lots that something went into which is not released now, each with one lot that stops it. */
+export type StoppedBehind = ReadonlyMap<string, NotReleasedLot>;
 
 /**
- * Why tins may not be promised, given away or sent although they are released themselves: a lot anywhere behind them
- * was blocked or rejected since. Nothing where none was.
+ * What may not be used, promised, given away or sent although it is released itself: a lot anywhere behind it was
+ * blocked, rejected, or put back into quarantine since. Only what is released ever goes into anything, so the few lots
+ * that are not are walked forward, once for everything.
  */
-export async function findStoppedBehind(db: Reader, lot: LotAtHand): Promise<Problem | undefined> {
-  const { reached } = await walkLots(db, lot.id, 'back');
-  if (reached.length === 0) return undefined;
-  const behind = await listLotsAtHand(db, { lotIds: reached.map((row) => row.lotId) });
-  const stopped = behind.find(isStopped);
+export async function findStoppedBehind(db: Reader): Promise<StoppedBehind> {
+  const notReleased = new Map((await listLotsNotReleased(db)).map((lot) => [lot.id, lot]));
+  const { steps } = await walkLots(db, [...notReleased.keys()], 'forward');
+  const stopped = new Map<string, NotReleasedLot>();
+  for (const { usedLotId, madeLotId } of steps) {
+    const cause = notReleased.get(usedLotId) ?? stopped.get(usedLotId);
+    if (cause && !stopped.has(madeLotId)) stopped.set(madeLotId, cause);
+  }
+  return stopped;
+}
+
+export function whyStoppedBehind(lot: LotAtHand, stoppedBehind: StoppedBehind): Problem | undefined {
+  const stopped = stoppedBehind.get(lot.id);
   return (
     stopped &&
     problem('lot-behind-stopped', lot.number, {

@@ -42,7 +42,7 @@ export const workOrdersProblems = {
   },
   'lot-behind-stopped': {
     says: 'Batch {where} may not go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
-    mend: 'Trace the stopped lot to see what else it went into. Release it again if it was stopped by mistake.',
+    mend: 'Trace the stopped lot to see what else it went into. Release it again once it is found good.',
   },
   'parcel-back-already': {
     says: 'This parcel was taken back already: its tins stand on the shelf.',

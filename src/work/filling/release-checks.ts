@@ -15,7 +15,6 @@ import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
-import { isStopped } from '../stopped-behind.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { judgeRecords } from './judge-records.ts';
 import { composeRunLabel } from './run-label.ts';
@@ -115,16 +114,19 @@ function checkReport({ groups, today }: Checked): Check[] {
 }
 
 /**
- * A lot blocked or rejected since it was used stops every tin that it went into, through bases too. The tins' own lot
- * counts until they are released once: afterwards it is what is being decided on.
+ * A lot blocked, rejected or put back into quarantine since it was used stops every tin that it went into, through bases
+ * too: whatever goes into anything was released then. The tins' own lot counts until they are released once: it waits in
+ * quarantine for this decision, and afterwards it is what is being decided on.
  */
 async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords): Promise<Check> {
   const start = tins?.id ?? head.bulk_lot_id;
-  const reached = start === null ? [] : (await walkLots(db, start, 'back')).reached;
+  const reached = start === null ? [] : (await walkLots(db, [start], 'back')).reached;
   const own = [release ? undefined : tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
   const ids = new Set([...own, ...reached.map((lot) => lot.lotId)]);
   const lots = await listLotsAtHand(db, { lotIds: [...ids] });
-  const bad = lots.filter(isStopped);
+  const bad = lots.filter(
+    ({ id, status }) => status !== 'released' && !(id === tins?.id && status === 'quarantine'),
+  );
   const [first] = bad;
   const older = await findOlderBases(db, lots);
   const revised = lots.find((lot) => older.has(lot.id));

@@ -1,8 +1,8 @@
 import { giveUp, insertReservations, updateOrder } from '../../storage/index.ts';
 import { changedMeanwhile, record, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { openOrder } from './open-order.ts';
 import { viewOrders } from './order-view.ts';
-import { openOrder } from './reserve-order.ts';
 
 /** Cancels what is not sent; tins that were kept are free again. */
 export const cancelOrder: UseCase<'cancelOrder'> = (context, { body, params }) =>

@@ -4,22 +4,19 @@ import {
   insertDispatch,
   insertMovements,
   insertReservations,
-  type LotAtHand,
-  listLotsAtHand,
+  type MovementRow,
   type OrderRow,
-  type Writer,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
-import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
+import { lotTooSmall, spreadOverPlaces } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { record, thingNotFound } from '../record.ts';
-import { findStoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
-import { viewOrders } from './order-view.ts';
-import { chooseTins, type Keeping, openOrder } from './reserve-order.ts';
+import { openOrder } from './open-order.ts';
+import { chooseTins, type Keeping, type OrderTins, readOrderTins } from './order-tins.ts';
 
 /** Sends what is kept for the order, and first keeps what is free: tins of released filling runs only. */
 export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params }) =>
@@ -28,12 +25,8 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
-      const today = await workshopToday(inside(context, tx));
-      const kept = await keptFor(tx, order, today);
-      const fresh = await chooseTins(tx, order, today);
-      const parcel = merge([...kept, ...fresh]);
-      await refuseStoppedBehind(tx, parcel);
-      if (parcel.length === 0) giveUp(problem('nothing-to-send', 'order', { found: String(order.number) }));
+      const tins = await readOrderTins(tx, order, await workshopToday(inside(context, tx)));
+      const parcel = packParcel(order, tins);
       const dispatchId = context.machine.newId();
       await tell({
         kind: 'order-dispatched',
@@ -46,9 +39,9 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
       await insertDispatch(tx, dispatch, body.tracking);
       await insertReservations(
         tx,
-        kept.map((row) => ({ ...row, units: -row.units, entry_id: body.stamp.id })),
+        tins.kept.map((row) => ({ ...row, units: -row.units, entry_id: body.stamp.id })),
       );
-      await bookOut(context, tx, parcel, body.stamp.id, dispatchId);
+      await insertMovements(tx, movementsOf(context, parcel, tins, { entryId: body.stamp.id, dispatchId }));
       return order.id;
     },
     async (id) => {
@@ -57,28 +50,17 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     },
   );
 
-/** What is kept for the order and may still go: a lot blocked or ended since stops the parcel, by name. */
-async function keptFor(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
-  const [view] = await viewOrders(tx, [order]);
-  const kept = (view?.lines ?? []).flatMap((line) =>
-    line.reserved.map((row) => ({ order_line_id: line.id, lot_id: row.lotId, units: row.units })),
-  );
-  for (const lot of await lotsOf(tx, kept)) {
-    const hindrance = whyNotUsable(lot, today);
-    if (hindrance) giveUp(hindrance);
-  }
-  return kept;
-}
-
-const lotsOf = async (tx: Writer, rows: readonly Keeping[]): Promise<LotAtHand[]> =>
-  rows.length === 0 ? [] : listLotsAtHand(tx, { lotIds: [...new Set(rows.map((row) => row.lot_id))] });
-
-/** A lot blocked or rejected since the release, anywhere behind a tin, stops the parcel: that is what a recall is. */
-async function refuseStoppedBehind(tx: Writer, parcel: readonly Keeping[]): Promise<void> {
-  for (const lot of await lotsOf(tx, parcel)) {
-    const stopped = await findStoppedBehind(tx, lot);
-    if (stopped) giveUp(stopped);
-  }
+/**
+ * What is kept for the order, and what is free for the rest of it. Tins kept in vain stop the parcel by name; free ones
+ * that a stopped lot behind them holds back stay, and are named where nothing else is left.
+ */
+function packParcel(order: OrderRow, tins: OrderTins): Keeping[] {
+  const [vain] = tins.keptInVain;
+  if (vain) giveUp(vain.why);
+  const parcel = merge([...tins.kept, ...chooseTins(tins)]);
+  if (parcel.length > 0) return parcel;
+  const nothing = problem('nothing-to-send', 'order', { found: String(order.number) });
+  return giveUp(...(tins.heldBack.length > 0 ? tins.heldBack : [nothing]));
 }
 
 function merge(rows: readonly Keeping[]): Keeping[] {
@@ -90,15 +72,13 @@ function merge(rows: readonly Keeping[]): Keeping[] {
   return [...sums.values()];
 }
 
-async function bookOut(
+function movementsOf(
   context: Context,
-  tx: Writer,
   parcel: readonly Keeping[],
-  entryId: string,
-  dispatchId: string,
-): Promise<void> {
-  const lots = new Map((await lotsOf(tx, parcel)).map((lot) => [lot.id, lot]));
-  const movements = parcel.flatMap((row) => {
+  { lots }: OrderTins,
+  { entryId, dispatchId }: { readonly entryId: string; readonly dispatchId: string },
+): MovementRow[] {
+  return parcel.flatMap((row) => {
     const lot = lots.get(row.lot_id);
     if (!lot || lot.on_hand < row.units)
       giveUp(lot ? lotTooSmall(lot, row.units) : thingNotFound('lot', row.lot_id));
@@ -113,5 +93,4 @@ async function bookOut(
       }),
     );
   });
-  await insertMovements(tx, movements);
 }

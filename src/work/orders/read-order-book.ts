@@ -26,6 +26,7 @@ import { listRevisionsInForce } from '../formulas/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { findTinAim } from '../making/read-tins.ts';
+import { findStoppedBehind, type StoppedBehind } from '../stopped-behind.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 
 export interface BookProduct {
@@ -65,6 +66,8 @@ export interface OrderBook {
   readonly materials: ReadonlyMap<string, BookMaterial>;
   /** Of which something stands, the first to end first. */
   readonly lots: readonly LotAtHand[];
+  /** Of what was made: a lot behind it is not released, so it goes into nothing and nowhere. */
+  readonly stoppedBehind: StoppedBehind;
   /** Lots of bases that were made differently from the base in force: they go into nothing for sale. */
   readonly olderBases: ReadonlySet<string>;
   /** Pieces of each lot that are kept for orders. */
@@ -91,6 +94,7 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
     products: readProducts(await listProducts(db), materials, await listScales(db)),
     formulas: await readFormulas(db),
     lots,
+    stoppedBehind: await findStoppedBehind(db),
     olderBases: await findOlderBases(db, lots),
     kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
     batches: await listBatchesUnderWay(db),

@@ -1,24 +1,12 @@
-import { type Problem, problem } from '../../core/problem.ts';
-import {
-  findOrder,
-  giveUp,
-  insertReservations,
-  type LotAtHand,
-  listLotsAtHand,
-  type OrderRow,
-  type Writer,
-} from '../../storage/index.ts';
+import { problem } from '../../core/problem.ts';
+import { giveUp, insertReservations, type OrderRow } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
-import { isUsable } from '../lot-use.ts';
-import { record, thingNotFound } from '../record.ts';
-import { findStoppedBehind } from '../stopped-behind.ts';
+import { record } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
-import { type FreeTins, listFreeTins } from './free-tins.ts';
 import { viewOne } from './get-order.ts';
-import { type OrderView, viewOrders } from './order-view.ts';
-
-const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, row) => total + row.units, 0);
+import { openOrder } from './open-order.ts';
+import { chooseTins, type OrderTins, readOrderTins } from './order-tins.ts';
 
 /**
  * Keeps released tins for an order's lines, first-expired-first-out; as many as there are. Tins that were kept and may
@@ -31,12 +19,10 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
-      const today = await workshopToday(inside(context, tx));
-      const letGo = await keptInVain(tx, order, today);
-      const stopped = await listStoppedTins(tx, order, today);
-      const kept = await chooseTins(tx, order, today, letGo, new Set(stopped.keys()));
-      if (kept.length + letGo.length === 0)
-        giveUp(...(stopped.size > 0 ? stopped.values() : [nothingToKeep(order)]));
+      const tins = await readOrderTins(tx, order, await workshopToday(inside(context, tx)));
+      const kept = chooseTins(tins);
+      const letGo = tins.keptInVain.map(({ why: _, ...keeping }) => keeping);
+      if (kept.length + letGo.length === 0) giveUp(...whyNothingToKeep(order, tins));
       await tell({
         kind: 'order-reserved',
         subjectKind: 'order',
@@ -53,88 +39,5 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     (id) => viewOne(context, id),
   );
 
-const nothingToKeep = (order: OrderRow) =>
-  problem('nothing-to-keep', 'order', { found: String(order.number) });
-
-export async function openOrder(tx: Writer, id: string): Promise<OrderRow> {
-  const order = await findOrder(tx, id);
-  if (!order) giveUp(thingNotFound('id', id));
-  if (order.cancelled === 1) giveUp(problem('order-cancelled', 'id', { found: String(order.number) }));
-  return order;
-}
-
-export interface Keeping {
-  readonly order_line_id: string;
-  readonly lot_id: string;
-  readonly units: number;
-}
-
-/** What is kept for the order in lots that may not go any more. */
-async function keptInVain(tx: Writer, order: OrderRow, today: string): Promise<Keeping[]> {
-  const [view] = await viewOrders(tx, [order]);
-  const kept = (view?.lines ?? []).flatMap((line) =>
-    line.reserved.map((row) => ({ order_line_id: line.id, lot_id: row.lotId, units: row.units })),
-  );
-  const lots = await listLotsAtHand(tx, { lotIds: [...new Set(kept.map((row) => row.lot_id))] });
-  const stopped = await stoppedOf(tx, lots);
-  const mayGo = new Set(
-    lots.filter((lot) => isUsable(lot, today) && !stopped.has(lot.id)).map((lot) => lot.id),
-  );
-  return kept.filter((row) => !mayGo.has(row.lot_id));
-}
-
-/** Free tins of what is ordered that a stopped lot behind them holds back, each with the reason. */
-async function listStoppedTins(tx: Writer, order: OrderRow, today: string): Promise<Map<string, Problem>> {
-  const [view] = await viewOrders(tx, [order]);
-  const products = (view?.lines ?? []).map((line) => line.productId);
-  const free = await listFreeTins(tx, products, today);
-  return stoppedOf(
-    tx,
-    free.map((row) => row.lot),
-  );
-}
-
-async function stoppedOf(tx: Writer, lots: readonly LotAtHand[]): Promise<Map<string, Problem>> {
-  const stopped = new Map<string, Problem>();
-  for (const lot of lots) {
-    const reason = await findStoppedBehind(tx, lot);
-    if (reason) stopped.set(lot.id, reason);
-  }
-  return stopped;
-}
-
-/** Which free tins an order's lines can have: the first to end first. */
-export async function chooseTins(
-  tx: Writer,
-  order: OrderRow,
-  today: string,
-  letGo: readonly Keeping[] = [],
-  stopped: ReadonlySet<string> = new Set(),
-): Promise<Keeping[]> {
-  const [view] = await viewOrders(tx, [order]);
-  const lines = view?.lines ?? [];
-  const free = await listFreeTins(
-    tx,
-    lines.map((line) => line.productId),
-    today,
-  );
-  return lines.flatMap((line) =>
-    takeFrom(
-      free.filter((row) => row.lot.item_id === line.productId && !stopped.has(row.lot.id)),
-      line,
-      sum(letGo.filter((row) => row.order_line_id === line.id)),
-    ),
-  );
-}
-
-function takeFrom(free: readonly FreeTins[], line: OrderView['lines'][number], letGo: number): Keeping[] {
-  let missing = line.units - sum(line.reserved) - sum(line.sent) + letGo;
-  const taken: Keeping[] = [];
-  for (const row of free) {
-    const units = Math.min(missing, row.free);
-    if (units <= 0) continue;
-    taken.push({ order_line_id: line.id, lot_id: row.lot.id, units });
-    missing -= units;
-  }
-  return taken;
-}
+const whyNothingToKeep = ({ number }: OrderRow, { heldBack }: OrderTins) =>
+  heldBack.length > 0 ? heldBack : [problem('nothing-to-keep', 'order', { found: String(number) })];

@@ -1,8 +1,8 @@
 import type { Saying } from '../../contract/index.ts';
 import { type Exact, ZERO } from '../../core/quantity/index.ts';
 import { type NetNeed, netNeeds, type PromiseQuestion, sortByMaking } from '../../core/stock/index.ts';
-import { isUsable } from '../lot-use.ts';
 import { gatherItems } from './gather-items.ts';
+import { mayGo } from './may-go.ts';
 import type { OrderView } from './order-view.ts';
 import type { BookProduct, OrderBook } from './read-order-book.ts';
 import { ShelfLeft, type TinsDrawn } from './shelf-left.ts';
@@ -23,7 +23,7 @@ export interface LineToServe {
   readonly open: number;
   /** Of those, kept tins that may go. */
   readonly kept: number;
-  /** Kept tins that may not go any more: their lot was blocked, or ended. */
+  /** Kept tins that may not go any more: their lot or one behind it was stopped, or it ended. */
   readonly keptInVain: number;
 }
 
@@ -61,18 +61,18 @@ const sum = (rows: readonly { units: number }[]): number => rows.reduce((total, 
 export const listOrdersToServe = (book: OrderBook): OrderToServe[] => toServe(book, book.orders);
 
 /** Kept tins of a lot that may not go any more are missing again. */
-export function toServe({ lots, today }: OrderBook, views: readonly OrderView[]): OrderToServe[] {
-  const mayGo = new Set(lots.filter((lot) => isUsable(lot, today)).map((lot) => lot.id));
+export function toServe(book: OrderBook, views: readonly OrderView[]): OrderToServe[] {
+  const going = new Set(book.lots.filter((lot) => mayGo(book, lot)).map((lot) => lot.id));
   return views.map((view) => ({
     id: view.id,
     number: view.number,
     wantedBy: view.wantedBy,
-    lines: view.lines.map((line) => lineToServe(line, mayGo)),
+    lines: view.lines.map((line) => lineToServe(line, going)),
   }));
 }
 
-function lineToServe(line: OrderView['lines'][number], mayGo: ReadonlySet<string>): LineToServe {
-  const kept = sum(line.reserved.filter((row) => mayGo.has(row.lotId)));
+function lineToServe(line: OrderView['lines'][number], going: ReadonlySet<string>): LineToServe {
+  const kept = sum(line.reserved.filter((row) => going.has(row.lotId)));
   const sent = sum(line.sent);
   return {
     productId: line.productId,

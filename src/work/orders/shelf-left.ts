@@ -1,8 +1,9 @@
 import { exact, gramsFromMicrograms, MICROGRAMS_PER_GRAM, ONE } from '../../core/quantity/index.ts';
 import { chooseFirstExpiry, type NetNeed, type PromiseLot } from '../../core/stock/index.ts';
 import type { LotAtHand } from '../../storage/index.ts';
-import { isPastKeeping, isUsable } from '../lot-use.ts';
+import { isPastKeeping } from '../lot-use.ts';
 import { addHours } from './add-hours.ts';
+import { mayGo } from './may-go.ts';
 import type { BookProduct, OrderBook } from './read-order-book.ts';
 
 /** Tins that an order can have: finished, waiting for their release, or still in a bowl. */
@@ -34,13 +35,13 @@ export class ShelfLeft {
 
   /** Finished tins first, then tins that only lack a release, then what a bowl holds or is being made. */
   drawTins(product: BookProduct, units: number): TinsDrawn {
-    const { lots, today } = this.#book;
+    const { lots, stoppedBehind, today } = this.#book;
     const own = lots.filter((lot) => lot.item_kind === 'product' && lot.item_id === product.id);
-    const finished = own.filter((lot) => isUsable(lot, today));
+    const finished = own.filter((lot) => mayGo(this.#book, lot));
     const onShelf = finished.reduce((sum, lot) => sum + this.#of(lot.number), 0);
     const free = this.#drawPieces(finished, units);
     const waiting = this.#drawPieces(
-      own.filter((lot) => isWaiting(lot, today)),
+      own.filter((lot) => isWaiting(lot, today) && !stoppedBehind.has(lot.id)),
       units - free,
     );
     return { onShelf, free, waiting, inBowl: this.#drawBowls(product, units - free - waiting) };
@@ -54,11 +55,11 @@ export class ShelfLeft {
 
   /** Whole tins at the aimed fill, with what such a bowl is known to lose. */
   #drawBowls({ formulaId, aimGrams, details }: BookProduct, units: number): number {
-    const { lots, batches, today } = this.#book;
+    const { lots, batches } = this.#book;
     const keeps = ONE.minus(exact(details.bowlLossPercent).div(100));
     const perTin = aimGrams.times(MICROGRAMS_PER_GRAM).div(keeps).ceil().toNumber();
     const bowls = [
-      ...lots.filter((lot) => lot.item_id === formulaId && isUsable(lot, today)),
+      ...lots.filter((lot) => lot.item_id === formulaId && mayGo(this.#book, lot)),
       ...batches.filter((batch) => batch.formula_id === formulaId && batch.purpose === 'sale'),
     ];
     let missing = units;
@@ -92,8 +93,8 @@ export class ShelfLeft {
   }
 
   #promiseLot(lot: LotAtHand): PromiseLot[] {
-    const { today, olderBases } = this.#book;
-    if (olderBases.has(lot.id)) return [];
+    const { today, olderBases, stoppedBehind } = this.#book;
+    if (olderBases.has(lot.id) || stoppedBehind.has(lot.id)) return [];
     const left = this.#of(lot.number);
     const seen = {
       lot: lot.number,
@@ -102,7 +103,7 @@ export class ShelfLeft {
       received: lot.since,
       awaitsRelease: false,
     };
-    if (isUsable(lot, today)) return [{ ...seen, status: 'released', firm: null }];
+    if (mayGo(this.#book, lot)) return [{ ...seen, status: 'released', firm: null }];
     if (lot.firm_from === null || !isSetting(lot)) return [];
     return [
       { ...seen, status: 'quarantine', firm: { from: lot.firm_from, to: lot.firm_to ?? lot.firm_from } },

@@ -1,8 +1,8 @@
 import type { Saying } from '../../contract/index.ts';
 import { exact, roundToStep, toText } from '../../core/quantity/index.ts';
 import type { PromiseAnswer, PromiseStep } from '../../core/stock/index.ts';
-import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
+import { mayGo } from './may-go.ts';
 import type { PromiseView } from './promise-view.ts';
 import type { OrderBook } from './read-order-book.ts';
 import { laterOf, type Span, sayFirm, sayWhen } from './say-when.ts';
@@ -79,15 +79,17 @@ function stepsOfTins(book: OrderBook, line: ServedLine, answer: PromiseAnswer | 
   ];
 }
 
-function toRelease({ lots }: OrderBook, { product }: ServedLine): StepView['action'] {
-  const waiting = lots.find((lot) => lot.item_id === product.id && lot.status === 'quarantine');
+function toRelease({ lots, stoppedBehind }: OrderBook, { product }: ServedLine): StepView['action'] {
+  const waiting = lots.find(
+    (lot) => lot.item_id === product.id && lot.status === 'quarantine' && !stoppedBehind.has(lot.id),
+  );
   return waiting?.filling_run_id ? go('order-act-release', `/filling/${waiting.filling_run_id}`) : null;
 }
 
-function toBowl({ lots, batches, today }: OrderBook, { product }: ServedLine): StepView['action'] {
-  const bowl = lots.find((lot) => lot.item_id === product.formulaId && isUsable(lot, today));
+function toBowl(book: OrderBook, { product }: ServedLine): StepView['action'] {
+  const bowl = book.lots.find((lot) => lot.item_id === product.formulaId && mayGo(book, lot));
   if (bowl?.batch_id) return go('order-act-fill', `/making/${bowl.batch_id}/fill`);
-  const batch = batches.find((row) => row.formula_id === product.formulaId && row.purpose === 'sale');
+  const batch = book.batches.find((row) => row.formula_id === product.formulaId && row.purpose === 'sale');
   return batch ? go('order-act-go-on', `/making/${batch.id}`) : null;
 }
 

@@ -17,6 +17,7 @@ import { isUsable } from '../lot-use.ts';
 import { needsOfOpenOrders, type OpenNeeds } from '../orders/needs.ts';
 import { amountText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
+import { findStoppedBehind, type StoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewLot } from './lot-view.ts';
 import type { MaterialDetails } from './material-view.ts';
@@ -30,6 +31,7 @@ export const getShelf: UseCase<'getShelf'> = async (context) => {
   const today = await workshopToday(context);
   const needs = await needsOfOpenOrders(context);
   const kept = new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)]));
+  const stoppedBehind = await findStoppedBehind(db);
   const lots = groupByItem(await listStandingLots(db));
   const marks = new Map((await listFullMarks(db)).map((row) => [row.item_id, row.most]));
   const items = (await listThings(db, lots)).map((thing) =>
@@ -38,6 +40,7 @@ export const getShelf: UseCase<'getShelf'> = async (context) => {
       most: marks.get(thing.itemId) ?? 0,
       kept,
       needs,
+      stoppedBehind,
       today,
     }),
   );
@@ -99,6 +102,7 @@ interface Standing {
   readonly most: number;
   readonly kept: ReadonlyMap<string, number>;
   readonly needs: OpenNeeds;
+  readonly stoppedBehind: StoppedBehind;
   readonly today: string;
 }
 
@@ -121,7 +125,7 @@ function viewItem(thing: Thing, standing: Standing): ShelfItem {
   };
 }
 
-function countOf(thing: Thing, { lots, needs, today }: Standing): ShelfCount {
+function countOf(thing: Thing, { lots, needs, stoppedBehind, today }: Standing): ShelfCount {
   const isProduct = thing.itemKind === 'product';
   return {
     group: thing.group,
@@ -129,7 +133,7 @@ function countOf(thing: Thing, { lots, needs, today }: Standing): ShelfCount {
     lots,
     onHand: sumOf(lots, (lot) => lot.on_hand),
     usable: sumOf(
-      lots.filter((lot) => isUsable(lot, today, 'sale')),
+      lots.filter((lot) => isUsable(lot, today, 'sale') && !stoppedBehind.has(lot.id)),
       (lot) => lot.on_hand,
     ),
     needed: (isProduct ? needs.missing : needs.amounts).get(thing.itemId) ?? 0,

@@ -17,7 +17,7 @@ import { lotTooSmall, whyNotUsable } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { amountText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
-import { findStoppedBehind } from '../stopped-behind.ts';
+import { findStoppedBehind, whyStoppedBehind } from '../stopped-behind.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findLotAtHand, lotToChange, type Standing, standingMeant } from './lot-on-bench.ts';
 import { readQuantity, type Unit } from './read-quantity.ts';
@@ -117,7 +117,7 @@ async function judgeSupply(
 ): Promise<Problem | undefined> {
   const isSupplied = IS_SUPPLY.has(kind) || (to !== null && SELLS.has(to.kind));
   if (!isSupplied || lot.item_kind === 'material') return undefined;
-  return whyNotUsable(lot, today, 'sale') ?? findStoppedBehind(tx, lot);
+  return whyNotUsable(lot, today, 'sale') ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
 }
 
 /** Tins kept for orders are not given away; that some broke is a fact, and nobody is asked. */

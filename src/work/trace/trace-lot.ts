@@ -30,8 +30,8 @@ export const traceLot: UseCase<'traceLot'> = async (context, { params }) => {
   if (!lot) return refused(thingNotFound('id', params.id ?? ''));
   const zone = await workshopZone(context);
   const today = localDate(context.machine.now(), zone);
-  const forward = await walkLots(db, lot.id, 'forward');
-  const back = await walkLots(db, lot.id, 'back');
+  const forward = await walkLots(db, [lot.id], 'forward');
+  const back = await walkLots(db, [lot.id], 'back');
   const wentInto = await withLots(db, forward.reached);
   const madeOf = await withLots(db, back.reached);
   const sent = await listSentOfLots(db, [lot.id, ...forward.reached.map((reached) => reached.lotId)]);

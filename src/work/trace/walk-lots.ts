@@ -15,18 +15,22 @@ export interface Walked {
 /** More steps than any making has: base in base in mixture in tin. A guard, since a lot cannot be made of itself. */
 const DEEPEST = 50;
 
-/** Breadth first from one lot, a query or two for each step however many lots there are. */
-export async function walkLots(db: Reader, start: string, direction: 'forward' | 'back'): Promise<Walked> {
-  const depths = new Map([[start, 0]]);
+/** Breadth first, a query or two for each step however many lots there are and however many it starts from. */
+export async function walkLots(
+  db: Reader,
+  starts: readonly string[],
+  direction: 'forward' | 'back',
+): Promise<Walked> {
+  const depths = new Map(starts.map((start) => [start, 0]));
   const walked: MadeFrom[] = [];
-  let frontier = [start];
+  let frontier = [...depths.keys()];
   for (let depth = 1; frontier.length > 0 && depth <= DEEPEST; depth += 1) {
     const steps = await stepAlong(db, frontier, direction);
     walked.push(...steps);
     frontier = [...new Set(steps.map((step) => farEnd(step, direction)))].filter((lot) => !depths.has(lot));
     for (const lot of frontier) depths.set(lot, depth);
   }
-  depths.delete(start);
+  for (const start of starts) depths.delete(start);
   return { reached: [...depths].map(([lotId, depth]) => ({ lotId, depth })), steps: walked };
 }
 
