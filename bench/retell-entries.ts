@@ -93,7 +93,7 @@ export function retell(
       ] as const;
     }),
   );
-  const told = tellRows(rows);
+  const told = tellRows(rows, firstEntries(story, nth));
   let last = handle.prepare('select seq, hash from entry order by seq desc limit 1').get() as EntryRow;
   for (const entry of story.entries) {
     const payload = canonicalJson(JSON.parse(entry.payload, (_key, value) => renew(value) ?? value));
@@ -107,14 +107,32 @@ export function retell(
   handle.exec('commit');
 }
 
-/** What each entry says of its rows; those of a batch hang on the entry that started it. */
-function tellRows(rows: readonly (readonly [table: string, row: Row])[]): Map<string, RowStory> {
+/** The entry with which each subject came in, under its new id. */
+const firstEntries = ({ entries, ids }: Story, nth: number): Map<string, string> =>
+  new Map(
+    entries
+      .toReversed()
+      .map(({ id, subject_id }) => [
+        ids.has(subject_id) ? `${subject_id}-${nth}` : subject_id,
+        `${id}-${nth}`,
+      ]),
+  );
+
+/** What each entry says of its rows; those of a batch hang on the entry that started it, an order's on its first. */
+function tellRows(
+  rows: readonly (readonly [table: string, row: Row])[],
+  firstEntry: ReadonlyMap<string, string>,
+): Map<string, RowStory> {
   const entryOfBatch = new Map(
     rows.flatMap(([table, row]) => (table === 'batch' ? [[row.id, row.entry_id]] : [])),
   );
   const told = new Map<string, RowStory>();
   for (const [table, row] of rows) {
-    const entryId = String(row.entry_id ?? entryOfBatch.get(row.batch_id ?? null));
+    const entryId = String(
+      row.entry_id ??
+        entryOfBatch.get(row.batch_id ?? null) ??
+        firstEntry.get(String(row.order_id ?? row.id)),
+    );
     const story = told.get(entryId) ?? new RowStory();
     story.add(table, row);
     told.set(entryId, story);

@@ -1,41 +1,55 @@
 import { sql } from 'kysely';
 import type { EntryRow } from './entry-store.ts';
-import { hashRow, nameRow, RECORD_KEYS, type RecordRow, readRowHashes, rowKey } from './record-rows.ts';
+import {
+  hashRow,
+  isEdited,
+  isThing,
+  nameRow,
+  RECORD_KEYS,
+  type RecordRow,
+  readRowHashes,
+  rowKey,
+  THING_KEYS,
+} from './record-rows.ts';
 import type { Reader } from './storage.ts';
 
 /** Rows that belong to an entry by the batch they came with. */
 export const BY_BATCH: ReadonlySet<string> = new Set(['batch_line', 'batch_tin']);
 
-type Told = Map<string, { readonly hash: string; readonly entry: EntryRow }>;
+type Told = Map<string, { readonly hash: string | null; readonly entry: EntryRow }>;
 
 /**
- * Compares every record with the hash that its entry holds of it: changed, missing, or never told by that entry. Only
- * one table's rows are looked at a time, one by one.
+ * Compares every record with the hash that its entry holds of it, and every thing with what the last entry said of it:
+ * changed, missing, or never told. Only one table's rows are looked at a time, one by one.
  */
 export async function compareRows(db: Reader, entries: readonly EntryRow[]): Promise<string[]> {
   const told = tellRows(entries);
   const entryOf = new Map(entries.map((entry) => [entry.id, entry]));
   const wrong: string[] = [];
-  for (const table of Object.keys(RECORD_KEYS)) {
+  for (const table of [...Object.keys(RECORD_KEYS), ...Object.keys(THING_KEYS)]) {
     for await (const { entryId, row } of readRows(db, table)) {
       const entry = entryOf.get(entryId);
-      // A row without its entry is told by another check.
-      if (!entry) continue;
+      // A record without its entry is told by another check.
+      if (!entry && !isThing(table)) continue;
       const place = placeOf(table, entryId, rowKey(table, row));
       const known = told.get(place);
-      const name = `${nameRow(table, row)} of ${nameEntry(known?.entry ?? entry)}`;
-      if (!known) wrong.push(`${name} was added later`);
-      else if (hashRow(row) !== known.hash) wrong.push(`${name} was changed`);
+      const name = nameWith(nameRow(table, row), known?.entry ?? entry);
+      if (known === undefined || known.hash === null) wrong.push(`${name} was added later`);
+      else if (hashRow(table, row) !== known.hash) wrong.push(`${name} was changed`);
       told.delete(place);
     }
   }
-  return [...wrong, ...[...told].map(([place, { entry }]) => `${nameMissing(place, entry)} is missing`)];
+  const missing = [...told].filter(([, { hash }]) => hash !== null);
+  return [...wrong, ...missing.map(([place, { entry }]) => `${nameMissing(place, entry)} is missing`)];
 }
 
+const nameWith = (row: string, entry: EntryRow | undefined): string =>
+  entry === undefined ? row : `${row} of ${nameEntry(entry)}`;
+
 const SEPARATOR = '\n';
-/** A lot may be corrected: what the last entry said of it holds, whichever that was. */
+/** What is edited is known by itself: what the last entry said of it holds, whichever that was. */
 const placeOf = (table: string, entryId: string, key: string): string =>
-  [table, table === 'lot' ? '' : entryId, key].join(SEPARATOR);
+  [table, isEdited(table) ? '' : entryId, key].join(SEPARATOR);
 
 function tellRows(entries: readonly EntryRow[]): Told {
   const told: Told = new Map();

@@ -136,7 +136,7 @@ describe('a check-up', () => {
     );
     expect((await wrong()).rows).toEqual([
       'movement l1-a of entry 1 (lot-received) was changed',
-      'lot l2 of entry 3 (lot-received) was changed',
+      'lot l2 (L-l2) of entry 3 (lot-received) was changed',
       'lot_status l1 of entry 1 (lot-received) was added later',
       'attachment a1 of entry 2 (file-attached) was changed',
       'movement l2-b of entry 3 (lot-received) is missing',
@@ -159,7 +159,7 @@ describe('a check-up', () => {
     expect(written).toMatchObject({ value: { value: true } });
     expect(await wrong()).toEqual({});
     tamper("update lot set best_before = '2027-02-28' where id = 'l2'");
-    expect((await wrong()).rows).toEqual(['lot l2 of entry 4 (lot-corrected) was changed']);
+    expect((await wrong()).rows).toEqual(['lot l2 (L-l2) of entry 4 (lot-corrected) was changed']);
   });
 
   it('finds a row that names another which is not there', async () => {

@@ -16,13 +16,14 @@ export async function insertCustomer(db: Reader, row: CustomerRow): Promise<void
 }
 
 export async function updateCustomer(db: Reader, row: CustomerRow, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('customer')
     .set({ name: row.name, address: row.address, is_erased: row.is_erased, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }
 
 /**
@@ -47,5 +48,6 @@ export async function eraseOrdersText(db: Reader, customerId: string): Promise<v
     .updateTable('customer_order')
     .set((order) => ({ note: '', cancelled_because: '', version: order('version', '+', 1) }))
     .where('customer_id', '=', customerId)
+    .returningAll()
     .execute();
 }

@@ -15,11 +15,12 @@ export async function insertFormula(db: Reader, row: FormulaRow): Promise<void> 
 }
 
 export async function updateFormula(db: Reader, row: FormulaRow, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('formula')
     .set({ name: row.name, code: row.code, kind: row.kind, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }

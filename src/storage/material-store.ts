@@ -36,14 +36,15 @@ export async function updateMaterial(
   constituents: readonly ConstituentRow[],
   seenVersion: number,
 ): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('material')
     .set({ kind: row.kind, name: row.name, details: row.details, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  if (result.numUpdatedRows !== 1n) return false;
-  await db.deleteFrom('constituent').where('material_id', '=', row.id).execute();
+  if (!changed) return false;
+  await db.deleteFrom('constituent').where('material_id', '=', row.id).returningAll().execute();
   await insertConstituents(db, constituents);
   return true;
 }

@@ -35,7 +35,7 @@ export async function insertOrder(
 }
 
 export async function updateOrder(db: Reader, order: OrderRow, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('customer_order')
     .set({
       customer_id: order.customer_id,
@@ -48,8 +48,9 @@ export async function updateOrder(db: Reader, order: OrderRow, seenVersion: numb
     })
     .where('id', '=', order.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }
 
 /** Replaces the lines that nothing refers to yet; lines with reservations or dispatches are kept by their id. */
@@ -59,7 +60,12 @@ export async function replaceOrderLines(
   lines: readonly OrderLineRow[],
 ): Promise<void> {
   const kept = lines.map((line) => line.id);
-  await db.deleteFrom('order_line').where('order_id', '=', orderId).where('id', 'not in', kept).execute();
+  await db
+    .deleteFrom('order_line')
+    .where('order_id', '=', orderId)
+    .where('id', 'not in', kept)
+    .returningAll()
+    .execute();
   for (const line of lines) {
     await db
       .insertInto('order_line')
@@ -67,6 +73,7 @@ export async function replaceOrderLines(
       .onConflict((conflict) =>
         conflict.column('id').doUpdateSet({ position: line.position, units: line.units }),
       )
+      .returningAll()
       .execute();
   }
 }

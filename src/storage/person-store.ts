@@ -15,11 +15,12 @@ export async function insertPerson(db: Reader, row: PersonRow): Promise<void> {
 }
 
 export async function updatePerson(db: Reader, row: PersonRow, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('person')
     .set({ name: row.name, is_active: row.is_active, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }

@@ -23,11 +23,12 @@ export async function insertProduct(db: Reader, row: ProductRow): Promise<void> 
 
 /** Changes the row only where it still has the version that the writer saw; says whether it did. */
 export async function updateProduct(db: Reader, row: ProductRow, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('product')
     .set({ formula_id: row.formula_id, name: row.name, details: row.details, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }

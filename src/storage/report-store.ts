@@ -62,15 +62,16 @@ export async function updateReport(
   seenVersion: number,
 ): Promise<boolean> {
   const { id, attachment_id: _, ...rest } = row;
-  const result = await db
+  const changed = await db
     .updateTable('report')
     .set({ ...rest, version: seenVersion + 1 })
     .where('id', '=', id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  if (result.numUpdatedRows !== 1n) return false;
-  await db.deleteFrom('report_formula').where('report_id', '=', id).execute();
-  await db.deleteFrom('report_range').where('report_id', '=', id).execute();
+  if (!changed) return false;
+  await db.deleteFrom('report_formula').where('report_id', '=', id).returningAll().execute();
+  await db.deleteFrom('report_range').where('report_id', '=', id).returningAll().execute();
   await insertParts(db, id, parts);
   return true;
 }
@@ -91,7 +92,12 @@ async function insertParts(db: Reader, reportId: string, { formulaIds, ranges }:
 /** An earlier file stays in the table of attachments, which keeps all of them. */
 export async function attachToReport(db: Reader, reportId: string, attachment: AttachmentRow): Promise<void> {
   await db.insertInto('attachment').values(attachment).execute();
-  await db.updateTable('report').set({ attachment_id: attachment.id }).where('id', '=', reportId).execute();
+  await db
+    .updateTable('report')
+    .set({ attachment_id: attachment.id })
+    .where('id', '=', reportId)
+    .returningAll()
+    .execute();
 }
 
 export const findAttachment = (db: Reader, id: string): Promise<AttachmentRow | undefined> =>

@@ -97,15 +97,16 @@ export async function replaceRevision(
   parts: RevisionParts,
   seenVersion: number,
 ): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('revision')
     .set({ details: row.details, version: seenVersion + 1 })
     .where('id', '=', row.id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  if (result.numUpdatedRows !== 1n) return false;
-  await db.deleteFrom('revision_line').where('revision_id', '=', row.id).execute();
-  await db.deleteFrom('revision_step').where('revision_id', '=', row.id).execute();
+  if (!changed) return false;
+  await db.deleteFrom('revision_line').where('revision_id', '=', row.id).returningAll().execute();
+  await db.deleteFrom('revision_step').where('revision_id', '=', row.id).returningAll().execute();
   await insertParts(db, parts);
   return true;
 }

@@ -16,11 +16,12 @@ export async function insertScale(db: Reader, row: ScaleRow): Promise<void> {
 
 export async function updateScale(db: Reader, row: ScaleRow, seenVersion: number): Promise<boolean> {
   const { id, ...rest } = row;
-  const result = await db
+  const changed = await db
     .updateTable('scale')
     .set({ ...rest, version: seenVersion + 1 })
     .where('id', '=', id)
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }

@@ -1,5 +1,6 @@
 import {
   ColumnNode,
+  DeleteQueryNode,
   InsertQueryNode,
   type KyselyPlugin,
   type OperationNode,
@@ -11,34 +12,52 @@ import {
   ValueNode,
   ValuesNode,
 } from 'kysely';
-import { RECORD_KEYS, type RowStory } from './record-rows.ts';
+import { isWatched, type RowStory } from './record-rows.ts';
+
+/** A write whose rows are known only once the database gives them back. */
+interface Change {
+  readonly table: string;
+  readonly how: 'add' | 'remove';
+}
 
 /**
- * Tells a story of every record that goes through a transaction, wherever it is written: no store can forget it, and no
- * query is added for it. A row that is changed is told as it is afterwards.
+ * Tells a story of every row that goes through a transaction, wherever it is written: no store can forget it, and no
+ * query is added for it. A row that is changed is told as it is afterwards, one that is deleted as taken away.
  */
 export function watchRows(story: RowStory): KyselyPlugin {
-  const changes = new WeakMap<QueryId, string>();
+  const changes = new WeakMap<QueryId, Change>();
   return {
     transformQuery({ node, queryId }) {
-      if (InsertQueryNode.is(node)) tellInsert(node, story);
-      const changed = UpdateQueryNode.is(node) ? changedRecord(node) : undefined;
-      if (changed !== undefined) changes.set(queryId, changed);
+      const change = changeOf(node);
+      if (change !== undefined) changes.set(queryId, change);
+      else if (InsertQueryNode.is(node)) tellInsert(node, story);
       return node;
     },
     async transformResult({ result, queryId }) {
-      const changed = changes.get(queryId);
-      if (changed !== undefined) for (const row of result.rows) story.add(changed, row);
+      const change = changes.get(queryId);
+      if (change !== undefined) for (const row of result.rows) story[change.how](change.table, row);
       return result;
     },
   };
 }
 
-function changedRecord({ table, returning }: UpdateQueryNode): string | undefined {
+function changeOf(node: OperationNode): Change | undefined {
+  if (UpdateQueryNode.is(node)) return toldByRows(node.table, node.returning, 'add');
+  if (DeleteQueryNode.is(node)) return toldByRows(node.from.froms[0], node.returning, 'remove');
+  // What it found there already stands in the row, not in the values.
+  if (InsertQueryNode.is(node) && node.onConflict) return toldByRows(node.into, node.returning, 'add');
+  return undefined;
+}
+
+function toldByRows(
+  table: OperationNode | undefined,
+  returning: OperationNode | undefined,
+  how: Change['how'],
+): Change | undefined {
   const name = table !== undefined && TableNode.is(table) ? table.table.identifier.name : '';
-  if (!(name in RECORD_KEYS)) return undefined;
+  if (!isWatched(name)) return undefined;
   if (!returning) throw new Error(`a change of ${name} gives the whole row back, so that it can be told`);
-  return name;
+  return { table: name, how };
 }
 
 function tellInsert(node: InsertQueryNode, story: RowStory): void {

@@ -13,10 +13,11 @@ export async function insertWorkshop(db: Reader, row: WorkshopRow): Promise<void
 }
 
 export async function updateWorkshop(db: Reader, details: string, seenVersion: number): Promise<boolean> {
-  const result = await db
+  const changed = await db
     .updateTable('workshop')
     .set({ details, version: seenVersion + 1 })
     .where('version', '=', seenVersion)
+    .returningAll()
     .executeTakeFirst();
-  return result.numUpdatedRows === 1n;
+  return changed !== undefined;
 }

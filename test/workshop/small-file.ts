@@ -1,6 +1,12 @@
 import { createHash } from 'node:crypto';
 import { must } from '../../src/core/problem.ts';
-import { openStorage, type Storage, type WriteStory, writeOnce } from '../../src/storage/index.ts';
+import {
+  openStorage,
+  type Storage,
+  type Writer,
+  type WriteStory,
+  writeOnce,
+} from '../../src/storage/index.ts';
 
 export const AT = '2026-11-02T08:00:00.000Z';
 
@@ -14,25 +20,31 @@ const story = (kind: string, subjectId: string): WriteStory => ({
 /** A file with little in it, written straight through the storage: one lot, two movements, an attachment. */
 export async function makeSmallFile(file: string): Promise<Storage> {
   const storage = must(await openStorage(file));
-  await storage.db
-    .insertInto('person')
-    .values({ id: 'p1', name: 'Ada Quill', is_active: 1, version: 1 })
-    .execute();
-  await storage.db.insertInto('place').values({ id: 'shelf', name: 'Shelf', kind: 'shelf' }).execute();
-  await storage.db
-    .insertInto('customer')
-    .values({ id: 'c1', name: '=cmd()', address: 'a "quoted", one\nin two lines', is_erased: 0, version: 1 })
-    .execute();
-  await receiveLot(storage, 'l1', 500_000_000);
+  await receiveLot(storage, 'l1', 500_000_000, insertFirstThings);
   await attach(storage, 'a1');
   return storage;
 }
 
-export async function receiveLot(storage: Storage, id: string, micrograms: number): Promise<void> {
+async function insertFirstThings(tx: Writer): Promise<void> {
+  await tx.insertInto('person').values({ id: 'p1', name: 'Ada Quill', is_active: 1, version: 1 }).execute();
+  await tx.insertInto('place').values({ id: 'shelf', name: 'Shelf', kind: 'shelf' }).execute();
+  await tx
+    .insertInto('customer')
+    .values({ id: 'c1', name: '=cmd()', address: 'a "quoted", one\nin two lines', is_erased: 0, version: 1 })
+    .execute();
+}
+
+export async function receiveLot(
+  storage: Storage,
+  id: string,
+  micrograms: number,
+  insertBefore: (tx: Writer) => Promise<void> = async () => undefined,
+): Promise<void> {
   const stamp = { id: `received-${id}`, at: AT, by: 'p1', device: 'test', asked: { text: id, salt: null } };
   must(
     await writeOnce(storage, stamp, AT, async (tx, tell) => {
       await tell(story('lot-received', id));
+      await insertBefore(tx);
       await tx
         .insertInto('lot')
         .values({

@@ -7,7 +7,7 @@ export const keepingSayings = {
   'check-end':
     'The chain ends where it was noted to end{looked, plural, =0 {} one {, and holds what # backup ended with} other {, and holds what # backups ended with}}',
   'check-records': 'Each of {looked, plural, one {# record} other {# records}} has its entry',
-  'check-rows': 'Every record is as its entry in the chain tells it',
+  'check-rows': 'Every record, and everything that can be edited, is as the chain tells it',
   'check-balances': 'No lot has less than nothing ({looked, plural, one {# balance} other {# balances}})',
   'check-sound': 'Nothing wrong.',
   'check-wrong': '{count, plural, one {# wrong} other {# wrong}}: {which}.',
