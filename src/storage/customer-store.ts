@@ -25,29 +25,3 @@ export async function updateCustomer(db: Reader, row: CustomerRow, seenVersion: 
     .executeTakeFirst();
   return changed !== undefined;
 }
-
-/**
- * Whatever else a customer's orders hold in words: notes, reasons, tracking numbers, and the salts without which nobody
- * can tell from the chain what was typed.
- */
-export async function eraseOrdersText(db: Reader, customerId: string): Promise<void> {
-  const orders = db.selectFrom('customer_order').select('id').where('customer_id', '=', customerId);
-  const entries = db
-    .selectFrom('entry')
-    .select('id')
-    .where((where) =>
-      where.or([
-        where.and([where('subject_kind', '=', 'customer'), where('subject_id', '=', customerId)]),
-        where.and([where('subject_kind', '=', 'order'), where('subject_id', 'in', orders)]),
-      ]),
-    );
-  const dispatches = db.selectFrom('dispatch').select('id').where('order_id', 'in', orders);
-  await db.deleteFrom('request_salt').where('entry_id', 'in', entries).execute();
-  await db.deleteFrom('dispatch_tracking').where('dispatch_id', 'in', dispatches).execute();
-  await db
-    .updateTable('customer_order')
-    .set((order) => ({ note: '', cancelled_because: '', version: order('version', '+', 1) }))
-    .where('customer_id', '=', customerId)
-    .returningAll()
-    .execute();
-}

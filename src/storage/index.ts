@@ -42,7 +42,6 @@ export { canonicalJson, sha256 } from './canonical.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
   type CustomerRow,
-  eraseOrdersText,
   findCustomer,
   insertCustomer,
   listCustomers,
@@ -65,6 +64,7 @@ export {
   hashEntry,
   readChainEnd,
 } from './entry-store.ts';
+export { eraseOrdersText } from './erase-orders-text.ts';
 export { exportAsCsvZip, exportAsJson } from './export.ts';
 export { fillFrom } from './fill-from.ts';
 export {

@@ -11,7 +11,9 @@ const folder = mkdtempSync(join(tmpdir(), 'gramwright-erase-'));
 const file = join(folder, 'w.gramwright');
 /** Invented, and found nowhere else in a workshop's file. */
 const WORDS = ['Quenella', 'Oldname', 'Vexholm', 'doorbell', 'TRK-77131', 'moved to Lunds'];
-const OTHERS = ['Brackwater', 'TRK-88242'];
+const OTHERS = ['Brackwater', 'TRK-88242', 'Back gate', 'TRK-99353'];
+/** Typed for the first customer into orders that are another's by now. */
+const MOVED = ['Ring twice for Quenella', 'TRK-55464'];
 
 let bench: TestWorkshop;
 let shop: MakingBench;
@@ -37,7 +39,7 @@ beforeAll(async () => {
   shop = await buildMakingBench(bench);
   await nameWorkshop(bench);
   await makeFirmBase(bench, shop, '300');
-  await buildTins(bench, shop, 4);
+  await buildTins(bench, shop, 6);
   Object.assign(stampOfCustomer, { at: bench.now(), by: bench.people.first });
   const first = { stamp: stampOfCustomer, name: 'Oldname', address: '4 Vexholm Way' };
   customerId = (await bench.get('saveCustomer', { body: first })).id;
@@ -53,7 +55,27 @@ beforeAll(async () => {
   });
   const other = (await bench.get('saveCustomer', { body: { name: 'Brackwater', address: '' } })).id;
   await send((await placeOrder(other, '')).id, 'TRK-88242');
-});
+  await moveOrders(other);
+}, 60_000);
+
+const moveTo = async (id: string, customer: string | null, note: string) => {
+  const { version, lines } = await bench.get('getOrder', { params: { id } });
+  const dates = { placedOn: '2026-11-20', wantedBy: '2026-11-27' };
+  const units = lines.map((line) => ({ productId: line.productId, units: line.units }));
+  await bench.get('saveOrder', { body: { id, version, customerId: customer, ...dates, note, lines: units } });
+};
+
+/** One keeps its note and was sent before; of one the note was typed anew; one is nobody's by now. */
+async function moveOrders(other: string): Promise<void> {
+  const kept = (await placeOrder(customerId, 'Ring twice for Quenella')).id;
+  await send(kept, 'TRK-55464');
+  await moveTo(kept, other, 'Ring twice for Quenella');
+  const anew = (await placeOrder(customerId, 'Ring twice for Quenella')).id;
+  await moveTo(anew, other, 'Back gate');
+  await send(anew, 'TRK-99353');
+  const nobodys = (await placeOrder(customerId, 'Ring twice for Quenella')).id;
+  await moveTo(nobodys, null, 'Ring twice for Quenella');
+}
 afterAll(async () => {
   await bench.close();
   rmSync(folder, { recursive: true });
@@ -67,15 +89,17 @@ const found = (words: readonly string[]): string[] => {
 
 describe('what was typed for a customer', () => {
   it('stands in the file, and never in the chain', () => {
-    expect(found(WORDS)).toEqual(WORDS);
+    expect(found([...WORDS, ...MOVED])).toEqual([...WORDS, ...MOVED]);
     const entries = bench.context.storage.handle.prepare('select * from entry').all();
     const chain = JSON.stringify(entries);
-    expect([...WORDS, ...OTHERS, 'Ada Quill', 'Bo Marsh'].filter((word) => chain.includes(word))).toEqual([]);
+    expect(
+      [...WORDS, ...MOVED, ...OTHERS, 'Ada Quill', 'Bo Marsh'].filter((word) => chain.includes(word)),
+    ).toEqual([]);
   });
 
   it('is erased from the file and from the log beside it, down to the bytes', async () => {
     await bench.get('eraseCustomer', { params: { id: customerId }, body: {} });
-    expect(found(WORDS)).toEqual([]);
+    expect(found([...WORDS, ...MOVED])).toEqual([]);
     expect(found(OTHERS), 'another customer’s stays').toEqual(OTHERS);
   });
 
@@ -93,6 +117,8 @@ describe('what was typed for a customer', () => {
     const guess = { stamp: stampOfCustomer, name: 'Oldname', address: '4 Vexholm Way' };
     expect(codesOf(await bench.ask('saveCustomer', { body: guess }))).toEqual(['stamp-used-otherwise']);
     const salts = bench.context.storage.handle.prepare('select count(*) as n from request_salt').get();
-    expect(salts, 'those of the other customer: added, ordered, sent').toEqual({ n: 3 });
+    expect(salts, 'those of the other customer: added, ordered, sent, and sent what was moved').toEqual({
+      n: 4,
+    });
   });
 });

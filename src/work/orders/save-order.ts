@@ -36,6 +36,7 @@ export const saveOrder: UseCase<'saveOrder'> = (context, { body }) =>
           placedOn: body.placedOn,
           wantedBy: body.wantedBy,
           hasNote: body.note !== '',
+          noteChanged: body.note !== (before?.note ?? ''),
           lines: body.lines,
         },
       });
