@@ -21,4 +21,27 @@ describe('half-typed forms', () => {
     unsaved.mark('yield', false);
     expect(unsaved.isAny()).toBe(false);
   });
+
+  it('are waited for while they are being kept, and are lost only where that was refused', async () => {
+    const unsaved = makeUnsaved();
+    for (const isKept of [true, false]) {
+      let answer: (isKept: boolean) => void = () => undefined;
+      const save = new Promise<boolean>((resolve) => {
+        answer = resolve;
+      });
+      unsaved.mark('material', true, () => save);
+      const isLoss = unsaved.isAnyAfterSaving();
+      answer(isKept);
+      expect(await isLoss).toBe(!isKept);
+    }
+  });
+
+  it('are lost without waiting where another form is not being kept', async () => {
+    const unsaved = makeUnsaved();
+    unsaved.mark('material', true, () => Promise.resolve(true));
+    unsaved.mark('note', true, () => undefined);
+    expect(await unsaved.isAnyAfterSaving()).toBe(true);
+    unsaved.mark('note', false);
+    expect(await unsaved.isAnyAfterSaving()).toBe(false);
+  });
 });

@@ -10,6 +10,7 @@ import { makeStamp } from './make-stamp.ts';
 import { askPerson } from './person-now.ts';
 import { problemsOf } from './problems-of.ts';
 import type { AnswerOf, RequestOf, WriteOf } from './shapes.ts';
+import type { UnderWay } from './unsaved.ts';
 
 const NONE: readonly Problem[] = [];
 
@@ -33,6 +34,8 @@ export interface Write<Name extends RouteName> {
   /** Answers undefined where it was refused: `problems` then says why. */
   readonly write: (request: WriteOf<Name>) => Promise<AnswerOf<Name> | undefined>;
   readonly isBusy: boolean;
+  /** The write that is on its way, if one is: whether it was kept. The same function in every render. */
+  readonly underWay: UnderWay;
   readonly problems: readonly Problem[];
   /** Shows problems that the page itself found before sending. */
   readonly refuse: (problems: readonly Problem[]) => void;
@@ -48,10 +51,22 @@ export function useWrite<Name extends RouteName>(name: Name): Write<Name> {
 
   /** Pressed twice counts once; the state below is a moment too late for a quick thumb. */
   const isSending = useRef(false);
+  const sending = useRef<Promise<boolean>>(undefined);
+  const [underWay] = useState((): UnderWay => () => sending.current);
 
   async function write(request: WriteOf<Name>): Promise<AnswerOf<Name> | undefined> {
     if (isSending.current) return undefined;
     isSending.current = true;
+    const written = send(request);
+    const isKept = written.then((answer) => answer !== undefined);
+    sending.current = isKept;
+    const answer = await written;
+    // The next may have begun while the pages were asked anew.
+    if (sending.current === isKept) sending.current = undefined;
+    return answer;
+  }
+
+  async function send(request: WriteOf<Name>): Promise<AnswerOf<Name> | undefined> {
     setProblems(NONE);
     try {
       const answer = await mutation.mutateAsync(request as Unstamped);
@@ -69,6 +84,7 @@ export function useWrite<Name extends RouteName>(name: Name): Write<Name> {
   return {
     write,
     isBusy: mutation.isPending,
+    underWay,
     problems,
     refuse: setProblems,
     forget: () => setProblems(NONE),

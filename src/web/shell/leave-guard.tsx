@@ -4,8 +4,16 @@ import { unsaved } from '../api/unsaved.ts';
 import { Button } from '../parts/button.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 
-/** Another view of the same page keeps its forms. */
-const isLoss: ShouldBlockFn = ({ current, next }) => unsaved.isAny() && current.pathname !== next.pathname;
+/** A form that was kept goes on to its own page first: whoever has pressed a link since gets there after it. */
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+/** Another view of the same page keeps its forms; a save under way is waited for. */
+const isLoss: ShouldBlockFn = async ({ current, next }) => {
+  if (!unsaved.isAny() || current.pathname === next.pathname) return false;
+  if (await unsaved.isAnyAfterSaving()) return true;
+  await nextTask();
+  return false;
+};
 
 /** Asks before a page with a half-typed form is left: what was typed is not kept anywhere yet. */
 export function LeaveGuard() {

@@ -23,7 +23,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
     labels: '0',
   });
   const close = useWrite('closeRun');
-  useUnsaved(isChanged);
+  useUnsaved(isChanged, close);
   const submit = () =>
     close.write({
       params: { id: run.id },

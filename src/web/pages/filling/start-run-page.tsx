@@ -60,7 +60,7 @@ function StartRun({ batch, products, scales }: Props) {
     tare: '',
   });
   const start = useWrite('startRun');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, start);
   const navigate = useNavigate();
   async function submit() {
     const body = {

@@ -20,7 +20,7 @@ const KINDS = [
 export function NewFormulaPage() {
   const { draft, set, isChanged } = useDraft({ name: '', code: '', kind: 'mixture' });
   const save = useWrite('saveFormula');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, save);
   const navigate = useNavigate();
   async function submit() {
     const made = await save.write({

@@ -46,7 +46,7 @@ interface Props {
 function RecipeForm({ formula, formulas, materials }: Props) {
   const { draft, set, isChanged } = useDraft(draftOf(formula));
   const save = useWrite('saveRevision');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, save);
   const [isEntering, setEntering] = useState(false);
   const navigate = useNavigate();
   const choices = [

@@ -58,7 +58,7 @@ export function ReportForm({ report, covers, onDone }: Props) {
   const { draft, set, isChanged } = useDraft<Details>(report?.details ?? emptyFor(covers));
   const formulas = useRead('listFormulas').data ?? [];
   const save = useWrite('saveReport');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, save);
   const title = report?.details.reference ?? reportWords.add;
   async function submit() {
     const details = {

@@ -30,7 +30,7 @@ export function MaterialEditor({ first, material, sources = {} }: Props) {
     draftOfMaterial(details),
   );
   const save = useWrite('saveMaterial');
-  const letGo = useUnsaved(editing.isChanged);
+  const letGo = useUnsaved(editing.isChanged, save);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readMaterialDraft(editing.draft);

@@ -45,7 +45,7 @@ function useNames() {
 function ChangeOrder({ order }: { readonly order: Order }) {
   const editing = useEditing(order, draftOf);
   const save = useWrite('saveOrder');
-  const letGo = useUnsaved(editing.isChanged);
+  const letGo = useUnsaved(editing.isChanged, save);
   const goTo = useGoTo();
   const names = useNames();
   const submit = async () => {

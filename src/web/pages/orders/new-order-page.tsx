@@ -49,7 +49,7 @@ function NewOrder({ today }: { readonly today: string }) {
     lines: [emptyOrderLine()],
   });
   const save = useWrite('saveOrder');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, save);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readOrderDraft(draft);

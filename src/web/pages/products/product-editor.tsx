@@ -32,7 +32,7 @@ export function ProductEditor({ first, product, parts }: Props) {
     details ? draftOfProduct(details) : first,
   );
   const save = useWrite('saveProduct');
-  const letGo = useUnsaved(editing.isChanged);
+  const letGo = useUnsaved(editing.isChanged, save);
   const goTo = useGoTo();
   const submit = async () => {
     const read = readProductDraft(editing.draft);

@@ -33,7 +33,7 @@ export function OpeningPage() {
   const { draft: facts, set, isChanged, beginAnew } = useDraft(NO_FACTS);
   const { materials, material, unit } = useChosenMaterial(materialId);
   const save = useWrite('countAtOpening');
-  useUnsaved(isChanged || weighing !== EMPTY_WEIGHING);
+  useUnsaved(isChanged || weighing !== EMPTY_WEIGHING, save);
   const found = readFound(weighing, unit);
   const submit = async () => {
     const weighed = weighedOf(weighing, unit);

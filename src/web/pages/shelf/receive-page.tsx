@@ -22,7 +22,7 @@ export function ReceivePage() {
   const { draft, set, isChanged } = useDraft(emptyGoods(useOptionalParam('materialId')));
   const { materials, material, unit } = useChosenMaterial(draft.materialId);
   const receive = useWrite('receiveGoods');
-  const letGo = useUnsaved(isChanged);
+  const letGo = useUnsaved(isChanged, receive);
   const goTo = useGoTo();
   const submit = async (accept: boolean) => {
     const read = readReceiveDraft(draft, accept);

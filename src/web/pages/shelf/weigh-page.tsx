@@ -40,7 +40,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
   const count = useWrite('countLot');
   const goTo = useGoTo();
   const { back } = useSearch({ from: '/shelf/lots/$id/weigh' });
-  const letGo = useUnsaved(draft !== EMPTY_WEIGHING);
+  const letGo = useUnsaved(draft !== EMPTY_WEIGHING, count);
   const onTheBooks = places.find((place) => place.placeId === placeId)?.onHand ?? lot.onHand;
   const submit = async (isGainSure = false) => {
     const weighed = weighedOf(draft, lot.unit);

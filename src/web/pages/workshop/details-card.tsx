@@ -36,7 +36,7 @@ export function DetailsCard({ details, version }: Props) {
   const editing = useEditing({ details, version }, (thing) => thing.details);
   const { draft, set } = editing;
   const save = useWrite('changeWorkshop');
-  useUnsaved(editing.isChanged);
+  useUnsaved(editing.isChanged, save);
   const submit = async () => {
     const bowlGrams = typedDecimalOrNull(draft.bowlGrams) ?? '';
     const saved = await save.write({ body: { version: editing.version, details: { ...draft, bowlGrams } } });
