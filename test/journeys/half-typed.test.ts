@@ -86,6 +86,37 @@ describe('a half-typed form', () => {
     await context.close();
   });
 
+  it.each([
+    ['QK', 'is on its way asks nothing, is kept, and goes where was pressed'],
+    ['?', 'is refused asks then'],
+  ])('whose save, with the code %s, %s', async (code) => {
+    const { page, context } = await openPage(browser, person);
+    let letThrough: () => void = () => undefined;
+    const isPressed = new Promise<void>((resolve) => {
+      letThrough = resolve;
+    });
+    await page.route('**/api/formulas', async (route) => {
+      if (route.request().method() === 'POST') await isPressed;
+      await route.continue();
+    });
+    await page.goto(`${server.address}/formulas/new`);
+    await page.getByLabel('Name').fill(`Saved on the way ${code}`);
+    await page.getByLabel('Letters of its batch numbers').fill(code);
+    const sent = page.waitForRequest((request) => request.method() === 'POST');
+    await page.getByRole('button', { name: 'Write the recipe down' }).click();
+    await sent;
+    await page.getByRole('link', { name: 'Shelf' }).click();
+    const question = page.getByRole('dialog', { name: 'Leave what you have typed?' });
+    expect(await question.count()).toBe(0);
+    letThrough();
+    const isKept = code !== '?';
+    if (isKept) await page.waitForURL(/\/shelf$/);
+    else await question.waitFor();
+    const names = (await server.call('listFormulas')).map(({ name }) => name);
+    expect(names.includes(`Saved on the way ${code}`)).toBe(isKept);
+    await context.close();
+  });
+
   it('asks before a reload; an untouched form asks nothing', async () => {
     const { page, context } = await openPage(browser, person);
     const asked: string[] = [];
