@@ -36,6 +36,10 @@ export const fillingSayings = {
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
   'check-base-revised':
     '{item} was revised since lot {lot} was made, so limits and label would be of another base.',
+  'check-markets-unseen':
+    'Its product is sold in {markets} by now, and these tins were not checked for that when they were released.',
+  'check-markets-added':
+    'Since it was begun its product is sold in {markets} too: it is checked for that as well.',
   'check-label-complete':
     'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
   'label-not-to-be-said': 'The label cannot be worded: {reason}',

@@ -9,6 +9,7 @@ export const getRun: UseCase<'getRun'> = (context, { params }) => viewRun(contex
 /** So many runs are listed, and every older one that waits for its release (common practice, no source). */
 const NEWEST = 50;
 
+/** What a release would look at is worked out for one run at a time: a list shows none of it. */
 export const listRuns: UseCase<'listRuns'> = async (context) => {
   const { db } = context.storage;
   const runs: RunView[] = [];

@@ -1,5 +1,5 @@
 import type { Saying } from '../../contract/index.ts';
-import { type Problem, problem } from '../../core/problem.ts';
+import { type Problem, problem, type Result } from '../../core/problem.ts';
 import {
   type LotAtHand,
   listBatchSteps,
@@ -11,11 +11,12 @@ import {
 } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { type Checked, checkForSale, runCheck } from '../formulas/index.ts';
+import { type Checked, judgeForSale, runCheck } from '../formulas/index.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
+import { labelCheckOf } from './cleared-markets.ts';
 import { judgeRecords } from './judge-records.ts';
 import { composeRunLabel } from './run-label.ts';
 import type { RunRecords } from './run-records.ts';
@@ -50,11 +51,13 @@ export const failedChecks = (checks: readonly Check[], timeZone: string): Proble
  */
 export async function checkRelease(context: Context, records: RunRecords): Promise<Check[]> {
   const { db } = context.storage;
+  const checked = await runCheck(context, records.head.revision_id, records.markets);
   return [
     checkPurpose(records),
     checkWeights(records),
-    ...(await checkSale(context, records)),
-    await checkWeighed(context, records),
+    ...checkMarkets(records),
+    ...checkSale(checked),
+    await checkWeighed(context, records, checked),
     await checkLots(db, records),
     ...(await checkLabels(context, records)),
     checkSample(records),
@@ -79,13 +82,27 @@ function checkWeights(records: RunRecords): Check {
     : check('weights', false, saying('check-weights-rejected', { units }));
 }
 
+/**
+ * An order knows no market: tins go wherever their product is sold. A market that it got while they were on the bench is
+ * checked as the others are; one that it got after they were decided upon was never looked at.
+ */
+function checkMarkets({ details, markets, soldIn, release }: RunRecords): Check[] {
+  const unseen = soldIn.filter((market) => !markets.includes(market));
+  if (release && unseen.length > 0)
+    return [check('markets', false, saying('check-markets-unseen', { markets: unseen.join(', ') }))];
+  const added = markets.filter((market) => !details.markets.includes(market));
+  return added.length === 0
+    ? []
+    : [toSee('markets', true, saying('check-markets-added', { markets: added.join(', ') }))];
+}
+
 /** The revision is checked anew: a limit may have come, or the report may have run out, since the batch was begun. */
-async function checkSale(context: Context, { head, details }: RunRecords): Promise<Check[]> {
-  const sale = await checkForSale(context, head.revision_id, details.markets);
-  const checked = await runCheck(context, head.revision_id, details.markets);
-  if (!sale.ok || !checked.ok) return [check('limits', false, saying('check-limits-not-known'))];
+function checkSale(checked: Result<Checked>): Check[] {
+  if (!checked.ok) return [check('limits', false, saying('check-limits-not-known'))];
   // A report past its review day is told by the report's own check.
-  const [first] = sale.value.hindrances.filter(({ code }) => code !== 'sale-report-review-passed');
+  const [first] = judgeForSale(checked.value).hindrances.filter(
+    ({ code }) => code !== 'sale-report-review-passed',
+  );
   return [
     first ? check('limits', false, first) : check('limits', true, saying('check-limits-kept')),
     ...checkReport(checked.value),
@@ -93,11 +110,16 @@ async function checkSale(context: Context, { head, details }: RunRecords): Promi
 }
 
 /** As the bench told it when it was weighed in, with the limits and the report of today. */
-async function checkWeighed(context: Context, { head, details }: RunRecords): Promise<Check> {
+async function checkWeighed(
+  context: Context,
+  { head, markets }: RunRecords,
+  written: Result<Checked>,
+): Promise<Check> {
   const wrong = await judgeWeighed(context, {
     batchId: head.batch_id,
     revisionId: head.revision_id,
-    markets: details.markets,
+    markets,
+    written,
   });
   return check('weighed', wrong === null, wrong ?? saying('check-weighed-kept'));
 }
@@ -160,13 +182,13 @@ function seeGoodLots(lots: readonly LotAtHand[]): Check {
 
 async function checkLabels(context: Context, records: RunRecords): Promise<Check[]> {
   const checks: Check[] = [];
-  for (const market of records.details.markets) {
+  for (const market of records.markets) {
     const label = await composeRunLabel(context, records, market);
     const [first] = label.missing;
     checks.push(
       first
-        ? check(`label-${market}`, false, first)
-        : check(`label-${market}`, true, saying('check-label-complete', { market })),
+        ? check(labelCheckOf(market), false, first)
+        : check(labelCheckOf(market), true, saying('check-label-complete', { market })),
     );
   }
   return checks;

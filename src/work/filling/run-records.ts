@@ -1,10 +1,11 @@
-import type { orders } from '../../contract/index.ts';
+import type { Market, orders } from '../../contract/index.ts';
 import {
   findRun,
   type LotAtHand,
   listFillWeights,
   listLotsAtHand,
   listOpenRuns,
+  listProducts,
   listReleases,
   listRunCloses,
   listScales,
@@ -16,12 +17,17 @@ import {
   type SignedWeight,
   sumLabelCopies,
 } from '../../storage/index.ts';
+import { clearedMarkets } from './cleared-markets.ts';
 
 /** Everything that is written about one filling run. */
 export interface RunRecords {
   readonly head: RunHead;
   /** The product as it stood when the run began. */
   readonly details: orders.ProductDetails;
+  /** Those of its product as it began and as it is sold today; once decided upon, those that it was checked for. */
+  readonly markets: readonly Market[];
+  /** Where its product is sold today. */
+  readonly soldIn: readonly Market[];
   readonly scale: ScaleRow | undefined;
   readonly weights: readonly SignedWeight[];
   readonly close: SignedClose | undefined;
@@ -53,17 +59,24 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   const scales = await listScales(db);
   const lotIds = [...heads.map((head) => head.bulk_lot_id), ...closes.map((row) => row.lot_id)];
   const lots = await listLotsAtHand(db, { lotIds: [...new Set(lotIds.filter((id) => id !== null))] });
+  const products = new Map((await listProducts(db)).map((row) => [row.id, row]));
   const weightsOf = (id: string) => weights.filter((row) => row.filling_run_id === id);
   return heads.map((head) => {
     const close = closes.find((row) => row.filling_run_id === head.id);
     const others = open.filter((run) => run.batch_id === head.batch_id && run.id !== head.id);
+    const details = JSON.parse(head.product_details) as orders.ProductDetails;
+    const release = releases.find((row) => row.filling_run_id === head.id);
+    const today = products.get(head.product_id);
+    const soldIn = today ? (JSON.parse(today.details) as orders.ProductDetails).markets : [];
     return {
       head,
-      details: JSON.parse(head.product_details) as orders.ProductDetails,
+      details,
+      markets: release ? clearedMarkets(release) : [...new Set([...details.markets, ...soldIn])],
+      soldIn,
       scale: scales.find((row) => row.id === head.scale_id),
       weights: weightsOf(head.id),
       close,
-      release: releases.find((row) => row.filling_run_id === head.id),
+      release,
       bowl: lots.find((lot) => lot.id === head.bulk_lot_id),
       elsewhereUg: others.reduce((sum, run) => sum + netUgOf(weightsOf(run.id)), 0),
       tins: lots.find((lot) => lot.id === close?.lot_id),

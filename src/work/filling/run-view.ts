@@ -17,11 +17,17 @@ export type RunView = z.output<typeof filling.runView>;
 
 export async function viewRun(context: Context, id: string): Promise<Result<RunView>> {
   const records = await gatherRun(context.storage.db, id);
-  return records ? done(await viewRecords(context, records)) : refused(thingNotFound('id', id));
+  if (!records) return refused(thingNotFound('id', id));
+  const waits = stateOf(records) === 'closed';
+  return done(await viewRecords(context, records, waits ? await checkRelease(context, records) : []));
 }
 
-/** Checks are worked out only where a release is waited for; afterwards they stand as they were signed. */
-export async function viewRecords(context: Context, records: RunRecords): Promise<RunView> {
+/** `checks`: of a run that waits for its release, worked out for whoever looks at it alone; later they are as signed. */
+export async function viewRecords(
+  context: Context,
+  records: RunRecords,
+  checks: readonly Check[] = [],
+): Promise<RunView> {
   const { head, details, close, release, tins } = records;
   const verdict = judgeRecords(records);
   const state = stateOf(records);
@@ -34,7 +40,7 @@ export async function viewRecords(context: Context, records: RunRecords): Promis
     purpose: head.purpose as RunView['purpose'],
     productId: head.product_id,
     productName: details.name,
-    markets: details.markets,
+    markets: [...records.markets],
     state,
     startedAt: head.started_at,
     wanted: head.wanted,
@@ -60,7 +66,7 @@ export async function viewRecords(context: Context, records: RunRecords): Promis
     closing: closingOf(records),
     lotId: close?.lot_id ?? null,
     bestBefore: tins?.best_before ?? (await findRunBestBefore(context, records)),
-    checks: release ? readChecks(release) : state === 'closed' ? await checkRelease(context, records) : [],
+    checks: release ? readChecks(release) : [...checks],
     release: release
       ? {
           verdict: release.verdict as 'released' | 'rejected',

@@ -23,14 +23,18 @@ export async function checkForSale(
   markets: readonly Market[],
 ): Promise<Result<SaleCheck>> {
   const checked = await runCheck(context, revisionId, markets);
-  if (!checked.ok) return checked;
-  const { answer, reasons } = judgeSale(checked.value);
-  return done({
+  return checked.ok ? done(judgeForSale(checked.value)) : checked;
+}
+
+/** The same of a check that was run already. */
+export function judgeForSale(checked: Checked): SaleCheck {
+  const { answer, reasons } = judgeSale(checked);
+  return {
     answer,
     hindrances: reasons.filter((reason) => reason.blocks !== 'no').map((reason) => reason.says),
-    headroom: findHeadroom(checked.value),
-    footroom: findFootroom(checked.value),
-  });
+    headroom: findHeadroom(checked),
+    footroom: findFootroom(checked),
+  };
 }
 
 /** With the rest as it is: then its share falls by less than its amount, and is never below what the report asks for. */

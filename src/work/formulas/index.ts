@@ -8,12 +8,13 @@ import { saveFormula } from './save-formula.ts';
 import { saveReport } from './save-report.ts';
 import { saveRevision } from './save-revision.ts';
 
-export { checkForSale, type SaleCheck } from './check-for-sale.ts';
+export { checkForSale, judgeForSale, type SaleCheck } from './check-for-sale.ts';
 export { formulaLinesOf } from './formula-lines.ts';
 export { readFormulaLookup } from './formula-lookup.ts';
 export { listOpened } from './list-opened.ts';
 export { listStops } from './list-stops.ts';
 export { type OpenedRevision, openRevision } from './read-composition.ts';
+export { ALL_MARKETS } from './read-sold-in.ts';
 export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';
 export { listRevisionsInForce } from './revisions-in-force.ts';
 export { type Checked, runCheck } from './run-check.ts';

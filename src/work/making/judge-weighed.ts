@@ -10,6 +10,8 @@ export interface WeighedBatch {
   readonly batchId: string;
   readonly revisionId: string;
   readonly markets: readonly Market[];
+  /** The check of the formula itself, where it was run already. */
+  readonly written?: Result<Checked>;
 }
 
 /** A weighing that is not written yet, where it is asked what the batch would be with it. */
@@ -24,8 +26,11 @@ export const judgeWeighed = (context: Context, batch: WeighedBatch): Promise<Say
   openJudge(context, batch)();
 
 /** The same for several amounts of one weighing: the formula itself is checked once. */
-export function openJudge(context: Context, { batchId, revisionId, markets }: WeighedBatch): JudgeWeighed {
-  let formula: Promise<Result<Checked>> | undefined;
+export function openJudge(
+  context: Context,
+  { batchId, revisionId, markets, written: known }: WeighedBatch,
+): JudgeWeighed {
+  let formula = known && Promise.resolve(known);
   return async (proposed) => {
     const lookup = await readWeighedLookup(context.storage.db, batchId, proposed);
     const weighed = await runCheck(context, revisionId, markets, lookup);

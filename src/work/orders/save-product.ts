@@ -5,9 +5,12 @@ import {
   findProduct,
   giveUp,
   insertProduct,
+  listLotsAtHand,
+  listReleases,
   updateProduct,
   type Writer,
 } from '../../storage/index.ts';
+import { clearedMarkets } from '../filling/cleared-markets.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 
@@ -47,9 +50,36 @@ async function changeProduct(
 ): Promise<void> {
   const current = await findProduct(tx, row.id);
   if (!current) giveUp(thingNotFound('id', row.id));
+  await refuseUncleared(tx, row, JSON.parse(row.details) as Details);
   if (seen === undefined || !(await updateProduct(tx, row, seen))) {
     giveUp(changedMeanwhile(row.name, seen, current.version, current.name));
   }
+}
+
+/** An order knows no market: released tins are sent wherever their product is sold, so they have to be checked for it. */
+async function refuseUncleared(
+  tx: Writer,
+  { id, name }: { readonly id: string; readonly name: string },
+  { markets }: Details,
+): Promise<void> {
+  const lots = await listLotsAtHand(tx, { itemIds: [id] });
+  const standing = lots.filter((lot) => lot.on_hand > 0 && lot.status === 'released');
+  const releases = await listReleases(
+    tx,
+    standing.flatMap((lot) => lot.filling_run_id ?? []),
+  );
+  const missing = releases.flatMap((release) => {
+    const cleared = clearedMarkets(release);
+    const lacks = markets.filter((market) => !cleared.includes(market));
+    const lot = standing.find((each) => each.filling_run_id === release.filling_run_id);
+    return lacks.length === 0 ? [] : [{ lacks, number: lot?.number ?? '' }];
+  });
+  if (missing.length === 0) return;
+  const runs = missing.map((row) => row.number).join(', ');
+  const lacked = [...new Set(missing.flatMap((row) => row.lacks))].join(', ');
+  giveUp(
+    problem('tins-not-cleared', 'details.markets', { found: name, parameters: { runs, markets: lacked } }),
+  );
 }
 
 /** Formula and packaging must exist, and be what they are used as. */
