@@ -10,6 +10,7 @@ export class WorkClock {
   readonly #zone: string;
   readonly #from: Temporal.PlainTime | null;
   readonly #to: Temporal.PlainTime | null;
+  readonly #known = new Map<Minutes, Temporal.ZonedDateTime>();
 
   constructor(timeZone: string, workday: { readonly from: string; readonly to: string } | null) {
     this.#zone = timeZone;
@@ -53,7 +54,16 @@ export class WorkClock {
     return { start, end: at + Math.ceil(left) };
   }
 
+  /** The same few moments are asked for again and again, and a zone's rules are slow to look up (measured). */
   #local(minutes: Minutes): Temporal.ZonedDateTime {
+    const known = this.#known.get(minutes);
+    if (known) return known;
+    const local = this.#lookUp(minutes);
+    this.#known.set(minutes, local);
+    return local;
+  }
+
+  #lookUp(minutes: Minutes): Temporal.ZonedDateTime {
     return Temporal.Instant.fromEpochMilliseconds(minutes * 60_000).toZonedDateTimeISO(this.#zone);
   }
 
