@@ -1,3 +1,4 @@
+export { briefGrams } from './brief-grams.ts';
 export { cliWords } from './cli.en-gb.ts';
 export { cutPercent } from './cut-percent.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';

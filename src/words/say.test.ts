@@ -70,6 +70,17 @@ describe('a saying', () => {
     expect(render('{at, time, short}', { at: '2026-11-27T08:05:00Z' }, 'Europe/Berlin')).toBe('09:05');
   });
 
+  it('says amounts with the digits that a scale shows, pieces as they are', () => {
+    const short = (amount: string, unit: string) =>
+      say({ code: 'shelf-short', parameters: { amount, unit } });
+    expect(short('1109.589812', 'g')).toBe(`short by 1${APART}109.59 g`);
+    expect(short('0.000004', 'g'), 'what would vanish stays').toBe('short by 0.000004 g');
+    expect(short('1', 'pieces')).toBe('short by 1 piece');
+    expect(short('1200', 'pieces')).toBe(`short by 1${APART}200 pieces`);
+    const low = { code: 'shelf-low', parameters: { amount: '2.18384', below: '1500', unit: 'g' } };
+    expect(say(low)).toBe(`2.18 g left, below 1${APART}500 g`);
+  });
+
   it('without words is shown with its code and all it knows', () => {
     expect(say({ code: 'never-heard-of', parameters: { tins: 3, lot: null } })).toBe(
       'There are no words yet for \u201cnever-heard-of\u201d (tins: 3; lot: nothing).',

@@ -1,4 +1,6 @@
 import type { ProblemValue } from '../core/problem.ts';
+import { briefGrams } from './brief-grams.ts';
+import { findAmounts } from './find-figures.ts';
 import { sayings } from './registry.ts';
 import { render, type Words } from './render.ts';
 import { isDate, isInstant, sayDate, sayInstant } from './say-date.ts';
@@ -32,13 +34,26 @@ function sayValue(name: string, value: ProblemValue, { timeZone }: SayOptions): 
  */
 function wordsOf(text: string, { parameters }: SayingData, options: SayOptions): Words {
   return Object.fromEntries(
-    Object.entries(parameters).map(([name, value]) => [
+    Object.entries(withBriefAmounts(text, parameters)).map(([name, value]) => [
       name,
       typeof value === 'string' && new RegExp(`\\{${name}, (date|time|select)`).test(text)
         ? value
         : sayValue(name, value, options),
     ]),
   );
+}
+
+/** What stands, is short or is to be bought is said with the digits that a scale shows; problems keep theirs. */
+function withBriefAmounts(
+  text: string,
+  parameters: SayingData['parameters'],
+): Readonly<Record<string, ProblemValue>> {
+  if (parameters.unit !== 'g') return parameters;
+  const brief = findAmounts(text).flatMap((name) => {
+    const grams = parameters[name];
+    return typeof grams === 'string' ? [[name, briefGrams(grams)] as const] : [];
+  });
+  return { ...parameters, ...Object.fromEntries(brief) };
 }
 
 /** Says a sentence in plain British English. */

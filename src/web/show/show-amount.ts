@@ -1,5 +1,4 @@
-import { sayDecimal, sayGrams } from '../../words/index.ts';
-import { briefGrams } from './brief-grams.ts';
+import { briefGrams, sayDecimal, sayGrams } from '../../words/index.ts';
 
 /** An amount with its unit as a person reads it: `1 840 g`, or just the count for pieces. */
 export const showAmount = (value: string, unit: 'g' | 'pieces'): string =>

@@ -11,7 +11,8 @@ export const promiseSayings = {
   'promise-on-shelf':
     '{item}: {need}{unit, select, g { g} other {}} needed, {onShelf}{unit, select, g { g} other {}} on the shelf.',
   'promise-firm-between': '{item} should be firm between {from} and {to}.',
-  'promise-short': '{item}: {short}{unit, select, g { g} other {}} short, {need} needed and {have} here.',
+  'promise-short':
+    '{item}: {short}{unit, select, g { g} other {}} short, {need}{unit, select, g { g} other {}} needed and {have}{unit, select, g { g} other {}} here.',
   'promise-step-buy': 'Buy {amount}{unit, select, g { g} other {}} of {item}',
   'promise-step-make': 'Make {amount}{unit, select, g { g} other {}} of {item}',
   'promise-step-set': '{item} sets',

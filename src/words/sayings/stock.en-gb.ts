@@ -23,7 +23,7 @@ export const stockSayings = {
   'shelf-lot-held': 'lot {lot} is {status, select, quarantine {in quarantine} other {{status}}}',
   'shelf-tins-missing': '{n, plural, one {# tin is} other {# tins are}} still to be made for open orders',
   'shelf-low':
-    '{amount} {unit, select, g {g} other {{amount, select, 1 {piece} other {pieces}}}} left, below {below}',
+    '{amount} {unit, select, g {g} other {{amount, select, 1 {piece} other {pieces}}}} left, below {below}{unit, select, g { g} other {}}',
   'shelf-use-first': 'use lot {lot} first, it ends on {day, date, long}',
   'shelf-none': 'none here',
   'shelf-enough': 'enough for every open order',

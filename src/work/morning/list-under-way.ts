@@ -1,6 +1,7 @@
 import type { Saying, trace } from '../../contract/index.ts';
 import { exact, MICROGRAMS_PER_GRAM } from '../../core/quantity/index.ts';
 import type { LotAtHand, RunHead } from '../../storage/index.ts';
+import { briefGrams } from '../../words/index.ts';
 import { nearDay } from '../orders/near-day.ts';
 import { sayMomentOf } from '../orders/say-moment.ts';
 import { gramsText } from '../quantity-text.ts';
@@ -15,7 +16,7 @@ export const listUnderWay = (data: MorningData): trace.MorningLine[] => [
     title: titleOf('morning-batch', { item: batch.formula_name, number: batch.number }),
     state: 'going' as const,
     stateWord: saying('morning-being-made'),
-    detail: [saying('morning-planned', { grams: gramsText(batch.planned_ug) })],
+    detail: [saying('morning-planned', { grams: briefGrams(gramsText(batch.planned_ug)) })],
     action: { words: saying('morning-go-on'), to: `/making/${batch.id}` },
     level: null,
   })),
@@ -45,7 +46,7 @@ function firmLine({ book }: MorningData, lot: LotAtHand): trace.MorningLine {
       saying('morning-firm-between', {
         ...sayMomentOf(book, 'from', from ?? book.now),
         ...sayMomentOf(book, 'to', to ?? from ?? book.now),
-        grams: gramsText(lot.on_hand),
+        grams: briefGrams(gramsText(lot.on_hand)),
       }),
     ],
     action: { words: saying(mayBeFirm ? 'morning-is-firm' : 'morning-look'), to: `/shelf/lots/${lot.id}` },
@@ -101,7 +102,7 @@ const bowlLine = (lot: LotAtHand): trace.MorningLine => ({
   title: titleOf('morning-bowl', { item: lot.item_name, number: lot.number }),
   state: 'ready',
   stateWord: saying('morning-to-fill'),
-  detail: [saying('morning-bowl-holds', { grams: gramsText(lot.on_hand) })],
+  detail: [saying('morning-bowl-holds', { grams: briefGrams(gramsText(lot.on_hand)) })],
   action: { words: saying('morning-fill'), to: `/making/${lot.batch_id ?? ''}/fill` },
   level: null,
 });

@@ -1,5 +1,5 @@
 import { useParams } from '@tanstack/react-router';
-import { fillingWords, sayDateWithYear } from '../../../words/index.ts';
+import { briefGrams, fillingWords, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
@@ -9,7 +9,6 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { ShowWorking } from '../../parts/show-working.tsx';
 import { Page } from '../../shell/page.tsx';
-import { briefGrams } from '../../show/brief-grams.ts';
 import { showAmount } from '../../show/show-amount.ts';
 import { CloseRun } from './close-run.tsx';
 import { CostCard } from './cost-card.tsx';

@@ -1,4 +1,4 @@
-import { exact, readDecimal, toText } from '../../core/quantity/index.ts';
+import { exact, readDecimal, toText } from '../core/quantity/index.ts';
 
 /** From a gram on, a hundredth is finer than anybody reads off a shelf; below it, the finest scales show four places. */
 const PLACES_FROM_A_GRAM = 2;
