@@ -91,7 +91,7 @@ describe('a full disk', () => {
     expect(kept.length).toBeGreaterThan(10);
     const [code, status] = disk ? ['disk-full', 507] : ['disk-trouble', 500];
     expect(refusal).toMatchObject({ status, body: { problems: [{ code }] } });
-    expect(refusal?.body.problems?.[0]?.says).toContain('Nothing of this was kept');
+    expect(refusal?.body.problems?.[0]?.says).toContain('Nothing of this was saved');
     expect((await fetch(`${first.address}/api/workshop`)).status, 'reading goes on').toBe(200);
 
     disk?.makeRoom();
