@@ -16,7 +16,8 @@ interface Wish {
 }
 
 /**
- * Labels are printed by a person, who is written down with the hash of the file; for sale only when nothing is missing.
+ * Labels are printed by a person, who is written down with the hash of the file of one copy, however many are asked for:
+ * nothing can be weighed in while this is written, and two hundred take seconds. For sale only when nothing is missing.
  * The paper itself is fetched by the number of its print, which writes nothing: a link on another site can start nothing.
  */
 export const printRunLabels: UseCase<'printRunLabels'> = (context, { params: { id = '' }, body }) =>
@@ -27,7 +28,11 @@ export const printRunLabels: UseCase<'printRunLabels'> = (context, { params: { i
       const within = inside(context, tx);
       const records = (await gatherRun(tx, id)) ?? giveUp(thingNotFound('id', id));
       const { market, copies } = body;
-      const print = { market, copies, sha256: sha256(orGiveUp(await paint(within, records, body))) };
+      const print = {
+        market,
+        copies,
+        sha256: sha256(orGiveUp(await paint(within, records, { market, copies: 1 }))),
+      };
       await tell({
         kind: 'label-printed',
         subjectKind: 'filling-run',
@@ -48,9 +53,11 @@ export const getLabelPrintPdf: UseCase<'getLabelPrintPdf'> = async (context, { p
   if (!print || !records) return refused(thingNotFound('id', id));
   const { number } = records.head;
   const market = print.market as Wish['market'];
-  const bytes = await paint(context, records, { market, copies: print.copies });
+  const one = await paint(context, records, { market, copies: 1 });
+  if (!one.ok) return one;
+  if (sha256(one.value) !== print.sha256) return refused(problem('label-changed-since', number));
+  const bytes = print.copies === 1 ? one : await paint(context, records, { market, copies: print.copies });
   if (!bytes.ok) return bytes;
-  if (sha256(bytes.value) !== print.sha256) return refused(problem('label-changed-since', number));
   return done({ fileName: `label-${number}-${market}.pdf`, bytes: bytes.value });
 };
 

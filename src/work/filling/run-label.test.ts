@@ -69,6 +69,20 @@ describe('the label of a run', () => {
     expect(codesOf(await pdf('no-such-print'))).toEqual(['thing-not-found']);
   });
 
+  it('is painted once to be written down, however many copies are asked for', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const single = must(await pdf(must(await print(run.id)).id));
+    const body = { market: 'GB' as const, copies: 3 };
+    const { id } = must(await at.bench.ask('printRunLabels', { params: { id: run.id }, body }));
+    const row = await at.bench.context.storage.db
+      .selectFrom('label_print')
+      .select(['copies', 'sha256'])
+      .where('entry_id', '=', id)
+      .executeTakeFirst();
+    expect(row).toEqual({ copies: 3, sha256: createHash('sha256').update(single.bytes).digest('hex') });
+    expect(must(await pdf(id)).bytes.length).toBeGreaterThan(single.bytes.length);
+  });
+
   it('is not printed for sale while something is missing, nor shown as printed once it is another', async () => {
     const run = await startRun((await makeBowl()).id);
     const { id } = must(await print(run.id));
