@@ -2,6 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildMakingBench, makeFirmBase } from '../../test/workshop/build-making.ts';
+import { buildOrder, fillTins, nameWorkshop } from '../../test/workshop/build-order.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../test/workshop/open-test-workshop.ts';
 import { type Route, routes } from '../contract/index.ts';
 import { refused } from '../core/problem.ts';
@@ -28,9 +30,13 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-const appWith = (own: Parameters<typeof createApp>[0]['useCases'], webFolder = folder) =>
+const appWith = (
+  own: Parameters<typeof createApp>[0]['useCases'],
+  webFolder = folder,
+  context = bench.context,
+) =>
   createApp({
-    context: bench.context,
+    context,
     useCases: own,
     version: '9.9.9',
     webFolder,
@@ -275,14 +281,57 @@ describe('a route that is only read', () => {
   });
 
   it('leaves the file as it was, be its paper a label, a list or a copy of everything', async () => {
-    const entries = () => bench.context.storage.handle.prepare('select count(*) as n from entry').get();
+    const shop = await openTestWorkshop();
+    const ids = await fillWorkshop(shop);
+    const full = appWith(useCases, folder, shop.context);
+    const entries = () => shop.context.storage.handle.prepare('select count(*) as n from entry').get();
     const before = entries();
-    for (const row of Object.values(routes as Record<string, Route>)) {
-      if (row.method === 'GET') await send(row.path.replace(':id', 'r1').replace(':name', 'x'));
+    const refused: string[] = [];
+    for (const { method, path } of Object.values(routes as Record<string, Route>)) {
+      if (method !== 'GET') continue;
+      const [, thing = ''] = /^\/api\/([a-z-]+)/.exec(path) ?? [];
+      const asked = path.replace(':id', ids[thing] ?? '').replace(':name', 'no-such-name');
+      const headers = { host: `127.0.0.1:${PORT}` };
+      const response = await full.request(`${HOME}${asked}${QUERIES[path] ?? ''}`, { headers });
+      await response.arrayBuffer();
+      if (response.status !== 200) refused.push(`${path} ${response.status}`);
     }
     expect(entries()).toEqual(before);
+    await shop.close();
+    // No paper was attached to the report. Everything else was really answered.
+    expect(refused).toEqual(['/api/reports/:id/file 422']);
   });
 });
+
+const QUERIES: Readonly<Record<string, string>> = {
+  '/api/filling-runs/:id/label': '?market=GB',
+  '/api/material-suggestions': '?like=shea',
+};
+
+/** A workshop in which there is one of each thing that a route reads; answers their ids by the word in the path. */
+async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string, string>>> {
+  const made = await buildMakingBench(shop);
+  await nameWorkshop(shop);
+  await makeFirmBase(shop, made, '400');
+  const { run, lot } = await fillTins(shop, made, 5);
+  const { batchId } = await shop.get('getRun', { params: { id: run } });
+  const print = await shop.get('printRunLabels', { params: { id: run }, body: { market: 'GB', copies: 1 } });
+  await shop.get('releaseRun', { params: { id: run }, body: { verdict: 'released', reason: '' } });
+  const order = await buildOrder(shop, made.product, 2);
+  await shop.get('reserveOrder', { params: { id: order } });
+  const [report] = await shop.get('listReports');
+  return {
+    'filling-runs': run,
+    'label-prints': print.id,
+    formulas: made.mixture,
+    revisions: made.mixtureRevision,
+    reports: report?.id ?? '',
+    batches: batchId,
+    orders: order,
+    materials: made.materials.shea,
+    lots: lot,
+  };
+}
 
 describe('who may ask', () => {
   it.each(['127.0.0.1', 'localhost', '[::1]'])('asks for %s with the port', async (name) => {
