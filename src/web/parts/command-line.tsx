@@ -8,8 +8,13 @@ export function CommandLine({ command }: { readonly command: string }) {
   // Browsers offer the clipboard on this computer only, not over plain http from another one.
   const { clipboard } = navigator as { readonly clipboard?: Clipboard };
   const copy = async (where: Clipboard) => {
-    await where.writeText(command);
-    tell(partWords.copied);
+    // A browser may refuse it, by its settings or by whoever sits before it.
+    tell(
+      await where.writeText(command).then(
+        () => partWords.copied,
+        () => partWords.notCopied,
+      ),
+    );
   };
   return (
     <div className={styles.line}>

@@ -66,6 +66,7 @@ export const partWords = {
   nothing: 'nothing',
   copy: 'Copy',
   copied: 'Copied.',
+  notCopied: 'The browser does not allow copying. Mark the text and copy it yourself.',
   choose: 'Choose',
   noMatch: 'Nothing by that name',
   showChoices: 'Show all choices',

@@ -9,6 +9,7 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
+import { readSpoilt } from './read-spoilt.ts';
 import type { Run } from './run.ts';
 
 /** Counting, keeping the sample, weighing what is left: then the tins become a lot that waits for its release. */
@@ -24,19 +25,20 @@ export function CloseRun({ run }: { readonly run: Run }) {
   });
   const close = useWrite('closeRun');
   useUnsaved(isChanged, close);
-  const submit = () =>
-    close.write({
+  const submit = () => {
+    const spoilt = readSpoilt(draft);
+    if (!spoilt.ok) return close.refuse(spoilt.problems);
+    return close.write({
       params: { id: run.id },
       body: {
         retained: draft.keeps
           ? { keep: true, grams: typedDecimal(draft.sample) }
           : { keep: false, reason: draft.why },
         leftGrams: typedDecimal(draft.left),
-        spoiltTins: Number(draft.tins),
-        spoiltLids: Number(draft.lids),
-        spoiltLabels: Number(draft.labels),
+        ...spoilt.value,
       },
     });
+  };
   return (
     <Card title={fillingWords.closeTitle}>
       <p className="soft">{fillingWords.closeSays}</p>

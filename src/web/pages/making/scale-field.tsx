@@ -1,4 +1,6 @@
+import { useId } from 'react';
 import { useFormField } from '../../parts/form-context.ts';
+import { sayHere } from '../../parts/say-here.ts';
 import styles from './bench.module.css';
 
 interface Props {
@@ -11,6 +13,9 @@ interface Props {
 /** What the scale shows, in the large digits of the bench. */
 export function ScaleField({ label, where, value, onChange }: Props) {
   const { id, problem } = useFormField(where, value);
+  // The form shows it where it is in view; whoever listens hears it with the field.
+  const saidId = useId();
+  const said = problem && sayHere(problem, label);
   return (
     <label htmlFor={id}>
       <span className="soft">{label}</span>
@@ -21,10 +26,16 @@ export function ScaleField({ label, where, value, onChange }: Props) {
           autoComplete="off"
           aria-label={label}
           aria-invalid={problem !== undefined}
+          aria-describedby={problem ? saidId : undefined}
           value={value}
           onChange={(event) => onChange(event.target.value)}
         />
       </span>
+      {said && (
+        <span id={saidId} className="visually-hidden">
+          {said.says} {said.mend}
+        </span>
+      )}
     </label>
   );
 }

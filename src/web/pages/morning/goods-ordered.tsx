@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { trace } from '../../../contract/index.ts';
 import { morningWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
+import { useDraft } from '../../api/use-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { DateField } from '../../parts/date-field.tsx';
@@ -31,28 +32,41 @@ export function GoodsOrdered({ line, today }: Props) {
 }
 
 function OrderedDialog({ line, today, onClose }: Props & { readonly onClose: () => void }) {
-  const [supplier, setSupplier] = useState(line.onItsWay?.supplier ?? line.supplier);
-  const [orderedOn, setOrderedOn] = useState(line.onItsWay?.orderedOn ?? today);
-  const [expectedOn, setExpectedOn] = useState(line.onItsWay?.expectedOn ?? '');
+  const { draft, set, isChanged } = useDraft({
+    supplier: line.onItsWay?.supplier ?? line.supplier,
+    orderedOn: line.onItsWay?.orderedOn ?? today,
+    expectedOn: line.onItsWay?.expectedOn ?? '',
+  });
   const mark = useWrite('markOrdered');
   const params = { id: line.materialId };
   const submit = async () => {
-    const body = { supplier, orderedOn, expectedOn: expectedOn === '' ? null : expectedOn };
+    const body = { ...draft, expectedOn: draft.expectedOn === '' ? null : draft.expectedOn };
     if (!(await mark.write({ params, body }))) return;
     tell(words.marked);
     onClose();
   };
   return (
-    <Dialog title={words.title(line.title)} isOpen onClose={onClose}>
+    <Dialog title={words.title(line.title)} isOpen onClose={onClose} isHeld={isChanged}>
       <p>{words.says}</p>
       <Form label={words.title(line.title)} problems={mark.problems} onSubmit={() => void submit()}>
-        <Field label={words.supplier} where="supplier" value={supplier} onChange={setSupplier} isOptional />
-        <DateField label={words.orderedOn} where="orderedOn" value={orderedOn} onChange={setOrderedOn} />
+        <Field
+          label={words.supplier}
+          where="supplier"
+          value={draft.supplier}
+          onChange={set('supplier')}
+          isOptional
+        />
+        <DateField
+          label={words.orderedOn}
+          where="orderedOn"
+          value={draft.orderedOn}
+          onChange={set('orderedOn')}
+        />
         <DateField
           label={words.expectedOn}
           where="expectedOn"
-          value={expectedOn}
-          onChange={setExpectedOn}
+          value={draft.expectedOn}
+          onChange={set('expectedOn')}
           isOptional
         />
         <Button type="submit" isAct isBusy={mark.isBusy}>

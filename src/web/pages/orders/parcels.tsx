@@ -31,10 +31,12 @@ function ParcelRow({ parcel }: { readonly parcel: Parcel }) {
   const [asked, setAsked] = useState<'tracking' | 'back' | null>(null);
   const timeZone = useTimeZone();
   const close = () => setAsked(null);
+  const which = words.parcelOf(sayInstant(parcel.sentAt, timeZone), parcel.by);
+  const tracking = parcel.tracking === '' ? words.noteTracking : words.changeTracking;
   return (
     <>
       <ListRow>
-        <span>{words.parcelOf(sayInstant(parcel.sentAt, timeZone), parcel.by)}</span>
+        <span>{which}</span>
         <span>
           {parcel.isTakenBack
             ? words.isTakenBack
@@ -47,10 +49,12 @@ function ParcelRow({ parcel }: { readonly parcel: Parcel }) {
             {parcel.tracking === '' ? words.noTracking : `${words.tracking}: ${parcel.tracking}`}
           </p>
           <ListFoot>
-            <Button onPress={() => setAsked('tracking')}>
-              {parcel.tracking === '' ? words.noteTracking : words.changeTracking}
+            <Button onPress={() => setAsked('tracking')} label={`${tracking}: ${which}`}>
+              {tracking}
             </Button>
-            <Button onPress={() => setAsked('back')}>{words.takeBack}</Button>
+            <Button onPress={() => setAsked('back')} label={`${words.takeBack}: ${which}`}>
+              {words.takeBack}
+            </Button>
           </ListFoot>
           <TrackingDialog key={asked} parcel={parcel} isOpen={asked === 'tracking'} onClose={close} />
           <TakeBackDialog parcel={parcel} isOpen={asked === 'back'} onClose={close} />
@@ -75,7 +79,12 @@ function TrackingDialog({ parcel, isOpen, onClose }: DialogProps) {
     onClose();
   };
   return (
-    <Dialog title={words.noteTracking} isOpen={isOpen} onClose={onClose}>
+    <Dialog
+      title={words.noteTracking}
+      isOpen={isOpen}
+      onClose={onClose}
+      isHeld={tracking !== parcel.tracking}
+    >
       <Form label={words.noteTracking} problems={save.problems} onSubmit={() => void submit()}>
         <Field label={words.tracking} where="tracking" value={tracking} onChange={setTracking} isFirst />
         <Button type="submit" isAct isBusy={save.isBusy}>

@@ -11,9 +11,12 @@ interface Props {
 
 const { count: words } = shelfWords;
 
+/** The problem that is asked about instead of told. */
+export const GAIN = 'count-gains';
+
 /** More than the ledger has: asked once, since it is most often another tub or a wrong tare. */
 export function GainQuestion({ problems, onSure, onClose }: Props) {
-  const gain = problems.find((each) => each.code === 'count-gains');
+  const gain = problems.find((each) => each.code === GAIN);
   const said = gain && sayProblem(gain);
   return (
     <Dialog title={words.gainTitle} isOpen={gain !== undefined} onClose={onClose}>

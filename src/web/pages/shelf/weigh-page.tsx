@@ -1,5 +1,5 @@
 import { useSearch } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { shelfWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -14,7 +14,7 @@ import { Page } from '../../shell/page.tsx';
 import { useGoTo } from '../../shell/use-go-to.ts';
 import { useParam } from '../../shell/use-param.ts';
 import { showAmount } from '../../show/show-amount.ts';
-import { GainQuestion } from './gain-question.tsx';
+import { GAIN, GainQuestion } from './gain-question.tsx';
 import styles from './shelf.module.css';
 import type { LotDetail } from './shelf-item.ts';
 import { EMPTY_WEIGHING, readFound, weighedOf } from './weigh-draft.ts';
@@ -38,6 +38,8 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
   const [reason, setReason] = useState<string>(words.reasons.regular);
   const [placeId, setPlaceId] = useState(places[0]?.placeId ?? '');
   const count = useWrite('countLot');
+  // What is asked stands in its question: another list would judge the form anew at each key.
+  const wrong = useMemo(() => count.problems.filter(({ code }) => code !== GAIN), [count.problems]);
   const goTo = useGoTo();
   const { back } = useSearch({ from: '/shelf/lots/$id/weigh' });
   const letGo = useUnsaved(draft !== EMPTY_WEIGHING, count);
@@ -62,7 +64,7 @@ function Weigh({ detail: { lot, places } }: { readonly detail: LotDetail }) {
       says={<WeighSays found={readFound(draft, lot.unit)} lot={lot} onTheBooks={onTheBooks} />}
       soft={words.working}
     >
-      <Form label={words.form} problems={count.problems} onSubmit={() => void submit()}>
+      <Form label={words.form} problems={wrong} onSubmit={() => void submit()}>
         <div className={styles.scale}>
           <div className={styles.section}>
             <WeighFields unit={lot.unit} draft={draft} onChange={setDraft} />
