@@ -204,7 +204,10 @@ export const orderRoutes = {
         .min(1)
         .max(100),
     }),
-    output: promise,
+    output: promise.extend({
+      /** Numbers of orders that would be in time without it: it is wanted before them and takes what they need. */
+      makesLate: z.array(z.number()),
+    }),
   }),
   saveOrder: route({
     method: 'POST',

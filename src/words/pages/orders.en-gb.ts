@@ -82,6 +82,8 @@ export const orderWords = {
     note: 'Note',
   },
   promise: {
+    makesLate: (orders: readonly number[]) =>
+      `With it ${orders.length === 1 ? 'order' : 'orders'} ${orders.join(', ')} would be late: it is wanted first and takes what ${orders.length === 1 ? 'that one needs' : 'they need'}.`,
     shortTitle: 'What is short',
     item: 'What',
     need: 'Needed',

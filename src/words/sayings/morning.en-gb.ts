@@ -1,7 +1,7 @@
 import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const parcels =
-  '{ready, plural, =0 {} one {One parcel can go today. } other {# parcels can go today. }}{late, plural, =0 {} one {One order is late. } other {# orders are late. }}';
+  '{ready, plural, =0 {} one {One parcel can go today. } other {# parcels can go today. }}{late, plural, =0 {} one {One order is late. } other {# orders are late. }}{stuck, plural, =0 {} one {One order cannot go as promised. } other {# orders cannot go as promised. }}';
 
 /** What the first page of the day says. */
 export const morningSayings = {
@@ -68,7 +68,7 @@ export const morningSayings = {
   'morning-barred': 'may not be made',
   'morning-not-for-sale': '{item}, revision {number}, may not be made for sale.',
   'morning-see-check': 'See its check',
-  'morning-make-for': `For order {number}, wanted by ${day('wantedBy')}.`,
+  'morning-make-for': `For order {number}, wanted by ${day('wantedBy')}{others, plural, =0 {} one {, and # later order} other {, and # later orders}}.`,
   'morning-make': 'Make {units, plural, one {# tin} other {# tins}}',
   'morning-once-come': 'Once {item} has come: it is on its way.',
   'morning-buy-first': '{item} has to be bought first.',

@@ -155,7 +155,7 @@ function makeLine({ book }: MorningData, tins: TinsToMake): trace.MorningLine {
   const line = { key: `make ${product.id} ${state}`, title: product.name, level: null };
   const toMake = saying('morning-tins-to-make', { units });
   const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, book.today) };
-  const forWhom = saying('morning-make-for', { ...wanted, number: String(number) });
+  const forWhom = saying('morning-make-for', { ...wanted, number: String(number), others: tins.others });
   if (tins.barred) return { ...line, ...barredLine(tins.barred, [toMake, forWhom]) };
   const isLate = state === 'ready' && wantedBy < book.today;
   const isToday = state === 'ready' && wantedBy === book.today;

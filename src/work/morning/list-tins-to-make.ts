@@ -8,6 +8,8 @@ export interface TinsToMake {
   readonly units: number;
   /** The first order of them. */
   readonly first: OrderInTurn;
+  /** How many more orders lack some of them. */
+  readonly others: number;
   readonly state: 'ready' | 'waits' | 'lacks' | 'barred';
   /** It may not be made for sale, and why. */
   readonly barred: Barred | undefined;
@@ -33,6 +35,7 @@ export function listTinsToMake({ book, orders }: MorningData): TinsToMake[] {
         product,
         units: (before?.units ?? 0) + toMake,
         first: before?.first ?? order,
+        others: before ? before.others + 1 : 0,
         state: own.state,
         barred: before?.barred ?? own.barred,
         waitsFor: join(before?.waitsFor, own.waitsFor),

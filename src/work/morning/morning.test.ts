@@ -133,7 +133,7 @@ describe('the morning', () => {
       [
         '2026-11-26',
         'stop',
-        'Melt Quiet base now: order 101, wanted by today, is late at the longest setting time.',
+        'One order cannot go as promised. Melt Quiet base now: order 101, wanted by today, is late at the longest setting time.',
       ],
     ])('for %s says %s', async (wantedBy, state, sentence) => {
       await order(5, wantedBy);
@@ -184,7 +184,7 @@ describe('the morning', () => {
     await order(5);
     const { says, make } = await morning();
     expect(says).toBe(
-      'Lavender butter is ordered, and Lavender butter, revision 1, may not be made for sale: its check says why.',
+      'One order cannot go as promised. Lavender butter is ordered, and Lavender butter, revision 1, may not be made for sale: its check says why.',
     );
     expect(make).toMatchObject([
       { state: 'stop', word: 'may not be made', act: 'See its check', to: `/formulas/${shop.mixture}/check` },
@@ -293,7 +293,7 @@ describe('the morning', () => {
     ]);
     expect(make[0]).toMatchObject({ state: 'stop', word: 'something is short' });
     expect(make[0]?.detail).toContain('Lid has to be bought first.');
-    expect(says).toBe('Buy Lid first.');
+    expect(says).toBe('One order cannot go as promised. Buy Lid first.');
   });
 
   it('lets an order that has all it needs be made, though a later one lacks lids', async () => {

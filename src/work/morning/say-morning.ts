@@ -1,9 +1,10 @@
 import type { Saying } from '../../contract/index.ts';
+import { answerWord } from '../orders/promise-orders.ts';
 import { saying } from '../saying.ts';
 import { listMelts, type Melt, meltFacts } from './list-makings.ts';
 import { isCovered } from './list-parcels.ts';
 import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
-import type { MorningData } from './read-morning.ts';
+import type { MorningData, OrderInTurn } from './read-morning.ts';
 
 type Facts = Saying['parameters'];
 
@@ -15,8 +16,13 @@ export function sayMorning(data: MorningData): Saying {
   const late = data.orders.filter(
     (order) => order.view.wantedBy < data.book.today && !isCovered(order),
   ).length;
-  return saying('morning-says', { ready, late, ...mostPressing(data) });
+  const stuck = data.orders.filter((order) => isStuck(data, order)).length;
+  return saying('morning-says', { ready, late, stuck, ...mostPressing(data) });
 }
+
+/** Not late yet, and it will be. */
+const isStuck = ({ book }: MorningData, { view, served }: OrderInTurn): boolean =>
+  view.wantedBy >= book.today && ['no', 'not-for-sale'].includes(answerWord(book, served));
 
 /** An empty workshop: what has to be there before anything can be ordered. */
 function sayBeginning({ book, orders, runs }: MorningData): Saying | null {

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { orders } from '../../contract/index.ts';
-import { done, type Problem, problem, type Result, refused } from '../../core/problem.ts';
+import { done, type Problem, problem, refused } from '../../core/problem.ts';
 import { findOrder, listOrders as readOrders } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { thingNotFound } from '../record.ts';
@@ -54,13 +54,11 @@ const overPromise = ({ state }: OrderView): PromiseView => ({
   steps: [],
 });
 
-export const previewPromise: UseCase<'previewPromise'> = (context, { body }) => promiseFor(context, body);
-
 /**
  * The answer before an order is entered or changed: it stands after the orders that were promised for the same day or
- * an earlier one. A changed order (orderId) takes its own place.
+ * an earlier one, and says which of the later ones it makes late. A changed order (orderId) takes its own place.
  */
-export async function promiseFor(context: Context, wish: Wish): Promise<Result<PromiseView>> {
+export const previewPromise: UseCase<'previewPromise'> = async (context, { body: wish }) => {
   const { db } = context.storage;
   const book = await readOrderBook(context);
   const row = wish.orderId === undefined ? undefined : await findOrder(db, wish.orderId);
@@ -68,11 +66,17 @@ export async function promiseFor(context: Context, wish: Wish): Promise<Result<P
   if (problems.length > 0) return refused(...problems);
   const [before] = row ? toServe(book, await viewOrders(db, [row])) : [];
   const asked = orderAsked(before, wish);
-  const others = listOrdersToServe(book).filter((order) => order.id !== asked.id);
-  const promise = (await promiseOrders(context, book, [...others, asked])).get(asked.id);
+  const open = listOrdersToServe(book);
+  const others = open.filter((order) => order.id !== asked.id);
+  const answers = await promiseOrders(context, book, [...others, asked]);
+  const promise = answers.get(asked.id);
   if (promise === undefined) throw new Error('an order was asked about and not answered');
-  return done(promise);
-}
+  const without = await promiseOrders(context, book, open);
+  const isInTime = (promised?: PromiseView) =>
+    promised?.answer === 'yes' || promised?.answer === 'if-ordered';
+  const late = others.filter(({ id }) => isInTime(without.get(id)) && !isInTime(answers.get(id)));
+  return done({ ...promise, makesLate: late.map(({ number }) => number).sort((one, other) => one - other) });
+};
 
 function whyNotAsked(book: OrderBook, { lines, orderId }: Wish, isThere: boolean): Problem[] {
   const problems = orderId === undefined || isThere ? [] : [thingNotFound('orderId', orderId)];

@@ -39,6 +39,10 @@ export function viewPromise(book: OrderBook, served: ServedOrder): PromiseView {
   };
 }
 
+/** The one word of it, without what stands behind. */
+export const answerWord = (book: OrderBook, served: ServedOrder): PromiseView['answer'] =>
+  wordOf(book, served, answerQuestion(served));
+
 function answerQuestion({ question, unknown }: ServedOrder): PromiseAnswer | null {
   if (question === null || unknown.length > 0) return null;
   const result = promiseDate(question);

@@ -56,6 +56,20 @@ describe('the promise of an order', () => {
     });
   });
 
+  it('says before it is entered which orders it would make late, and none where there is enough', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 7);
+    const later = await order(5, '2026-11-28');
+    const number = (await bench.get('getOrder', { params: { id: later } })).number;
+    await useUp('lid');
+    const preview = (units: number) =>
+      bench.get('previewPromise', {
+        body: { wantedBy: '2026-11-27', lines: [{ productId: shop.product, units }] },
+      });
+    expect((await preview(2)).makesLate).toEqual([]);
+    expect((await preview(3)).makesLate).toEqual([number]);
+  });
+
   it('adds up no tins of different products, and none that an earlier order needs', async () => {
     await makeFirmBase(bench, shop, '900');
     await buildTins(bench, shop, 7);

@@ -16,6 +16,8 @@ const blank = draftOf({
   code: 'AN',
   kind: 'base',
   revisions: [],
+  inForceId: null,
+  soldIn: [],
   latest: null,
 });
 const withGrams = (...grams: string[]) => ({

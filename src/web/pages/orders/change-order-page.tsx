@@ -58,6 +58,7 @@ function ChangeOrder({ order }: { readonly order: Order }) {
   };
   const past = usePastDate(
     editing.draft.wantedBy === order.wantedBy ? '' : editing.draft.wantedBy,
+    editing.draft.placedOn,
     () => void submit(),
   );
   return (

@@ -60,7 +60,7 @@ function NewOrder({ today }: { readonly today: string }) {
     tell(words.savedNow);
     goTo(`/orders/${saved.id}`);
   };
-  const past = usePastDate(draft.wantedBy, () => void submit());
+  const past = usePastDate(draft.wantedBy, draft.placedOn, () => void submit());
   return (
     <PromisePage title={words.title} draft={draft}>
       {(found) => (

@@ -8,7 +8,7 @@ import { TextLink } from '../../parts/text-link.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import styles from './orders.module.css';
 
-export type PromiseView = AnswerOf<'previewPromise'>;
+export type PromiseView = AnswerOf<'getOrder'>['promise'];
 const { promise: words } = orderWords;
 
 /** What stands behind the answer: what may not be made, what is short, and what has to happen until it can go. */

@@ -6,6 +6,7 @@ import { useRead } from '../../api/use-read.ts';
 import { useSettled } from '../../api/use-settled.ts';
 import { Card } from '../../parts/card.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import { AnswerState } from './answer-state.tsx';
 import { type OrderDraft, readOrderDraft } from './order-draft.ts';
@@ -55,6 +56,11 @@ export function PromisePage({ title, draft, orderId, children }: Props) {
       }
     >
       <Card>{children(found)}</Card>
+      {answer && answer.makesLate.length > 0 && (
+        <p>
+          <State kind="watch">{orderWords.promise.makesLate(answer.makesLate)}</State>
+        </p>
+      )}
       {answer && <PromiseDetail promise={answer} />}
     </Page>
   );
