@@ -185,15 +185,6 @@ export async function insertRelease(db: Reader, row: ReleaseRow): Promise<void> 
   await db.insertInto('release').values(row).execute();
 }
 
-export const listLabelPrints = (db: Reader, runId: string): Promise<LabelPrintRow[]> =>
-  db
-    .selectFrom('label_print')
-    .innerJoin('entry', 'entry.id', 'label_print.entry_id')
-    .selectAll('label_print')
-    .where('filling_run_id', '=', runId)
-    .orderBy('entry.seq')
-    .execute();
-
 /** How many labels were printed for each of these runs; a run without any is not listed. */
 export async function sumLabelCopies(
   db: Reader,

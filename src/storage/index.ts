@@ -80,7 +80,6 @@ export {
   insertRunClose,
   type LabelPrintRow,
   listFillWeights,
-  listLabelPrints,
   listOpenRuns,
   listReleases,
   listRunCloses,
@@ -119,7 +118,6 @@ export {
 } from './lot-at-hand-store.ts';
 export {
   type FullMark,
-  findLot,
   insertFirmWord,
   insertLot,
   insertLotStatus,

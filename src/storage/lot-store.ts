@@ -5,9 +5,6 @@ import type { Reader } from './storage.ts';
 
 export type LotRow = Selectable<LotTable>;
 
-export const findLot = (db: Reader, id: string): Promise<LotRow | undefined> =>
-  db.selectFrom('lot').selectAll().where('id', '=', id).executeTakeFirst();
-
 export async function insertLot(db: Reader, row: LotRow): Promise<void> {
   await db.insertInto('lot').values(row).execute();
 }

@@ -9,7 +9,6 @@ export { type FormulaItem, type FormulaLine, itemKey } from './formula-line.ts';
 export { type BatchLine, gramsForBatch } from './grams-for-batch.ts';
 export { type FormulaUse, listUsers } from './list-users.ts';
 export { type FormulaPercents, type PercentLine, percentFromGrams } from './percent-from-grams.ts';
-export { type PercentEntry, readPercentFormula } from './read-percent-formula.ts';
 export {
   type Contribution,
   type ContributionConfidence,

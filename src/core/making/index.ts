@@ -1,4 +1,3 @@
-export { judgeYield, type YieldToJudge, type YieldVerdict } from './judge-yield.ts';
 export {
   type BatchPlan,
   type BatchToPlan,

@@ -41,7 +41,7 @@ function weightOf({ verdict, percent, limitPercent }: LimitVerdict): readonly [n
   return [rank, percent / (limitPercent ?? 1)];
 }
 
-export function tightestVerdict(verdicts: readonly LimitVerdict[]): LimitVerdict | undefined {
+function tightestVerdict(verdicts: readonly LimitVerdict[]): LimitVerdict | undefined {
   let tightest: LimitVerdict | undefined;
   let most: readonly [number, number] = [-1, 0];
   for (const verdict of verdicts) {

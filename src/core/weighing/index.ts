@@ -1,11 +1,5 @@
 export { type AdditionError, findAdditionError, type Weighing } from './addition-error.ts';
-export {
-  type Addition,
-  type AdditionVerdict,
-  findBandAround,
-  judgeAddition,
-  type WeighingBand,
-} from './judge-addition.ts';
+export { findBandAround, type WeighingBand } from './find-band.ts';
 export { planWeighings, type WeighingPlan } from './plan-weighings.ts';
 export type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';
 export { checkScale, findErrorOnScale, findWorstErrorGrams, type Scale } from './scale.ts';

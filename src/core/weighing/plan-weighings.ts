@@ -1,7 +1,7 @@
 import { done, type Problem, problem, type Result, refused } from '../problem.ts';
 import { type Exact, exact, roundToStep, sumOf } from '../quantity/index.ts';
 import { type ChosenScale, chooseScale } from './choose-scale.ts';
-import { findBandAround } from './judge-addition.ts';
+import { findBandAround } from './find-band.ts';
 import type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';
 import { checkScale, findErrorOnScale, type Scale } from './scale.ts';
 import type { ScaleTables } from './scale-tables.ts';

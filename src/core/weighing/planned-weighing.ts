@@ -1,6 +1,6 @@
 import type { Problem } from '../problem.ts';
 import type { Exact, ExactInput } from '../quantity/index.ts';
-import type { WeighingBand } from './judge-addition.ts';
+import type { WeighingBand } from './find-band.ts';
 import type { Scale } from './scale.ts';
 
 export interface WantedAddition {

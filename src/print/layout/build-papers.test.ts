@@ -5,7 +5,6 @@ import { layoutPaper } from './layout-paper.ts';
 import { buildPackingSlip } from './packing-slip.ts';
 import type { Paper } from './paper.ts';
 import { buildPickList } from './pick-list.ts';
-import { buildTraceReport } from './trace-report.ts';
 import { buildWeighingSheet, type WeighingSheet } from './weighing-sheet.ts';
 
 const createdAt = '2026-11-25T09:00:00Z';
@@ -150,36 +149,5 @@ describe('buildPackingSlip', () => {
     expect(paper.tables[0]?.rows[0]).toEqual(['22', 'Body butter', '80 g', 'CO-0418', '31 May 2027']);
     expect(paper.tables[0]?.totals?.[0]).toBe('28');
     expect(wordsOf(paper)).toContain('Please keep this slip');
-  });
-});
-
-describe('buildTraceReport', () => {
-  it('lists what was made, who had it and what is still here', () => {
-    const paper = buildTraceReport({
-      workshopName,
-      suspectLot: 'SB-07',
-      suspectName: 'Shea butter',
-      summary: 'Lot SB-07 went into one batch.',
-      drawnUpOn: '2026-11-25',
-      shippedUnits: 5,
-      unitsToBlock: 9,
-      madeFrom: [{ lot: 'CO-0418', what: 'Body butter', madeOn: '2026-10-02', state: 'released' }],
-      orders: [
-        { orderNumber: '101', customer: 'Ada Merriwether', sentOn: '2026-10-12', lot: 'CO-0418', units: 2 },
-        { orderNumber: '102', customer: '', sentOn: '2026-10-13', lot: 'CO-0418', units: 3 },
-      ],
-      stock: [],
-      createdAt,
-    });
-    expect(paper.tables.map(({ totals }) => totals?.[0])).toEqual([undefined, '5', '0']);
-    const words = wordsOf(paper);
-    for (const part of [
-      'Lot SB-07 went into one batch.',
-      '2 October 2026',
-      'Ada Merriwether',
-      'Nothing in this list.',
-    ]) {
-      expect(words).toContain(part);
-    }
   });
 });

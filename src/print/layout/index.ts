@@ -29,11 +29,4 @@ export {
   toneColour,
 } from './placed.ts';
 export type { SheetHeading } from './sheet-frame.ts';
-export {
-  buildTraceReport,
-  type TracedLot,
-  type TracedOrder,
-  type TracedStock,
-  type TraceReport,
-} from './trace-report.ts';
 export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';

@@ -8,14 +8,6 @@ export const formulaProblems = {
     says: 'The formula comes to {found} %, which is {difference} % {isOver, select, yes {too much} other {too little}}.',
     mend: 'Change a line by {difference} %, or leave one line open to take the rest.',
   },
-  'percent-leaves-no-rest': {
-    says: 'The other lines come to {found} % already, so nothing is left for the open line.',
-    mend: 'Take something off another line, or leave the open line out.',
-  },
-  'percent-two-rests': {
-    says: '{found} lines are left open to take the rest.',
-    mend: 'Leave one line open at most; give the others their percentage.',
-  },
   'formula-contains-itself': {
     says: '{where} contains itself: {found}.',
     mend: 'Take the base out of one of these formulas.',
