@@ -4,10 +4,6 @@ export const formulaProblems = {
     says: 'The formula has no lines.',
     mend: 'Add what goes into it, with its grams.',
   },
-  'percent-sum-not-hundred': {
-    says: 'The formula comes to {found} %, which is {difference} % {isOver, select, yes {too much} other {too little}}.',
-    mend: 'Change a line by {difference} %, or leave one line open to take the rest.',
-  },
   'formula-contains-itself': {
     says: '{where} contains itself: {found}.',
     mend: 'Take the base out of one of these formulas.',
