@@ -12,8 +12,7 @@ export interface RunWish {
   readonly buildExample?: Context['buildExample'];
 }
 
-/** Any port above 1023 that nothing well known uses. */
-const PORT = '4716';
+const PORT = cliWords.usualPort;
 /** As a shell has it: the command was typed wrongly. */
 const TYPED_WRONGLY = 2;
 

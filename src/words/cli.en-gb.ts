@@ -4,6 +4,8 @@ const size = (bytes: number): string =>
   bytes < 100_000 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1_000_000).toFixed(1)} MB`;
 
 export const cliWords = {
+  /** Any port above 1023 that nothing well known uses. */
+  usualPort: '4716',
   about:
     'From an order to safe, labelled, traceable tins. Runs on this computer, keeps one file, sends nothing out.',
   commands: {

@@ -1,5 +1,5 @@
 import { Link, useParams } from '@tanstack/react-router';
-import { partWords, sayDate, sayGrams, traceWords } from '../../../words/index.ts';
+import { partWords, sayDate, traceWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -128,11 +128,11 @@ const OrderTable = ({ trace }: { readonly trace: Trace }) => (
 const Balance = ({ balance }: { readonly balance: NonNullable<Trace['balance']> }) => (
   <Card title={traceWords.balance}>
     <Figures>
-      <Figure label={traceWords.received} value={sayGrams(balance.receivedGrams)} />
-      <Figure label={traceWords.used} value={sayGrams(balance.usedGrams)} />
-      <Figure label={traceWords.here} value={sayGrams(balance.onHandGrams)} />
-      <Figure label={traceWords.waste} value={sayGrams(balance.wasteGrams)} />
-      <Figure label={traceWords.unexplained} value={sayGrams(balance.unexplainedGrams)} />
+      <Figure label={traceWords.received} value={showAmount(balance.receivedGrams, 'g')} />
+      <Figure label={traceWords.used} value={showAmount(balance.usedGrams, 'g')} />
+      <Figure label={traceWords.here} value={showAmount(balance.onHandGrams, 'g')} />
+      <Figure label={traceWords.waste} value={showAmount(balance.wasteGrams, 'g')} />
+      <Figure label={traceWords.unexplained} value={showAmount(balance.unexplainedGrams, 'g')} />
     </Figures>
     <p>
       <State kind={balance.verdict === 'within' ? 'ready' : 'watch'}>

@@ -1,7 +1,7 @@
 import { workshopWords } from '../../../words/index.ts';
 import { Card } from '../../parts/card.tsx';
 import { CommandLine } from '../../parts/command-line.tsx';
-import { quoteForShell } from '../../show/quote-for-shell.ts';
+import { startOptions } from '../../show/start-options.ts';
 import styles from './workshop.module.css';
 import type { Workshop } from './workshop.ts';
 
@@ -10,7 +10,7 @@ const { other: words } = workshopWords;
 /** From the example to one's own workshop and back: the program opens one file, so that nobody writes into the wrong one. */
 export function OtherWorkshopCard({ workshop }: { readonly workshop: Workshop }) {
   const { isExample } = workshop;
-  const here = quoteForShell(workshop.folder);
+  const here = startOptions(workshop.folder, location.port);
   const own = words.startCommand(isExample ? words.anyOwnFolder : here);
   const example = words.exampleCommand(isExample ? here : words.usualExampleFolder);
   return (
