@@ -43,6 +43,8 @@ export const makingWords = {
   work: 'Work it out',
   saysPlan: (grams: string, name: string) => `${grams} of ${name}.`,
   sheet: 'Weighing sheet',
+  /** The plan's own total may differ by what no scale shows. */
+  sheetSum: (grams: string) => `The weighings add up to ${grams}: each is what its scale can show.`,
   material: 'What',
   lot: 'Lot',
   target: 'Weigh',
