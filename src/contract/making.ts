@@ -271,6 +271,8 @@ export const makingRoutes = {
       minutes: f.decimal.nullable(),
       remark: f.text,
       weighed: stepWeighed.nullable().default(null),
+      /** Needed where the temperature is not what the step wants. */
+      deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
     }),
     output: batchView,
   }),

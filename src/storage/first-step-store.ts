@@ -10,5 +10,12 @@ export async function findFilledTables(db: Reader): Promise<ReadonlySet<FirstThi
   for (const table of TABLES) {
     if (await db.selectFrom(table).select('id').limit(1).executeTakeFirst()) filled.add(table);
   }
+  // Something to make and something to fill it into.
+  if (!(await hasBothKinds(db))) filled.delete('material');
   return filled;
+}
+
+async function hasBothKinds(db: Reader): Promise<boolean> {
+  const kinds = await db.selectFrom('material').select('kind').distinct().execute();
+  return kinds.length > 1;
 }

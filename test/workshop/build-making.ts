@@ -42,7 +42,7 @@ export async function buildMakingBench(
       code: 'QB',
       details: {
         steps: [
-          step('melt', 'Melt in a water bath', { stage: 'Melt' }),
+          step('melt', 'Melt in a water bath', { stage: 'Melt', leastCelsius: '68', mostCelsius: '75' }),
           step('set', 'Cover and let it set', { stage: 'Set' }),
         ],
       },

@@ -64,6 +64,10 @@ export const workMakingProblems = {
     says: '{found} g of {item} is not what is wanted: {allowed} g, between {low} and {high} g.',
     mend: 'Add or take out until it is inside; or say what was done differently, and why.',
   },
+  'heat-not-wanted': {
+    says: '{found} °C is not what “{step}” wants:{least, select, other { {least} °C at the least}}{most, select, other {, {most} °C at the most}}.',
+    mend: 'Look whether it was typed right; or say what was done differently, and why.',
+  },
   'lot-not-planned': {
     says: 'The sheet asks for another lot of {item} than {where}.',
     mend: 'Take the lot on the sheet; or say what was done differently, and why.',

@@ -103,6 +103,26 @@ describe('weighing in', () => {
     expect((await weigh(batch, 0, '520')).ok).toBe(true);
   });
 
+  it('asks what was done differently where a temperature is not what the step wants, and the record says so', async () => {
+    const batch = await startBase();
+    const screen = batch.screens.find((one) => one.kind === 'step');
+    if (screen?.kind !== 'step' || screen.mostCelsius === null)
+      throw new Error('the base is melted within a range');
+    const { position, mostCelsius } = screen;
+    const note = (celsius: string, more: object = {}) =>
+      at.bench.ask('recordStep', {
+        params: { id: batch.id },
+        body: { position, celsius, minutes: null, remark: '', ...more },
+      });
+    expect(codesOf(await note(String(Number(mostCelsius) + 0.1)))).toEqual(['heat-not-wanted']);
+    const deviation = { what: 'Too hot', why: 'The hob was left on' };
+    const noted = await note('95', { deviation });
+    expect(noted.ok && noted.value.deviations).toMatchObject([{ screen: screen.screen, ...deviation }]);
+    const entryId = noted.ok ? (noted.value.screens[screen.screen]?.done?.entryId ?? '') : '';
+    await at.bench.get('strikeAddition', { params: { id: batch.id }, body: { entryId, reason: 'Misread' } });
+    expect(codesOf(await note(mostCelsius))).toEqual([]);
+  });
+
   it('writes steps down once, strikes them too, and takes late deviations', async () => {
     const batch = await startBase();
     const params = { id: batch.id };

@@ -12,8 +12,6 @@ import {
   insertMovements,
   type LotAtHand,
   listAdditionsAt,
-  listBatchLines,
-  listBatchSteps,
   listLotsAtHand,
   orGiveUp,
   type Reader,
@@ -28,9 +26,10 @@ import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
-import { buildScreens, doneAddition, judgeBand } from './batch-screens.ts';
+import { doneAddition, judgeBand } from './batch-screens.ts';
 import { findLaterDone } from './find-later-done.ts';
 import { findRemedy } from './find-remedy.ts';
+import { findScreen } from './find-screen.ts';
 import { openJudge } from './judge-weighed.ts';
 import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
@@ -214,17 +213,9 @@ async function writeAddition(tx: Writer, body: Body, line: BatchLineRow, actual:
     actual_ug: actual,
   });
   if (body.deviation)
-    await insertDeviation(tx, { ...entry, ...body.deviation, screen: await screenOf(tx, line) });
-}
-
-async function screenOf(tx: Writer, line: BatchLineRow): Promise<number | null> {
-  const screens = buildScreens({
-    lines: await listBatchLines(tx, line.batch_id),
-    steps: await listBatchSteps(tx, line.batch_id),
-    additions: [],
-    stepRecords: [],
-  });
-  return (
-    screens.find((screen) => screen.kind === 'addition' && screen.position === line.position)?.screen ?? null
-  );
+    await insertDeviation(tx, {
+      ...entry,
+      ...body.deviation,
+      screen: await findScreen(tx, line.batch_id, 'addition', line.position),
+    });
 }

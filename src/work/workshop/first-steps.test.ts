@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { buildIngredient, buildLot } from '../../../test/workshop/build-stock.ts';
+import { buildIngredient, buildLot, buildPackaging } from '../../../test/workshop/build-stock.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 
 let bench: TestWorkshop;
@@ -30,6 +30,8 @@ describe('the first steps of a workshop', () => {
   it('are done one by one, in whatever order', async () => {
     bench = await openTestWorkshop();
     const material = await buildIngredient(bench);
+    expect(await stepsLeft()).toContain('material');
+    await buildPackaging(bench);
     expect(await stepsLeft()).toEqual(['scale', 'address', 'count', 'formula', 'report', 'product', 'order']);
     await buildLot(bench, material);
     expect(await stepsLeft()).not.toContain('count');

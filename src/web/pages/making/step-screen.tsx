@@ -1,4 +1,5 @@
-import { makingWords } from '../../../words/index.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { makingWords, sayProblem } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -9,6 +10,7 @@ import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import type { Batch, Step } from './batch.ts';
 import styles from './bench.module.css';
 import { CupSays } from './cup-says.tsx';
+import { DeviationDialog, type DeviationSaid } from './deviation-dialog.tsx';
 import { StepDone } from './step-done.tsx';
 import { cupSoFar, readWeighing, type WeighingDraft } from './step-weighing.ts';
 
@@ -34,13 +36,15 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
   const save = useWrite('recordStep');
   const weighed = WEIGHS.has(screen.stepKind) ? readWeighing(draft, screen.stepKind === 'cup') : null;
   const cup = cupSoFar(weighed);
-  async function enter() {
+  const asked = save.problems.find((each) => each.code === 'heat-not-wanted');
+  async function enter(deviation?: DeviationSaid) {
     const body = {
       position: screen.position,
       celsius: typedDecimalOrNull(draft.celsius),
       minutes: typedDecimalOrNull(draft.minutes),
       remark: draft.remark,
       weighed,
+      ...(deviation && { deviation }),
     };
     if (!(await save.write({ params: { id: batch.id }, body }))) return;
     forget();
@@ -56,7 +60,7 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
       {screen.done ? (
         <StepDone screen={screen} done={screen.done} />
       ) : (
-        <Form label={screen.what} problems={save.problems} onSubmit={() => void enter()}>
+        <Form label={screen.what} problems={asked ? NONE : save.problems} onSubmit={() => void enter()}>
           {WEIGHS.has(screen.stepKind) && (
             <Weighing isCup={screen.stepKind === 'cup'} draft={draft} set={set} />
           )}
@@ -96,9 +100,18 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
           </Button>
         </Form>
       )}
+      <DeviationDialog
+        title={makingWords.outsideTitle}
+        caution={asked && sayProblem(asked)}
+        isOpen={asked !== undefined}
+        onClose={save.forget}
+        onSaid={(said) => void enter(said)}
+      />
     </div>
   );
 }
+
+const NONE: readonly Problem[] = [];
 
 const WEIGHS: ReadonlySet<string> = new Set(['weigh', 'cup']);
 
