@@ -157,8 +157,8 @@ export const traceWords = {
   onHand: 'Tins here',
   lot: 'Lot',
   item: 'What',
-  amount: 'How much is in it',
-  madeOfAside: 'the part that is in it, without what was lost on the way',
+  amount: 'How much went into it',
+  madeOfAside: 'with its share of what was lost in making, without sample and filling loss',
   /** A base lies between a butter and its materials. */
   through: (depth: number) =>
     depth === 1 ? 'directly' : depth === 2 ? 'through one other lot' : `through ${depth - 1} other lots`,

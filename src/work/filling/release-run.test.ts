@@ -101,6 +101,20 @@ describe('the release', () => {
     expect(seen?.detail.parameters).toMatchObject({ undated: 1, which: expect.stringContaining(number) });
   });
 
+  it('takes the words of the label from the product as of today: what was forgotten can still be said', async () => {
+    const product = (await at.bench.get('listProducts')).find(({ id }) => id === at.shop.product);
+    if (!product) throw new Error('the bench has a product');
+    const say = async (functionText: string, version: number) =>
+      at.bench.get('saveProduct', {
+        body: { id: at.shop.product, version, details: { ...product.details, functionText } },
+      });
+    await say('', product.version);
+    const { run } = await closedRun();
+    expect(failing(run)).toEqual(['label-GB', 'label-NI']);
+    await say('Body butter', product.version + 1);
+    expect(failing(await at.bench.get('getRun', { params: { id: run.id } }))).toEqual([]);
+  });
+
   it('is decided once', async () => {
     const { run } = await closedRun();
     expect(codesOf(await release(run.id))).toEqual([]);

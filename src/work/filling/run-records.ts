@@ -64,10 +64,12 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   return heads.map((head) => {
     const close = closes.find((row) => row.filling_run_id === head.id);
     const others = open.filter((run) => run.batch_id === head.batch_id && run.id !== head.id);
-    const details = JSON.parse(head.product_details) as orders.ProductDetails;
+    const asBegun = JSON.parse(head.product_details) as orders.ProductDetails;
     const release = releases.find((row) => row.filling_run_id === head.id);
     const today = products.get(head.product_id);
-    const soldIn = today ? (JSON.parse(today.details) as orders.ProductDetails).markets : [];
+    const now = today && (JSON.parse(today.details) as orders.ProductDetails);
+    const details = now ? withWordsOf(now, asBegun) : asBegun;
+    const soldIn = now ? now.markets : [];
     return {
       head,
       details,
@@ -84,3 +86,13 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
     };
   });
 }
+
+/**
+ * A run keeps its product as it was begun: content, aim, containers. The words of its label are the product's own as of
+ * today: what nobody had said, or had said wrong, can still be put right, and tins are not lost for it.
+ */
+const withWordsOf = (now: orders.ProductDetails, asBegun: orders.ProductDetails): orders.ProductDetails => ({
+  ...asBegun,
+  functionText: now.functionText || asBegun.functionText,
+  precautions: now.precautions || asBegun.precautions,
+});
