@@ -23,7 +23,7 @@ export const morningSayings = {
   'morning-order': 'Order {number}{hasCustomer, select, yes {, {customer}} other {}}',
   'morning-ready': 'ready',
   'morning-ready-late': 'ready, and late',
-  'morning-cannot-go': 'cannot go',
+  'morning-cannot-go': 'tins are missing',
   'morning-kept-in-vain': 'put others aside',
   'morning-keep-others':
     'Tins that were put aside for it may not go any more: their lot was stopped, or ended.',

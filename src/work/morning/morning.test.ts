@@ -91,7 +91,7 @@ describe('the morning', () => {
       {
         title: 'Order 101, C. Buyer',
         state: 'stop',
-        word: 'cannot go',
+        word: 'tins are missing',
         detail: [
           'Not surely by today: Quiet base, melted today, may be firm as early as this evening, but at the longest only tomorrow morning.',
           '2 × Lavender butter',

@@ -1,3 +1,5 @@
+import { useState } from 'react';
+import type { Problem } from '../../../core/problem.ts';
 import { fillingWords } from '../../../words/index.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
@@ -25,7 +27,11 @@ export function CloseRun({ run }: { readonly run: Run }) {
   });
   const close = useWrite('closeRun');
   useUnsaved(isChanged, close);
+  // What was in the way of closing may be out of it once a tin is filled or taken out.
+  const tinsNow = JSON.stringify(run.weights);
+  const [refusedWith, setRefusedWith] = useState(tinsNow);
   const submit = () => {
+    setRefusedWith(tinsNow);
     const spoilt = readSpoilt(draft);
     if (!spoilt.ok) return close.refuse(spoilt.problems);
     return close.write({
@@ -42,7 +48,11 @@ export function CloseRun({ run }: { readonly run: Run }) {
   return (
     <Card title={fillingWords.closeTitle}>
       <p className="soft">{fillingWords.closeSays}</p>
-      <Form label={fillingWords.closeTitle} problems={close.problems} onSubmit={() => void submit()}>
+      <Form
+        label={fillingWords.closeTitle}
+        problems={refusedWith === tinsNow ? close.problems : NONE}
+        onSubmit={() => void submit()}
+      >
         <CheckBox isChecked={draft.keeps} onChange={set('keeps')}>
           {fillingWords.keepSample}
         </CheckBox>
@@ -109,3 +119,5 @@ export function CloseRun({ run }: { readonly run: Run }) {
     </Card>
   );
 }
+
+const NONE: readonly Problem[] = [];
