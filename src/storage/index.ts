@@ -209,6 +209,7 @@ export type { Database } from './schema.ts';
 export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';
 export {
   findLotIdsLike,
+  listLastUses,
   listSentOfLots,
   type MadeFrom,
   type SentTins,

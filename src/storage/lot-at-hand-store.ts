@@ -20,6 +20,8 @@ export interface LotAtHand extends Selectable<LotTable> {
   readonly made_by: string | null;
   readonly status: string;
   readonly status_reason: string;
+  /** The entry that set its status; that of the lot itself: it stands as it was made or came in. */
+  readonly status_entry_id: string | null;
   /** When somebody last said that it is firm; null: nobody has. */
   readonly firm_said_at: string | null;
   /** The day it was at the bench then: it is compared with days, and an instant lies on two of them. */
@@ -45,6 +47,7 @@ export async function listLotsAtHand(db: Reader, choice: LotChoice): Promise<Lot
     return Object.assign(lot, {
       status: statuses.get(lot.id)?.status ?? 'quarantine',
       status_reason: statuses.get(lot.id)?.reason ?? '',
+      status_entry_id: statuses.get(lot.id)?.entry_id ?? null,
       firm_said_at: firm.get(lot.id)?.happened_at ?? null,
       firm_said_on: firm.get(lot.id)?.said_on ?? null,
       places: standing,
@@ -84,7 +87,7 @@ async function readStatuses(db: Reader, lotIds: readonly string[]) {
   const rows = await db
     .selectFrom('lot_status')
     .innerJoin('entry', 'entry.id', 'lot_status.entry_id')
-    .select(['lot_status.lot_id', 'lot_status.status', 'lot_status.reason'])
+    .select(['lot_status.lot_id', 'lot_status.entry_id', 'lot_status.status', 'lot_status.reason'])
     .where('lot_status.lot_id', 'in', lotIds)
     .orderBy('entry.seq')
     .execute();

@@ -57,6 +57,37 @@ async function stepThrough(
 const isWithoutRun = (movement: 'used' | 'made') =>
   sql<boolean>`coalesce(${sql.ref(`${movement}.filling_run_id`)}, '') = ''`;
 
+export interface LastUse {
+  readonly lotId: string;
+  /** The instant of the newest entry by which some of it went in. */
+  readonly usedAt: string;
+}
+
+/** When these lots were last used in one of these batches or in this filling run. */
+export async function listLastUses(
+  db: Reader,
+  lotIds: readonly string[],
+  { batchIds, runId }: { readonly batchIds: readonly string[]; readonly runId: string },
+): Promise<LastUse[]> {
+  if (lotIds.length === 0 || batchIds.length === 0) return [];
+  const rows = await db
+    .selectFrom('movement')
+    .innerJoin('entry', 'entry.id', 'movement.entry_id')
+    .select('movement.lot_id as lotId')
+    .select((query) => query.fn.max('entry.happened_at').as('usedAt'))
+    .where('movement.lot_id', 'in', lotIds)
+    .where('movement.kind', '=', 'used')
+    .where((where) =>
+      where.or([
+        where('movement.filling_run_id', '=', runId),
+        where.and([where('movement.filling_run_id', 'is', null), where('movement.batch_id', 'in', batchIds)]),
+      ]),
+    )
+    .groupBy('movement.lot_id')
+    .execute();
+  return rows.map(({ lotId, usedAt }) => ({ lotId, usedAt }));
+}
+
 export interface SentTins {
   readonly lotId: string;
   readonly lotNumber: string;

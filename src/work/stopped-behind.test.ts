@@ -1,5 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { buildMakingBench, type MakingBench, makeFirmBase } from '../../test/workshop/build-making.ts';
+import {
+  buildMakingBench,
+  inGrams,
+  type MakingBench,
+  makeFirmBase,
+} from '../../test/workshop/build-making.ts';
 import { answerOf, buildOrder, buildTins, fillTins, nameWorkshop } from '../../test/workshop/build-order.ts';
 import { buildLot } from '../../test/workshop/build-stock.ts';
 import { codesOf } from '../../test/workshop/codes-of.ts';
@@ -121,6 +126,32 @@ describe('tins with a stopped lot behind them', () => {
     await keep(order);
     expect(codesOf(await dispatch(order))).toEqual([]);
     expect(await sentOf(order)).toEqual([[good, 3]]);
+  });
+});
+
+describe('a base with a stopped lot behind it', () => {
+  it('is planned into no batch and promised for none', async () => {
+    await set(shop.lots.shea, 'blocked');
+    const wish = inGrams(shop.mixtureRevision, '100');
+    const plan = await bench.get('planBatch', { body: wish });
+    expect(plan.short.map((row) => row.itemId)).toContain(shop.base);
+    const order = await buildOrder(bench, shop.product, 5);
+    expect((await answerOf(bench, order)).answer).not.toBe('yes');
+  });
+
+  it('is not weighed in', async () => {
+    const batch = await bench.get('startBatch', { body: { wish: inGrams(shop.mixtureRevision, '100') } });
+    await set(shop.lots.shea, 'quarantine');
+    const [screen] = batch.screens.filter((one) => one.kind === 'addition');
+    if (screen?.kind !== 'addition') throw new Error('a batch weighs something in');
+    const body = {
+      position: screen.position,
+      lotId: base,
+      scaleId: screen.scaleId,
+      actualGrams: screen.targetGrams,
+    };
+    const refused = await bench.ask('recordAddition', { params: { id: batch.id }, body });
+    expect(codesOf(refused)).toEqual(['lot-behind-stopped']);
   });
 });
 

@@ -219,7 +219,7 @@ export const inTins = (
 /** Weighs in whatever is not done, each on its target, and ticks every step. */
 export async function makeAll(bench: TestWorkshop, batchId: string): Promise<void> {
   const params = { id: batchId };
-  const { screens, struck } = await bench.get('getBatch', { params });
+  const { screens } = await bench.get('getBatch', { params });
   for (const screen of screens.filter((one) => one.done === null)) {
     const { position } = screen;
     if (screen.kind === 'step') {
@@ -227,9 +227,14 @@ export async function makeAll(bench: TestWorkshop, batchId: string): Promise<voi
       await bench.get('recordStep', { params, body });
     } else {
       const { lotId, scaleId, targetGrams } = screen;
-      // What was struck may come after a later step: then it is asked what was done differently.
-      const isAgain = struck.some((entry) => entry.screen === screen.screen);
-      const deviation = isAgain ? { deviation: { what: 'Weighed again', why: 'The first was struck' } } : {};
+      // Where the work has gone on, it is asked what was done differently.
+      const isLate = screens.some(
+        (one) =>
+          one.screen > screen.screen &&
+          one.done !== null &&
+          (one.kind === 'step' || one.stage !== screen.stage),
+      );
+      const deviation = isLate ? { deviation: { what: 'Weighed late', why: 'It was overlooked' } } : {};
       const body = { position, lotId: lotId ?? '', scaleId, actualGrams: targetGrams, ...deviation };
       await bench.get('recordAddition', { params, body });
     }

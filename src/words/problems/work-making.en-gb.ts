@@ -73,7 +73,7 @@ export const workMakingProblems = {
     mend: 'Take the lot on the sheet; or say what was done differently, and why.',
   },
   'weighed-late': {
-    says: '{item} is weighed anew, and \u201c{found}\u201d is done already.',
+    says: '{item} is weighed in late: \u201c{found}\u201d is done already.',
     mend: 'Say what was done differently, and why; or strike the later entry too, and do it again.',
   },
   'weighed-over-limits': {

@@ -32,6 +32,14 @@ export const workOrdersProblems = {
     says: 'Order {found} was cancelled.',
     mend: 'Enter it as a new order.',
   },
+  'order-sent-whole': {
+    says: 'Everything of order {found} was sent: there is nothing left to cancel.',
+    mend: 'If a parcel did not go after all, take it back first.',
+  },
+  'tracking-of-erased': {
+    says: 'The customer of order {found} was erased: no tracking number is kept for it.',
+    mend: 'Nothing has to be done: what was sent stays in the record.',
+  },
   'line-below-kept': {
     says: '{found} of {product} would be ordered, and {allowed} are put aside for this order or sent already.',
     mend: 'Order at least {allowed}, or cancel the order and enter it anew.',
@@ -45,7 +53,7 @@ export const workOrdersProblems = {
     mend: 'Fill what is missing and release it first.',
   },
   'lot-behind-stopped': {
-    says: 'Batch {where} may not go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
+    says: 'Batch {where} may not be used or go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
     mend: 'Trace the stopped lot to see what else it went into. Release it again once it is found good.',
   },
   'parcel-back-already': {

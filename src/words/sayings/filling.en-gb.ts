@@ -34,6 +34,10 @@ export const fillingSayings = {
     'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.{undated, plural, =0 {} one { How long # of them keeps is not known: {which}.} other { How long # of them keep is not known: {which}.}}',
   'check-lot-stopped':
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
+  'check-lot-past-when-used':
+    '{item}, lot {lot}, was best before {bestBefore, date, long}, and it was used on {day, date, long}.',
+  'check-lot-ends-first':
+    '{item}, lot {lot}, ends on {bestBefore, date, long}, and these tins say {tins, date, long}.',
   'check-base-revised':
     '{item} was revised since lot {lot} was made, so limits and label would be of another base.',
   'check-markets-unseen':

@@ -7,7 +7,8 @@ import type { RunRecords } from './run-records.ts';
 type Facts = Pick<RunRecords, 'head' | 'details' | 'bowl'>;
 
 /**
- * Counted from the day the batch was made, and never past the first of its lots to end (the bowl's own date says when).
+ * Counted from the day the batch was made, and never past the first of its lots to end (the bowl's own date says when,
+ * and is shortened with theirs).
  * null: it cannot be told.
  */
 export async function findRunDurability(

@@ -17,6 +17,7 @@ import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { labelCheckOf } from './cleared-markets.ts';
+import { judgeLotDates } from './judge-lot-dates.ts';
 import { judgeRecords } from './judge-records.ts';
 import { composeRunLabel } from './run-label.ts';
 import type { RunRecords } from './run-records.ts';
@@ -58,7 +59,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     ...checkMarkets(records),
     ...checkSale(checked),
     await checkWeighed(context, records, checked),
-    await checkLots(db, records),
+    await checkLots(context, records),
     ...(await checkLabels(context, records)),
     checkSample(records),
     await checkSteps(db, records),
@@ -140,7 +141,9 @@ function checkReport({ groups, today }: Checked): Check[] {
  * too: whatever goes into anything was released then. The tins' own lot counts until they are released once: it waits in
  * quarantine for this decision, and afterwards it is what is being decided on.
  */
-async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords): Promise<Check> {
+async function checkLots(context: Context, records: RunRecords): Promise<Check> {
+  const { db } = context.storage;
+  const { head, bowl, tins, release } = records;
   const start = tins?.id ?? head.bulk_lot_id;
   const reached = start === null ? [] : (await walkLots(db, [start], 'back')).reached;
   const own = [release ? undefined : tins, bowl].flatMap((lot) => (lot ? [lot.id] : []));
@@ -156,6 +159,9 @@ async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords):
     const facts = { lot: revised.number, item: revised.item_name };
     return check('lots', false, saying('check-base-revised', facts));
   }
+  const behind = lots.filter(({ id }) => id !== tins?.id);
+  const misdated = first ? null : await judgeLotDates(context, records, behind);
+  if (misdated) return check('lots', false, misdated);
   return first
     ? check(
         'lots',
@@ -167,7 +173,7 @@ async function checkLots(db: Reader, { head, bowl, tins, release }: RunRecords):
           count: bad.length,
         }),
       )
-    : seeGoodLots(lots.filter(({ id }) => id !== tins?.id));
+    : seeGoodLots(behind);
 }
 
 /** Tins end with the first lot that does. Where nobody knows when one ends that cannot be counted in, so it is shown. */

@@ -30,7 +30,8 @@ describe('a step that weighs a cup', () => {
     batch.screens.find((screen) => screen.kind === 'step')?.done;
   async function finish(id: string): Promise<string> {
     const batch = await at.bench.get('getBatch', { params: { id } });
-    await at.weigh(batch, 0, '100');
+    const deviation = { what: 'The cup came first', why: 'To test the cup' };
+    await at.weigh(batch, 0, '100', { deviation });
     await at.bench.get('finishBatch', { params: { id }, body: { yieldGrams: '100' } });
     const { bytes } = (await at.bench.get('getBatchSheet', { params: { id } })) as Paper;
     return textOfPdf(bytes).replace(/\s+/g, ' ');

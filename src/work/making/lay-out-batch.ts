@@ -17,6 +17,7 @@ import { checkForSale, type SaleCheck } from '../formulas/index.ts';
 import { localDate } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
+import { findStoppedBehind } from '../stopped-behind.ts';
 import { findLimits } from './find-limits.ts';
 import { listShort } from './list-short.ts';
 import { findOlderBases } from './older-bases.ts';
@@ -120,7 +121,8 @@ async function usableLots(
     (lot) => lot.on_hand > 0 && isUsable(lot, use.day, use.purpose),
   );
   const older = use.purpose === 'sale' ? await findOlderBases(db, lots) : new Set();
-  return lots.filter((lot) => !older.has(lot.id));
+  const stopped = await findStoppedBehind(db);
+  return lots.filter((lot) => !older.has(lot.id) && !stopped.has(lot.id));
 }
 
 interface RowParts {

@@ -25,6 +25,7 @@ import { lotTooSmall, spreadOverPlaces, type Taking, whyNotUsable } from '../lot
 import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
+import { findStoppedBehind, whyStoppedBehind } from '../stopped-behind.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { doneAddition, judgeBand } from './batch-screens.ts';
 import { findLaterDone } from './find-later-done.ts';
@@ -38,7 +39,7 @@ type Body = RequestOf<'recordAddition'>['body'];
 
 /**
  * One weighing: entry, addition and the lot's movement of the actual mass in one transaction. What lies outside the
- * band, comes of another lot than planned, or is weighed anew when the work has gone on, needs what was done differently
+ * band, comes of another lot than planned, or is weighed when the work has gone on, needs what was done differently
  * and why. What breaks limits, report or label as weighed is told before it counts.
  */
 export const recordAddition: UseCase<'recordAddition'> = (context, { body, params }) =>
@@ -47,13 +48,13 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
-      const { line, reweighs } = await openLine(tx, batch.id, body.position);
+      const line = await openLine(tx, batch.id, body.position);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       const day = await dayOf(inside(context, tx), body);
       const lot = await lotFor(tx, line, body.lotId, { day, purpose: batch.purpose });
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       const isAsPlanned = refuseUnexplained(line, lot, actual, body);
-      if (reweighs) await refuseLate(tx, line, lot, body);
+      await refuseLate(tx, line, lot, body);
       if (batch.purpose === 'sale')
         await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
       const takings = spreadOverPlaces(lot, actual);
@@ -97,13 +98,7 @@ const storyOf = (body: Body, line: BatchLineRow, lot: LotAtHand, takings: readon
   deviation: body.deviation,
 });
 
-interface OpenLine {
-  readonly line: BatchLineRow;
-  /** An entry for it was struck before. */
-  readonly reweighs: boolean;
-}
-
-async function openLine(tx: Writer, batchId: string, position: number): Promise<OpenLine> {
+async function openLine(tx: Writer, batchId: string, position: number): Promise<BatchLineRow> {
   const line = await findBatchLine(tx, batchId, position);
   if (!line) giveUp(thingNotFound('position', String(position)));
   const before = await listAdditionsAt(tx, batchId, position);
@@ -111,7 +106,7 @@ async function openLine(tx: Writer, batchId: string, position: number): Promise<
   if (standing) {
     giveUp(problem('addition-done-already', 'position', { found: gramsText(standing.actual_ug) }));
   }
-  return { line, reweighs: before.length > 0 };
+  return line;
 }
 
 /** The day on which it was weighed, at the bench: an entry may reach the file later. */
@@ -129,7 +124,8 @@ async function lotFor(
   if (lot.item_kind !== line.item_kind || lot.item_id !== line.item_id) {
     giveUp(problem('lot-of-another-item', lot.number, { found: lot.item_name }));
   }
-  const hindrance = whyNotUsable(lot, use.day, use.purpose);
+  const hindrance =
+    whyNotUsable(lot, use.day, use.purpose) ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
   if (hindrance) giveUp(hindrance);
   if (use.purpose === 'sale' && (await findOlderBases(tx, [lot])).has(lot.id)) {
     giveUp(problem('lot-of-older-revision', lot.number, { parameters: { item: lot.item_name } }));
@@ -155,7 +151,7 @@ function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, b
   giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
 }
 
-/** Weighed anew when the work has gone on is not what the method says: it needs what was done differently and why. */
+/** Weighed in when the work has gone on is not what the method says: it needs what was done differently and why. */
 async function refuseLate(tx: Writer, line: BatchLineRow, lot: LotAtHand, body: Body): Promise<void> {
   if (body.deviation) return;
   const later = await findLaterDone(tx, line.batch_id, line.position);

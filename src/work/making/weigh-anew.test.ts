@@ -39,7 +39,7 @@ describe('weighing anew what was struck', () => {
     expect(codesOf(asked)).toEqual(['weighed-late']);
     const [first] = asked.ok ? [] : asked.problems;
     expect(first && sayProblem(first).says).toBe(
-      'Shea butter is weighed anew, and “Melt in a water bath” is done already.',
+      'Shea butter is weighed in late: “Melt in a water bath” is done already.',
     );
     expect(codesOf(await weigh(batch, SHEA, target, { deviation: why }))).toEqual([]);
   });
@@ -49,6 +49,22 @@ describe('weighing anew what was struck', () => {
     const entry = await weighIn(batch, SHEA);
     await weighIn(batch, OIL);
     await strike(batch, entry);
+    expect(codesOf(await weigh(batch, SHEA, additionAt(batch, SHEA).targetGrams))).toEqual(['weighed-late']);
+  });
+});
+
+describe('weighing for the first time', () => {
+  it('asks what was done differently, once a later step is done', async () => {
+    const batch = await startBase();
+    await step(batch, 0);
+    const target = additionAt(batch, SHEA).targetGrams;
+    expect(codesOf(await weigh(batch, SHEA, target))).toEqual(['weighed-late']);
+    expect(codesOf(await weigh(batch, SHEA, target, { deviation: why }))).toEqual([]);
+  });
+
+  it('asks it once something of a later stage is weighed in', async () => {
+    const batch = await startBase();
+    await weighIn(batch, OIL);
     expect(codesOf(await weigh(batch, SHEA, additionAt(batch, SHEA).targetGrams))).toEqual(['weighed-late']);
   });
 });

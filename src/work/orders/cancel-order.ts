@@ -1,10 +1,11 @@
+import { problem } from '../../core/problem.ts';
 import { giveUp, insertReservations, updateOrder } from '../../storage/index.ts';
 import { changedMeanwhile, record, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { openOrder } from './open-order.ts';
 import { viewOrders } from './order-view.ts';
 
-/** Cancels what is not sent; tins that were kept are free again. */
+/** Cancels what is not sent; tins that were kept are free again. Where everything went there is nothing to cancel. */
 export const cancelOrder: UseCase<'cancelOrder'> = (context, { body, params }) =>
   record(
     context,
@@ -12,6 +13,7 @@ export const cancelOrder: UseCase<'cancelOrder'> = (context, { body, params }) =
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
       const [view] = await viewOrders(tx, [order]);
+      if (view?.state === 'sent') giveUp(problem('order-sent-whole', 'id', { found: String(order.number) }));
       await tell({
         kind: 'order-cancelled',
         subjectKind: 'order',

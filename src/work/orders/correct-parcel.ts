@@ -2,6 +2,7 @@ import { problem } from '../../core/problem.ts';
 import {
   type DispatchRow,
   findDispatch,
+  findOrder,
   giveUp,
   insertMovements,
   listMovementsOfDispatches,
@@ -12,6 +13,7 @@ import { newMovement } from '../new-movement.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
+import { refuseTrackingOfErased } from './tracking-of-erased.ts';
 
 async function findParcel(tx: Writer, id: string): Promise<DispatchRow> {
   return (await findDispatch(tx, id)) ?? giveUp(thingNotFound('id', id));
@@ -24,6 +26,8 @@ export const saveTracking: UseCase<'saveTracking'> = (context, { body, params })
     body.stamp,
     async (tx, tell) => {
       const parcel = await findParcel(tx, params.id ?? '');
+      const order = await findOrder(tx, parcel.order_id);
+      if (order) await refuseTrackingOfErased(tx, order, body.tracking);
       await tell({
         kind: 'tracking-noted',
         subjectKind: 'order',

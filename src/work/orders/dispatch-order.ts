@@ -17,6 +17,7 @@ import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
 import { openOrder } from './open-order.ts';
 import { chooseTins, type Keeping, type OrderTins, readOrderTins } from './order-tins.ts';
+import { refuseTrackingOfErased } from './tracking-of-erased.ts';
 
 /** Sends what is kept for the order, and first keeps what is free: tins of released filling runs only. */
 export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params }) =>
@@ -25,6 +26,7 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
+      await refuseTrackingOfErased(tx, order, body.tracking);
       const tins = await readOrderTins(tx, order, await workshopToday(inside(context, tx)));
       const parcel = packParcel(order, tins);
       const dispatchId = context.machine.newId();

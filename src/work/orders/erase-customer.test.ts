@@ -20,6 +20,7 @@ let shop: MakingBench;
 const stampOfCustomer = { id: 'stamp-of-customer', at: '', by: '', device: 'test bench' };
 let customerId = '';
 let sentId = '';
+let openId = '';
 
 const placeOrder = (customer: string, note: string) =>
   bench.get('saveOrder', {
@@ -53,6 +54,7 @@ beforeAll(async () => {
     params: { id: cancelled.id },
     body: { version: 1, reason: 'moved to Lunds' },
   });
+  openId = (await placeOrder(customerId, '')).id;
   const other = (await bench.get('saveCustomer', { body: { name: 'Brackwater', address: '' } })).id;
   await send((await placeOrder(other, '')).id, 'TRK-88242');
   await moveOrders(other);
@@ -120,5 +122,17 @@ describe('what was typed for a customer', () => {
     expect(salts, 'those of the other customer: added, ordered, sent, and sent what was moved').toEqual({
       n: 4,
     });
+  });
+
+  it('is not begun again: no tracking number is taken for what went or goes to them', async () => {
+    const body = { tracking: 'TRK-99001' };
+    const [parcel] = (await bench.get('getOrder', { params: { id: sentId } })).parcels;
+    const params = { id: parcel?.id ?? '' };
+    expect(codesOf(await bench.ask('saveTracking', { params, body }))).toEqual(['tracking-of-erased']);
+    expect(codesOf(await bench.ask('saveTracking', { params, body: { tracking: '' } }))).toEqual([]);
+    expect(codesOf(await bench.ask('dispatchOrder', { params: { id: openId }, body }))).toEqual([
+      'tracking-of-erased',
+    ]);
+    expect(found(['TRK-99001'])).toEqual([]);
   });
 });

@@ -128,6 +128,19 @@ describe('sending an order', () => {
   });
 });
 
+describe('an order that was sent whole', () => {
+  it('cannot be cancelled, unless its parcel did not go after all', async () => {
+    await tins(3);
+    const id = await order(3);
+    await dispatch(id);
+    const { version, parcels } = await bench.get('getOrder', { params: { id } });
+    const cancel = () => bench.ask('cancelOrder', { params: { id }, body: { version, reason: 'A slip' } });
+    expect(codesOf(await cancel())).toEqual(['order-sent-whole']);
+    await bench.get('takeParcelBack', { params: { id: parcels[0]?.id ?? '' }, body: {} });
+    expect(codesOf(await cancel())).toEqual([]);
+  });
+});
+
 describe('a parcel afterwards', () => {
   const parcelOf = async (id: string) => {
     const [parcel] = (await bench.get('getOrder', { params: { id } })).parcels;

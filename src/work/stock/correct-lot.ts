@@ -4,6 +4,7 @@ import { amountText } from '../quantity-text.ts';
 import { changedMeanwhile, record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { correctReceipt } from './correct-receipt.ts';
+import { listOutlasting } from './list-outlasting.ts';
 import { lotToChange } from './lot-on-bench.ts';
 import { readQuantity, type Unit } from './read-quantity.ts';
 
@@ -11,7 +12,8 @@ type Body = RequestOf<'correctLot'>['body'];
 
 /**
  * Changes what was written about a lot; the entry keeps both sides and the reason, so the first stays readable. Where the
- * quantity of the receipt was wrong, the difference is booked as received.
+ * quantity of the receipt was wrong, the difference is booked as received. Where it ends sooner than was thought, so does
+ * what was made of it.
  */
 export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
   record(
@@ -26,11 +28,13 @@ export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
       const { supplierLot, bestBefore, paid } = body;
       const before = { ...factsOf(lot), quantity: amountText(lot.received, lot.unit) };
       const after = { supplierLot, bestBefore, paid, quantity: amountText(received, lot.unit) };
+      const outlasting = await listOutlasting(tx, lot, bestBefore);
+      const shortened = outlasting.map(({ id, best_before }) => ({ lotId: id, before: best_before }));
       await tell({
         kind: 'lot-corrected',
         subjectKind: 'lot',
         subjectId: lot.id,
-        payload: { before, after, reason: body.reason },
+        payload: { before, after, reason: body.reason, shortened },
       });
       const row = {
         id: lot.id,
@@ -41,11 +45,21 @@ export const correctLot: UseCase<'correctLot'> = (context, { body, params }) =>
       };
       if (!(await updateLotFacts(tx, row, body.version)))
         giveUp(changedMeanwhile(`lot ${lot.number}`, body.version, lot.version, holdsOf(lot)));
+      for (const made of outlasting)
+        await updateLotFacts(tx, { ...factRowOf(made), best_before: bestBefore }, made.version);
       await insertMovements(tx, movements);
       return lot.id;
     },
     viewId,
   );
+
+const factRowOf = ({ id, supplier_lot, best_before, paid, received }: LotAtHand) => ({
+  id,
+  supplier_lot,
+  best_before,
+  paid,
+  received,
+});
 
 const factsOf = (lot: LotAtHand) => ({
   supplierLot: lot.supplier_lot,

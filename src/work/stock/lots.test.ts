@@ -196,6 +196,7 @@ describe('correcting a lot', () => {
       before: { supplierLot: 'S-1', bestBefore: '2027-11-26', paid: '12.00', quantity: '1000' },
       after: { supplierLot: 'S-2', bestBefore: '2027-01-31', paid: '13.00', quantity: '1000' },
       reason: 'Misread the label',
+      shortened: [],
     });
   });
 

@@ -65,13 +65,25 @@ describe('the word that a base is firm', () => {
     expect(codesOf(await firm('Firm', 'lost'))).toEqual(['thing-not-found']);
   });
 
-  it('is said of what was blocked once it is back in quarantine', async () => {
+  it('is said of what was blocked once it is back in quarantine, and leaves it there', async () => {
     bench.setClock('2026-11-27T09:00:00Z');
     await set('blocked');
     const body = { status: 'quarantine' as const, reason: 'It was another tub.' };
     await bench.get('setLotStatus', { params: { id: base }, body });
     expect(codesOf(await firm())).toEqual([]);
-    expect((await lotOf(base)).status).toBe('released');
+    expect((await lotOf(base)).status).toBe('quarantine');
+    expect(codesOf(await set('released'))).toEqual([]);
+  });
+
+  it('does not release what somebody put back into quarantine, though it is looked at again', async () => {
+    bench.setClock('2026-11-27T09:00:00Z');
+    await firm();
+    const body = { status: 'quarantine' as const, reason: 'Smells odd' };
+    await bench.get('setLotStatus', { params: { id: base }, body });
+    bench.setClock('2027-05-27T09:00:00Z');
+    expect(codesOf(await firm('Looked at'))).toEqual([]);
+    expect(await lotOf(base)).toMatchObject({ status: 'quarantine', statusReason: 'Smells odd' });
+    expect(codesOf(await set('released'))).toEqual([]);
   });
 
   it('past the day until which it is kept says that it was looked at again', async () => {

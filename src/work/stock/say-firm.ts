@@ -10,7 +10,8 @@ import { lotToChange } from './lot-on-bench.ts';
 
 /**
  * A person says that a base or a bowl is firm, and it may be used. Earlier than its shortest setting time that takes a
- * remark. Past the day until which it is kept, the same word says that it was looked at again.
+ * remark. Past the day until which it is kept, the same word says that it was looked at again. Whatever a person put into
+ * quarantine stays there: that it is firm does not answer why.
  */
 export const sayFirm: UseCase<'sayFirm'> = (context, { body, params }) =>
   record(
@@ -32,12 +33,16 @@ export const sayFirm: UseCase<'sayFirm'> = (context, { body, params }) =>
       });
       const row = { entry_id: body.stamp.id, lot_id: lot.id };
       await insertFirmWord(tx, { ...row, remark: body.remark, said_on: today });
-      if (lot.status === 'quarantine')
+      if (waitsForThisWord(lot))
         await insertLotStatus(tx, { ...row, status: 'released', reason: body.remark });
       return lot.id;
     },
     viewId,
   );
+
+/** In the quarantine that it was made with, and nobody has changed its standing since. */
+const waitsForThisWord = (lot: LotAtHand): boolean =>
+  lot.status === 'quarantine' && lot.status_entry_id === lot.entry_id;
 
 function whyNotFirm(lot: LotAtHand, today: string): Problem | undefined {
   const where = `lot ${lot.number}`;
