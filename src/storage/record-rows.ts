@@ -30,6 +30,11 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   label_print: [],
   attachment: ['id'],
   goods_ordered: [],
+  lot_certificate: [],
+  complaint: ['id'],
+  complaint_word: [],
+  label_count: [],
+  attachment_link: [],
 };
 
 /** What tells the rows of a thing apart: they are edited, and belong to whichever entry spoke of them last. */
@@ -51,6 +56,9 @@ export const THING_KEYS: Readonly<Record<string, readonly string[]>> = {
   report_range: ['report_id', 'material_id'],
   customer_order: ['id'],
   order_line: ['id'],
+  product_file: ['product_id'],
+  label_design: ['product_id'],
+  label_sheet: ['id'],
 };
 
 export const isThing = (table: string): boolean => table in THING_KEYS;
@@ -76,6 +84,7 @@ const NAMED_BY: Readonly<Record<string, string>> = {
   product: 'name',
   report: 'reference',
   customer_order: 'number',
+  label_sheet: 'name',
 };
 
 export const rowKey = (table: string, row: RecordRow): string =>

@@ -1,7 +1,7 @@
 import type { Generated } from 'kysely';
 
 /**
- * The tables, as the queries see them (migrations/0001-foundation.ts makes them).
+ * The tables, as the queries see them (migrations/ makes them).
  *
  * Two kinds: *records* are append-only, each row belongs to an entry of the hash chain, and the database itself
  * refuses to change or delete one. *Things* can be edited; each has a version, and every edit is an entry too.
@@ -33,6 +33,11 @@ export interface Database {
   batch_tin: BatchTinTable;
   filling_run: FillingRunTable;
   label_print: LabelPrintTable;
+  lot_certificate: LotCertificateTable;
+  complaint: ComplaintTable;
+  complaint_word: ComplaintWordTable;
+  label_count: LabelCountTable;
+  attachment_link: AttachmentLinkTable;
 
   workshop: WorkshopTable;
   person: PersonTable;
@@ -53,6 +58,9 @@ export interface Database {
   attachment: AttachmentTable;
   customer_order: CustomerOrderTable;
   order_line: OrderLineTable;
+  product_file: ProductFileTable;
+  label_design: LabelDesignTable;
+  label_sheet: LabelSheetTable;
   backup_made: BackupMadeTable;
 }
 
@@ -306,6 +314,59 @@ export interface LabelPrintTable {
   market: string;
   copies: number;
   sha256: string;
+  /** JSON: what was printed on what (contract/labels); null: front and back of the product, as first there was. */
+  design: string | null;
+}
+
+/** A supplier's paper on one lot, which goes before what is known of its material. The latest counts. */
+export interface LotCertificateTable {
+  entry_id: string;
+  lot_id: string;
+  reference: string;
+  dated_on: string | null;
+  /** JSON of contract/certificates: constituents with ranges, peroxide value, limits by IFRA category. */
+  details: string;
+  attachment_id: string | null;
+}
+
+/** Who said it is no part of it: a customer may be erased. */
+export interface ComplaintTable {
+  id: string;
+  entry_id: string;
+  product_id: string;
+  /** null: the batch number is not known. */
+  filling_run_id: string | null;
+  received_on: string;
+  /** JSON of contract/product-files. */
+  details: string;
+}
+
+/** What was found or done about it since; the last `state` counts. */
+export interface ComplaintWordTable {
+  entry_id: string;
+  complaint_id: string;
+  state: string;
+  said: string;
+}
+
+/** What became of printed labels, counted by hand. */
+export interface LabelCountTable {
+  entry_id: string;
+  filling_run_id: string;
+  kind: string;
+  used: number;
+  spoilt: number;
+  remark: string;
+}
+
+/** A file lies under a heading of something; the last word counts. */
+export interface AttachmentLinkTable {
+  entry_id: string;
+  attachment_id: string;
+  subject_kind: string;
+  subject_id: string;
+  heading: string;
+  is_taken_out: number;
 }
 
 /* ---- things: editable, each with a version ---- */
@@ -496,6 +557,30 @@ export interface OrderLineTable {
   position: number;
   product_id: string;
   units: number;
+}
+
+/** What a person wrote for the product information file. */
+export interface ProductFileTable {
+  product_id: string;
+  /** JSON of contract/product-files. */
+  details: string;
+  version: number;
+}
+
+export interface LabelDesignTable {
+  product_id: string;
+  /** JSON of contract/labels. */
+  details: string;
+  version: number;
+}
+
+/** The geometry of a bought sheet of labels. */
+export interface LabelSheetTable {
+  id: string;
+  name: string;
+  /** JSON of contract/labels. */
+  details: string;
+  version: number;
 }
 
 export interface BackupMadeTable {

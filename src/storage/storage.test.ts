@@ -5,7 +5,7 @@ import Sqlite from 'better-sqlite3';
 import { sql } from 'kysely';
 import { afterAll, describe, expect, it } from 'vitest';
 import { done, must, problem, refused } from '../core/problem.ts';
-import { RECORDS } from './migrations/0001-foundation.ts';
+import { migrations, RECORDS } from './migrations/index.ts';
 import { openStorage, type Storage } from './storage.ts';
 import { writeOnce } from './write.ts';
 
@@ -26,7 +26,7 @@ describe('an open workshop file', () => {
     expect(read('busy_timeout')).toBe(3000);
     expect(read('locking_mode')).toBe('exclusive');
     expect(read('application_id')).toBe(0x4772616d);
-    expect(read('user_version')).toBe(1);
+    expect(read('user_version')).toBe(migrations.length);
     await storage.close();
   });
 

@@ -39,7 +39,7 @@ export const printRunLabels: UseCase<'printRunLabels'> = (context, { params: { i
         subjectId: id,
         payload: { number: records.head.number, ...print },
       });
-      await insertLabelPrint(tx, { entry_id: body.stamp.id, filling_run_id: id, ...print });
+      await insertLabelPrint(tx, { entry_id: body.stamp.id, filling_run_id: id, design: null, ...print });
       return id;
     },
     () => viewId(body.stamp.id),
