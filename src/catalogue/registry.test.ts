@@ -20,6 +20,7 @@ const CALLED = [
   'ingredient-list',
   'allergens',
   'limits',
+  'exposure',
   'first-expiry',
   'batch-cost',
   'mass-balance',

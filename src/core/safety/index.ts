@@ -11,7 +11,13 @@ export type {
   SaleReason,
   UnknownDecision,
 } from './composition-check.ts';
+export { type ExposureQuestion, findExposureMgPerKgDay } from './find-exposure.ts';
 export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
+export {
+  judgeMarginOfSafety,
+  type MarginOfSafety,
+  type MarginQuestion,
+} from './judge-margin-of-safety.ts';
 export {
   type FormulaMaterial,
   judgeReport,
