@@ -25,6 +25,7 @@ export * as formulas from './formulas.ts';
 export * as making from './making.ts';
 export * as orders from './orders.ts';
 export type { Route } from './route.ts';
+export { saying } from './saying.ts';
 export * as stock from './stock.ts';
 export * as trace from './trace.ts';
 export * as workshop from './workshop.ts';

@@ -1,3 +1,4 @@
+import type { Checked } from '../../check/index.ts';
 import type { Market, orders, Saying } from '../../contract/index.ts';
 import type { FormulaLookup } from '../../core/formula/index.ts';
 import {
@@ -10,7 +11,7 @@ import {
 } from '../../core/label/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import type { Context } from '../context.ts';
-import { type Checked, runCheck } from '../formulas/index.ts';
+import { runCheck } from '../formulas/index.ts';
 import { localDate } from '../local-date.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
 import { labelLaw } from './label-law.ts';

@@ -1,3 +1,4 @@
+import type { Checked } from '../../check/index.ts';
 import type { Saying } from '../../contract/index.ts';
 import { type Problem, problem, type Result } from '../../core/problem.ts';
 import {
@@ -11,7 +12,7 @@ import {
 } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { type Checked, judgeForSale, runCheck } from '../formulas/index.ts';
+import { judgeForSale, runCheck } from '../formulas/index.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';

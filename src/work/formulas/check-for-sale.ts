@@ -1,10 +1,9 @@
+import { type Checked, judgeSale, type SaleAnswer } from '../../check/index.ts';
 import type { Market, Saying } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { type Exact, exact, largest, smallest } from '../../core/quantity/index.ts';
 import type { Context } from '../context.ts';
-import type { SaleAnswer } from './answer-check.ts';
-import { judgeSale } from './judge-sale.ts';
-import { type Checked, runCheck } from './run-check.ts';
+import { runCheck } from './run-check.ts';
 
 export interface SaleCheck {
   readonly answer: SaleAnswer;

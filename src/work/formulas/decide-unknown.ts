@@ -1,14 +1,13 @@
+import { type Checked, listUnknowns, type MarketUnknown, marketKeysOf } from '../../check/index.ts';
+import { digestOf } from '../../core/digest/index.ts';
 import { problem } from '../../core/problem.ts';
 import { giveUp, insertDecision, orGiveUp, type Writer } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
-import { digestOf } from './decided-upon.ts';
-import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 import { ALL_MARKETS } from './read-sold-in.ts';
-import { type Checked, runCheck } from './run-check.ts';
-import { marketKeysOf } from './unknown-key.ts';
+import { runCheck } from './run-check.ts';
 
 /**
  * A named person decides an unknown, once for this revision, with a reason. A decision is changed, or taken back so

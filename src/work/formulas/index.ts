@@ -11,13 +11,11 @@ import { saveRevision } from './save-revision.ts';
 export { checkForSale, judgeForSale, type SaleCheck } from './check-for-sale.ts';
 export { formulaLinesOf } from './formula-lines.ts';
 export { readFormulaLookup } from './formula-lookup.ts';
-export { listOpened } from './list-opened.ts';
-export { listStops } from './list-stops.ts';
-export { type OpenedRevision, openRevision } from './read-composition.ts';
+export { openRevision } from './open-revision.ts';
 export { ALL_MARKETS } from './read-sold-in.ts';
 export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';
 export { listRevisionsInForce } from './revisions-in-force.ts';
-export { type Checked, runCheck } from './run-check.ts';
+export { runCheck } from './run-check.ts';
 
 export const formulaUseCases = {
   listFormulas,

@@ -1,16 +1,10 @@
+import type { SoldIn } from '../../check/index.ts';
 import type { Market, orders } from '../../contract/index.ts';
 import { listUsers } from '../../core/formula/index.ts';
 import { listProducts, listRevisionLines, listRevisions, type Reader } from '../../storage/index.ts';
 import { pickInForce } from './revisions-in-force.ts';
 
 export const ALL_MARKETS = ['GB', 'NI', 'EU'] as const satisfies readonly Market[];
-
-export interface SoldIn {
-  /** Names of the products that are filled from the formula, or from one that it goes into. */
-  readonly products: readonly string[];
-  /** Every market that one of them is sold in; none where there is no product. */
-  readonly markets: readonly Market[];
-}
 
 /** Where a formula ends up on sale. What is withdrawn is not made any more and asks for nothing. */
 export const readSoldIn = async (db: Reader, formulaId: string): Promise<SoldIn> =>

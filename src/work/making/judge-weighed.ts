@@ -1,8 +1,9 @@
+import { type Checked, listOpened, listStops } from '../../check/index.ts';
 import type { Market, Saying } from '../../contract/index.ts';
 import type { Result } from '../../core/problem.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { type Checked, listOpened, listStops, runCheck } from '../formulas/index.ts';
+import { runCheck } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
 import { readWeighedLookup, type WeighedIn } from './weighed-lookup.ts';
 

@@ -1,16 +1,16 @@
-import type { Market, Saying } from '../../contract/index.ts';
+import type { Market, Saying } from '../contract/index.ts';
+import { saying } from '../contract/index.ts';
+import { digestOf } from '../core/digest/index.ts';
 import {
   type CheckedNamingUnknown,
   type CheckedVerdict,
   normaliseName,
   type UnknownReason,
-} from '../../core/safety/index.ts';
-import { saying } from '../saying.ts';
-import type { MaterialDetails } from '../stock/material-view.ts';
-import { type DecidedUpon, describeMaterials, digestOf, readDecidedUpon } from './decided-upon.ts';
+} from '../core/safety/index.ts';
+import type { Checked, MaterialDetails } from './checked.ts';
+import { type DecidedUpon, describeMaterials, readDecidedUpon } from './decided-upon.ts';
 import { isHeardOf } from './is-heard-of.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
-import type { Checked } from './run-check.ts';
 import { compositionKey, unheardKey } from './unknown-key.ts';
 
 /** One thing that no source tells, in one market. */

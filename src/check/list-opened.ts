@@ -1,8 +1,8 @@
-import type { Saying } from '../../contract/index.ts';
-import { exact } from '../../core/quantity/index.ts';
+import type { Saying } from '../contract/index.ts';
+import { exact } from '../core/quantity/index.ts';
+import type { Checked } from './checked.ts';
 import type { DecidedUpon } from './decided-upon.ts';
 import { listUnknowns } from './list-unknowns.ts';
-import type { Checked } from './run-check.ts';
 
 /**
  * A decision is upon a share, and weighings stray: it covers up to twice what the formula has of each material (common

@@ -1,9 +1,8 @@
 import type { z } from 'zod';
-import type { formulas, Market } from '../../contract/index.ts';
-import type { SignedDecision } from '../../storage/index.ts';
-import { digestOf } from './decided-upon.ts';
+import type { formulas, Market } from '../contract/index.ts';
+import { digestOf } from '../core/digest/index.ts';
+import type { Checked, SignedDecision } from './checked.ts';
 import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
-import type { Checked } from './run-check.ts';
 import { questionKey } from './unknown-key.ts';
 
 export type OpenQuestion = z.output<typeof formulas.openQuestion>;

@@ -1,7 +1,6 @@
-import { toText } from '../../core/quantity/index.ts';
-import { canonicalJson, sha256 } from '../../storage/index.ts';
-import type { MaterialDetails } from '../stock/material-view.ts';
-import type { OpenedRevision } from './read-composition.ts';
+import { canonicalJson } from '../core/digest/index.ts';
+import { toText } from '../core/quantity/index.ts';
+import type { MaterialDetails, OpenedRevision } from './checked.ts';
 
 /**
  * What a decision on an unknown was taken upon: of every material that brings the unknown thing in
@@ -41,9 +40,6 @@ export const describeMaterials = ({ expanded, materials }: OpenedRevision): read
 /** `names`: what the workshop calls the materials that bring the unknown thing in. */
 export const readDecidedUpon = (described: readonly Described[], names: readonly string[]): DecidedUpon[] =>
   described.filter(({ name }) => names.includes(name)).map(({ upon }) => upon);
-
-/** Short, so that it can be kept and compared for each unknown of each market. */
-export const digestOf = (upon: unknown): string => sha256(canonicalJson(upon));
 
 const byText = (one: { readonly text: string }, other: { readonly text: string }): number =>
   one.text < other.text ? -1 : 1;

@@ -1,75 +1,18 @@
-import {
-  type Contribution,
-  type ExpandedFormula,
-  expandFormula,
-  type FormulaLookup,
-  type RollUpMaterial,
-  rollUpContributions,
-} from '../../core/formula/index.ts';
-import { done, type Result, refused } from '../../core/problem.ts';
-import { normaliseName, readNameHints } from '../../core/safety/index.ts';
-import {
-  type FormulaRow,
-  findFormula,
-  findMaterials,
-  findRevision,
-  listRevisionLines,
-  type Reader,
-  type RevisionHead,
-} from '../../storage/index.ts';
-import { thingNotFound } from '../record.ts';
-import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
-import { readFormulaLookup } from './formula-lookup.ts';
+import { type Contribution, type RollUpMaterial, rollUpContributions } from '../core/formula/index.ts';
+import { done, type Result } from '../core/problem.ts';
+import { normaliseName, readNameHints } from '../core/safety/index.ts';
+import type { MaterialDetails, OpenedRevision } from './checked.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
-import type { RevisionDetails } from './revision-view.ts';
 
-/** What a revision comes to once its bases are opened: materials, and what each brings in. */
-export interface OpenedRevision {
-  readonly revision: RevisionHead;
-  readonly details: Omit<RevisionDetails, 'lines' | 'steps'>;
-  readonly formula: FormulaRow;
-  /** Bases that its own lines name. */
-  readonly baseIds: readonly string[];
-  readonly expanded: ExpandedFormula;
-  readonly materials: ReadonlyMap<string, MaterialDetails>;
-  /** Each told by the names that the workshop calls its materials. */
-  readonly contributions: readonly Contribution[];
-}
-
-/** `weighed`: what really went in, where a batch is judged instead of the formula. */
-export async function openRevision(
-  db: Reader,
-  revisionId: string,
-  weighed?: FormulaLookup,
-): Promise<Result<OpenedRevision>> {
-  const revision = await findRevision(db, revisionId);
-  const formula = revision && (await findFormula(db, revision.formula_id));
-  if (!revision || !formula) return refused(thingNotFound('id', revisionId));
-  const lookup = weighed ?? (await readFormulaLookup(db, { revisionId }));
-  const expanded = expandFormula(revisionId, lookup);
-  if (!expanded.ok) return expanded;
-  const materialIds = expanded.value.materials.map((share) => share.materialId);
-  const materials = await readMaterials(db, materialIds);
+/** What its materials bring in, each told by the names that the workshop calls them. */
+export function openComposition(parts: Omit<OpenedRevision, 'contributions'>): Result<OpenedRevision> {
+  const { materials, expanded } = parts;
   const contributions = rollUpContributions(
-    expanded.value,
+    expanded,
     new Map([...materials].map(([id, details]) => [id, rollUpMaterial(id, details)])),
   );
   if (!contributions.ok) return contributions;
-  const lines = await listRevisionLines(db, [revisionId]);
-  return done({
-    revision,
-    details: JSON.parse(revision.details) as OpenedRevision['details'],
-    formula,
-    baseIds: lines.filter((line) => line.item_kind === 'formula').map((line) => line.item_id),
-    expanded: expanded.value,
-    materials,
-    contributions: tellByOwnNames(contributions.value, [...materials.values()]),
-  });
-}
-
-async function readMaterials(db: Reader, ids: readonly string[]): Promise<Map<string, MaterialDetails>> {
-  const views = await viewMaterials(db, await findMaterials(db, ids));
-  return new Map(views.map((view) => [view.id, view.details]));
+  return done({ ...parts, contributions: tellByOwnNames(contributions.value, [...materials.values()]) });
 }
 
 /** The label name is the law's own and finds its rules; without one, the name on the tub has to do. */

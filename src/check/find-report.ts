@@ -1,7 +1,6 @@
-import type { Market } from '../../contract/index.ts';
-import type { SafetyReport } from '../../core/safety/index.ts';
-import type { OpenedRevision } from './read-composition.ts';
-import type { KnownReport } from './report-view.ts';
+import type { Market } from '../contract/index.ts';
+import type { SafetyReport } from '../core/safety/index.ts';
+import type { KnownReport, OpenedRevision } from './checked.ts';
 
 /** The newest report, by the day it was signed, that covers the formula for this use in this market. */
 export function findReport(

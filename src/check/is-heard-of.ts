@@ -1,6 +1,6 @@
-import { boundSafetyTables } from '../../catalogue/index.ts';
-import { matchRows, normaliseName, type Substance } from '../../core/safety/index.ts';
-import { essentialOils, inciNames } from '../../reference/index.ts';
+import { boundSafetyTables } from '../catalogue/index.ts';
+import { matchRows, normaliseName, type Substance } from '../core/safety/index.ts';
+import { essentialOils, inciNames } from '../reference/index.ts';
 
 let heard: ReadonlySet<string> | undefined;
 

@@ -1,10 +1,10 @@
-import type { Saying } from '../../contract/index.ts';
-import { exact, toText } from '../../core/quantity/index.ts';
-import type { CheckedVerdict, ReasonKind, SaleReason } from '../../core/safety/index.ts';
-import { cutPercent } from '../../words/index.ts';
-import { saying } from '../saying.ts';
+import type { Saying } from '../contract/index.ts';
+import { saying } from '../contract/index.ts';
+import { exact, toText } from '../core/quantity/index.ts';
+import type { CheckedVerdict, ReasonKind, SaleReason } from '../core/safety/index.ts';
+import { cutPercent } from '../words/index.ts';
+import type { Checked, CheckedGroup } from './checked.ts';
 import { listQuestions, type OpenQuestion } from './list-questions.ts';
-import type { Checked, CheckedGroup } from './run-check.ts';
 
 export interface ToldReason {
   readonly blocks: SaleReason['blocks'];

@@ -1,9 +1,9 @@
-import type { Market, Saying } from '../../contract/index.ts';
-import { saying } from '../saying.ts';
+import type { Market, Saying } from '../contract/index.ts';
+import { saying } from '../contract/index.ts';
 import type { SaleAnswer } from './answer-check.ts';
+import type { Checked } from './checked.ts';
 import { inMarket, judgeSale, marketsOf } from './judge-sale.ts';
 import type { ToldReason } from './list-reasons.ts';
-import type { Checked } from './run-check.ts';
 
 export interface MarketAnswer {
   readonly market: Market;

@@ -1,8 +1,8 @@
 import type { z } from 'zod';
-import type { formulas, Market } from '../../contract/index.ts';
-import { exact, toText } from '../../core/quantity/index.ts';
-import type { CheckedVerdict, MarketCheck, SupplierVerdict } from '../../core/safety/index.ts';
-import { say } from '../../words/index.ts';
+import type { formulas, Market } from '../contract/index.ts';
+import { exact, toText } from '../core/quantity/index.ts';
+import type { CheckedVerdict, MarketCheck, SupplierVerdict } from '../core/safety/index.ts';
+import { say } from '../words/index.ts';
 import type { OpenQuestion } from './list-questions.ts';
 import { whyUnknown } from './list-unknowns.ts';
 import { marketKeysOf } from './unknown-key.ts';

@@ -1,8 +1,8 @@
-import type { Market } from '../../contract/index.ts';
-import { saying } from '../saying.ts';
+import type { Market } from '../contract/index.ts';
+import { saying } from '../contract/index.ts';
 import { answerOf, type SaleAnswer } from './answer-check.ts';
+import type { Checked } from './checked.ts';
 import { listReasons, type ToldReason } from './list-reasons.ts';
-import type { Checked } from './run-check.ts';
 
 export interface SaleJudgement {
   readonly answer: SaleAnswer;

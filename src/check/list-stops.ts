@@ -1,7 +1,7 @@
-import type { Saying } from '../../contract/index.ts';
-import type { ReasonKind } from '../../core/safety/index.ts';
+import type { Saying } from '../contract/index.ts';
+import type { ReasonKind } from '../core/safety/index.ts';
+import type { Checked } from './checked.ts';
 import { listReasons } from './list-reasons.ts';
-import type { Checked } from './run-check.ts';
 
 /** What depends on how much of each is in it. */
 const OF_AMOUNTS: Readonly<Partial<Record<ReasonKind, string>>> = {

@@ -1,5 +1,5 @@
-import type { Market } from '../../contract/index.ts';
-import type { SignedDecision } from '../../storage/index.ts';
+import type { Market } from '../contract/index.ts';
+import type { SignedDecision } from './checked.ts';
 
 /**
  * A question is about one unknown in each of the markets that it was seen for, and its key lists them all:

@@ -1,0 +1,11 @@
+export type { SaleAnswer } from './answer-check.ts';
+export type { Checked, CheckedGroup, KnownReport, OpenedRevision, SignedDecision } from './checked.ts';
+export { isHeardOf } from './is-heard-of.ts';
+export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
+export { judgeSale } from './judge-sale.ts';
+export { listOpened } from './list-opened.ts';
+export { listStops } from './list-stops.ts';
+export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+export { openComposition } from './open-composition.ts';
+export { marketKeysOf } from './unknown-key.ts';
+export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';

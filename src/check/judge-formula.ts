@@ -1,0 +1,116 @@
+import { boundSafetyTables } from '../catalogue/index.ts';
+import type { Market } from '../contract/index.ts';
+import { type CompositionAnswer, checkComposition } from '../core/safety/index.ts';
+import type { Checked, CheckedGroup, KnownReport, OpenedRevision, SignedDecision } from './checked.ts';
+import { baseAsked, findReport, reportAsked } from './find-report.ts';
+import { listUnknowns } from './list-unknowns.ts';
+import { decisionsByKey, standingDecisions } from './unknown-key.ts';
+
+export interface FormulaQuestion {
+  readonly opened: OpenedRevision;
+  readonly markets: readonly Market[];
+  /** The day on which its first unit is taken to be supplied. */
+  readonly today: string;
+  readonly reports: readonly KnownReport[];
+  /** Every decision on the revision, the earliest first. */
+  readonly decisions: readonly SignedDecision[];
+  /** What really went into a batch is judged, not the formula. */
+  readonly isWeighed?: boolean;
+}
+
+/**
+ * A formula against law, IFRA and the assessor's report, for these markets. Markets that different reports cover are
+ * asked apart.
+ */
+export function judgeFormula(question: FormulaQuestion): Checked {
+  const { opened, today, isWeighed = false } = question;
+  const reports = groupByReport(question.reports, opened, question.markets);
+  const everDecided = decisionsByKey(question.decisions);
+  const judge = (decisions: Checked['decisions'], lapsed: Checked['lapsed'] = new Map()): Checked => ({
+    opened,
+    today,
+    groups: reports.map((group) => ({ ...group, answer: askGroup(group, opened, today, decisions) })),
+    decisions,
+    lapsed,
+    everDecided,
+  });
+  const checked = judge(standingDecisions(everDecided));
+  // A decision is upon the formula. That a weighing strays a little reopens nothing; the formula itself is asked apart.
+  const lapsed = isWeighed ? [] : findLapsed(checked);
+  if (lapsed.length === 0) return checked;
+  const gone = new Map(lapsed);
+  return judge(new Map([...checked.decisions].filter(([key]) => !gone.has(key))), gone);
+}
+
+/** Decisions on what is another composition by now. */
+const findLapsed = (checked: Checked): (readonly [string, SignedDecision])[] =>
+  listUnknowns(checked).flatMap(({ key, digest }) => {
+    const decision = checked.decisions.get(key);
+    return decision && digestsOf(decision)[key] !== digest ? [[key, decision] as const] : [];
+  });
+
+const digestsOf = (decision: SignedDecision): Readonly<Record<string, string>> =>
+  JSON.parse(decision.upon) as Record<string, string>;
+
+type Group = Omit<CheckedGroup, 'answer'>;
+
+function groupByReport(
+  reports: readonly KnownReport[],
+  opened: OpenedRevision,
+  markets: readonly Market[],
+): Group[] {
+  const groups = new Map<string, { report: KnownReport | undefined; markets: Market[] }>();
+  for (const market of markets) {
+    const report = findReport(reports, opened, market);
+    const group = groups.get(report?.row.id ?? '');
+    if (group) group.markets.push(market);
+    else groups.set(report?.row.id ?? '', { report, markets: [market] });
+  }
+  return [...groups.values()];
+}
+
+function askGroup(
+  { report, markets }: Group,
+  opened: OpenedRevision,
+  today: string,
+  decisions: Checked['decisions'],
+): CompositionAnswer {
+  const { use, category, bodyPart, productType, minAgeMonths } = opened.details;
+  const baseId = report && baseAsked(report, opened);
+  return checkComposition(boundSafetyTables(), {
+    markets,
+    use,
+    category,
+    firstSupplied: today,
+    ...(bodyPart !== '' && { bodyPart }),
+    ...(productType !== '' && { productType }),
+    ...(minAgeMonths !== null && { minAgeMonths }),
+    contributions: opened.contributions,
+    materials: opened.expanded.materials.map(({ materialId, percent }) => ({
+      materialId,
+      name: opened.materials.get(materialId)?.name ?? '',
+      percent,
+    })),
+    report: report ? reportAsked(report, opened) : null,
+    supplierLimits: supplierLimitsOf(opened),
+    ...(baseId !== undefined && { baseId }),
+    ...(opened.formula.kind === 'mixture' && { scentId: opened.formula.id }),
+    decisions: [...decisions].map(([unknownKey, decision]) => ({
+      unknownKey,
+      isAccepted: decision.verdict === 'accepted',
+      decidedBy: decision.person_name,
+      decidedOn: decision.happened_at,
+      reason: decision.reason,
+    })),
+  });
+}
+
+/** A supplier's paper speaks of the finished product: a base is diluted before it is sold. */
+const supplierLimitsOf = ({ formula, materials }: OpenedRevision) =>
+  formula.kind === 'base'
+    ? []
+    : [...materials].flatMap(([materialId, { supplierMostPercent, supplierPaper }]) =>
+        supplierMostPercent === null
+          ? []
+          : [{ materialId, mostPercent: supplierMostPercent, source: supplierPaper }],
+      );

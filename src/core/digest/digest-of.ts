@@ -1,0 +1,6 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { canonicalJson } from './canonical-json.ts';
+
+/** SHA-256 (FIPS 180-4) of the canonical text, in hexadecimal: short, so that it can be kept and compared. The same on the server and in a browser. */
+export const digestOf = (value: unknown): string => bytesToHex(sha256(utf8ToBytes(canonicalJson(value))));

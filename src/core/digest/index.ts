@@ -1,0 +1,2 @@
+export { canonicalJson } from './canonical-json.ts';
+export { digestOf } from './digest-of.ts';
