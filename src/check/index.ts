@@ -1,4 +1,5 @@
 export type { SaleAnswer } from './answer-check.ts';
+export { type CheckFacts, checkDraft, type FormulaDraft, type ReadFacts, readFacts } from './check-draft.ts';
 export type { Checked, CheckedGroup, KnownReport, OpenedRevision, SignedDecision } from './checked.ts';
 export { isHeardOf } from './is-heard-of.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import * as f from './fields.ts';
 import { route } from './route.ts';
+import { material } from './stock.ts';
 
 export const lineInput = z.strictObject({
   stage: f.name,
@@ -191,7 +192,46 @@ export const reportDetails = z.strictObject({
     .max(300),
 });
 
+/** Everything that a check of a formula hangs on but its lines: with these a page answers while somebody types. */
+export const checkFacts = z.object({
+  formula: z.object({ id: f.id, name: z.string(), kind: z.string() }),
+  /** The latest revision; its number is the next one's where nothing is written yet. */
+  revision: z.object({ id: f.id, number: z.number() }),
+  today: f.date,
+  sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
+  /** Of each other formula its lines for sale, and its newest ones, which a trial is tried out with. */
+  bases: z.array(
+    z.object({
+      formulaId: f.id,
+      name: z.string(),
+      inForce: z.array(lineInput),
+      newest: z.array(lineInput),
+    }),
+  ),
+  materials: z.array(material),
+  reports: z.array(z.object({ id: f.id, details: reportDetails })),
+  /** On the latest revision, the earliest first. */
+  decisions: z.array(
+    z.object({
+      entryId: f.id,
+      key: z.string(),
+      verdict: decisionVerdict,
+      reason: z.string(),
+      /** Digests by the key of each market's unknown. */
+      upon: z.record(z.string(), z.string()),
+      by: z.string(),
+      at: f.instant,
+    }),
+  ),
+});
+
 export const formulaRoutes = {
+  getCheckFacts: route({
+    method: 'GET',
+    path: '/api/formulas/:id/check-facts',
+    summary: 'What the check of a formula hangs on besides its lines',
+    output: checkFacts,
+  }),
   listFormulas: route({
     method: 'GET',
     path: '/api/formulas',

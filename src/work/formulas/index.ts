@@ -2,6 +2,7 @@ import type { UseCases } from '../use-case.ts';
 import { checkRevision } from './check-revision.ts';
 import { decideUnknown } from './decide-unknown.ts';
 import { getFormula, getRevision, listFormulas } from './formula-view.ts';
+import { getCheckFacts } from './get-check-facts.ts';
 import { attachReportFile, getReportFile } from './report-file.ts';
 import { listReports } from './report-view.ts';
 import { saveFormula } from './save-formula.ts';
@@ -24,6 +25,7 @@ export const formulaUseCases = {
   getRevision,
   saveRevision,
   checkRevision,
+  getCheckFacts,
   decideUnknown,
   listReports,
   saveReport,
@@ -36,6 +38,7 @@ export const formulaUseCases = {
   | 'getRevision'
   | 'saveRevision'
   | 'checkRevision'
+  | 'getCheckFacts'
   | 'decideUnknown'
   | 'listReports'
   | 'saveReport'
