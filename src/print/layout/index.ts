@@ -5,8 +5,27 @@ export {
   type RecordedStep,
   type StruckEntry,
 } from './batch-record.ts';
+export type { BarWidths, CodeMaker, QrSquares } from './code-maker.ts';
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
 export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
+export {
+  type Artwork,
+  type CodeWish,
+  type DesignPiece,
+  LABEL_ELEMENTS,
+  type LabelDesign,
+  type LabelElementKey,
+  type LabelPiece,
+  type LabelWording,
+  type LeafletDesign,
+  type LetterLimits,
+  MOVABLE_ELEMENTS,
+  type MovableElement,
+  type PieceCode,
+  type PieceText,
+  type PrintMarket,
+  type TextIn,
+} from './label-design.ts';
 export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
 export { layoutLabelSheet, MOST_COPIES } from './label-sheet.ts';
 export { labelToSvg } from './label-to-svg.ts';
@@ -16,6 +35,7 @@ export type { FaceSize } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
 export type { Paper, PaperCell, PaperColumn, PaperTable } from './paper.ts';
 export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
+export type { LayoutTools, PieceLayout } from './piece-layout.ts';
 export {
   type Box,
   type Page,
@@ -28,5 +48,8 @@ export {
   type Tone,
   toneColour,
 } from './placed.ts';
+export type { PrintRules } from './print-rules.ts';
 export type { SheetHeading } from './sheet-frame.ts';
+export type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
+export type { Surface, SurfaceRole } from './surface.ts';
 export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';
