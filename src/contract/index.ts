@@ -1,3 +1,4 @@
+import { complaintRoutes } from './complaints.ts';
 import { fillingRoutes } from './filling.ts';
 import { formulaRoutes } from './formulas.ts';
 import { makingRoutes } from './making.ts';
@@ -15,9 +16,11 @@ export const routes = {
   ...makingRoutes,
   ...fillingRoutes,
   ...traceRoutes,
+  ...complaintRoutes,
 };
 export type RouteName = keyof typeof routes;
 
+export * as complaints from './complaints.ts';
 export type { Amount, Market, Saying, Stamp } from './fields.ts';
 export * as fields from './fields.ts';
 export * as filling from './filling.ts';

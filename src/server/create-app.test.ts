@@ -320,7 +320,17 @@ async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string,
   const order = await buildOrder(shop, made.product, 2);
   await shop.get('reserveOrder', { params: { id: order } });
   const [report] = await shop.get('listReports');
+  const complaint = await shop.get('enterComplaint', {
+    body: {
+      productId: made.product,
+      runId: run,
+      receivedOn: '2026-11-26',
+      details: { kind: 'smell-or-look', said: 'It smells of nothing.', effect: 'none' },
+    },
+  });
   return {
+    complaints: complaint.id,
+    products: made.product,
     'filling-runs': run,
     'label-prints': print.id,
     formulas: made.mixture,

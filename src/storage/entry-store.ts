@@ -46,6 +46,21 @@ export const hashEntry = (row: Omit<EntryRow, 'hash'>): string =>
 export const findEntry = (db: Kysely<Database>, id: string): Promise<EntryRow | undefined> =>
   db.selectFrom('entry').selectAll().where('id', '=', id).executeTakeFirst();
 
+/** What was written of these kinds, in the order in which it was written. */
+export const listEntriesOf = (db: Kysely<Database>, kinds: readonly string[]): Promise<EntryRow[]> =>
+  db.selectFrom('entry').selectAll().where('kind', 'in', kinds).orderBy('seq').execute();
+
+/** When the last entry was written: how old the data is. Before the first there is none. */
+export async function lastWrittenAt(db: Kysely<Database>): Promise<string | undefined> {
+  const row = await db
+    .selectFrom('entry')
+    .select('recorded_at')
+    .orderBy('seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row?.recorded_at;
+}
+
 export interface ChainEnd {
   readonly seq: number;
   readonly hash: string;

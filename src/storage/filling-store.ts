@@ -52,6 +52,12 @@ export async function findRun(db: Reader, id: string): Promise<RunHead | undefin
   return row && runOf(row);
 }
 
+/** Every run that filled this product, the newest first. */
+export async function listRunsOfProduct(db: Reader, productId: string): Promise<RunHead[]> {
+  const rows = await selectRuns(db).where('filling_run.product_id', '=', productId).execute();
+  return rows.map(runOf);
+}
+
 /** The newest runs, and every older one that waits for its release. */
 export async function listRunsAtHand(db: Reader, newest: number): Promise<RunHead[]> {
   const latest = await selectRuns(db).limit(newest).execute();

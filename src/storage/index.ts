@@ -1,3 +1,10 @@
+export {
+  type AttachmentLinkRow,
+  insertAttachment,
+  insertAttachmentLink,
+  type LinkedAttachment,
+  listLinkedAttachments,
+} from './attachment-link-store.ts';
 export { type BackupFile, datedName, ownBackupFolder, writeBackup } from './backup.ts';
 export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from './backup-store.ts';
 export {
@@ -41,6 +48,16 @@ export {
 export { canonicalJson, sha256 } from './canonical.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
+  type ComplaintRow,
+  findComplaint,
+  insertComplaint,
+  insertComplaintWord,
+  listComplaints,
+  listComplaintWords,
+  type SignedComplaint,
+  type SignedComplaintWord,
+} from './complaint-store.ts';
+export {
   type CustomerRow,
   findCustomer,
   insertCustomer,
@@ -62,6 +79,8 @@ export {
   type EntryRow,
   findEntry,
   hashEntry,
+  lastWrittenAt,
+  listEntriesOf,
   readChainEnd,
 } from './entry-store.ts';
 export { eraseOrdersText } from './erase-orders-text.ts';
@@ -85,6 +104,7 @@ export {
   listRunCloses,
   listRunStates,
   listRunsAtHand,
+  listRunsOfProduct,
   nextWeightNumber,
   type ReleaseRow,
   type RunCloseRow,
@@ -171,6 +191,17 @@ export {
   retainedPlaceId,
   shelfPlaceId,
 } from './place-store.ts';
+export {
+  findPointOfDeparture,
+  findProductFile,
+  insertPointOfDeparture,
+  insertProductFile,
+  listPointsOfDeparture,
+  type PointOfDepartureRow,
+  type ProductFileRow,
+  updatePointOfDeparture,
+  updateProductFile,
+} from './product-file-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export { type RowHashes, RowStory } from './record-rows.ts';
 export {
@@ -206,6 +237,7 @@ export {
 } from './revision-store.ts';
 export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
+export { listSold, type SoldTins } from './sold-store.ts';
 export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';
 export {
   findLotIdsLike,

@@ -58,6 +58,7 @@ export const THING_KEYS: Readonly<Record<string, readonly string[]>> = {
   order_line: ['id'],
   product_file: ['product_id'],
   label_design: ['product_id'],
+  point_of_departure: ['id'],
   label_sheet: ['id'],
 };
 
@@ -85,6 +86,7 @@ const NAMED_BY: Readonly<Record<string, string>> = {
   report: 'reference',
   customer_order: 'number',
   label_sheet: 'name',
+  point_of_departure: 'name',
 };
 
 export const rowKey = (table: string, row: RecordRow): string =>

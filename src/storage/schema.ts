@@ -59,6 +59,7 @@ export interface Database {
   customer_order: CustomerOrderTable;
   order_line: OrderLineTable;
   product_file: ProductFileTable;
+  point_of_departure: PointOfDepartureTable;
   label_design: LabelDesignTable;
   label_sheet: LabelSheetTable;
   backup_made: BackupMadeTable;
@@ -347,6 +348,8 @@ export interface ComplaintWordTable {
   complaint_id: string;
   state: string;
   said: string;
+  /** JSON: what it counts as from now on; null: as before. */
+  judged: string | null;
 }
 
 /** What became of printed labels, counted by hand. */
@@ -562,6 +565,16 @@ export interface OrderLineTable {
 /** What a person wrote for the product information file. */
 export interface ProductFileTable {
   product_id: string;
+  /** JSON of contract/product-files. */
+  details: string;
+  version: number;
+}
+
+/** From which dose of a substance its margin of safety is reckoned, as a person typed it in. */
+export interface PointOfDepartureTable {
+  id: string;
+  /** Of the substance. */
+  name: string;
   /** JSON of contract/product-files. */
   details: string;
   version: number;

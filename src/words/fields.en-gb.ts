@@ -1,3 +1,4 @@
+import { complaintWords } from './pages/complaints.en-gb.ts';
 import { fillingWords, labelWords } from './pages/filling.en-gb.ts';
 import { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 import { makingWords } from './pages/making.en-gb.ts';
@@ -250,4 +251,15 @@ export const fieldWords: Readonly<Record<string, string>> = {
   market: labelWords.market,
   copies: labelWords.copies,
   substance: checkWords.substance,
+
+  // Customers' words on products.
+  runId: complaintWords.batch,
+  receivedOn: complaintWords.receivedOn,
+  said: complaintWords.said,
+  effect: complaintWords.effect,
+  marks: complaintWords.marks,
+  'marks[]': 'mark',
+  happenedIn: complaintWords.happenedIn,
+  state: complaintWords.state,
+  judged: complaintWords.judged,
 };

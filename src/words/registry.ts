@@ -1,5 +1,6 @@
 import type { ProblemWords } from './problem-words.ts';
 import { cliProblems } from './problems/cli.en-gb.ts';
+import { complaintProblems } from './problems/complaints.en-gb.ts';
 import { costProblems } from './problems/cost.en-gb.ts';
 import { fillingProblems } from './problems/filling.en-gb.ts';
 import { formulaProblems } from './problems/formula.en-gb.ts';
@@ -18,6 +19,7 @@ import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workOrdersProblems } from './problems/work-orders.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
+import { complaintSayings } from './sayings/complaints.en-gb.ts';
 import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
@@ -31,6 +33,7 @@ import { traceSayings } from './sayings/trace.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
+  complaints: complaintProblems,
   filling: fillingProblems,
   formula: formulaProblems,
   stock: stockProblems,
@@ -53,6 +56,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 };
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  complaints: complaintSayings,
   formulas: formulaSayings,
   keeping: keepingSayings,
   trace: traceSayings,

@@ -1,4 +1,5 @@
 import type { RouteName } from '../contract/index.ts';
+import { complaintUseCases } from './complaints/index.ts';
 import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
@@ -30,6 +31,7 @@ export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'g
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = noteRequests({
   ...keepingUseCases,
+  ...complaintUseCases,
   ...fillingUseCases,
   ...formulaUseCases,
   ...makingUseCases,

@@ -33,6 +33,7 @@ async function makeRecords(db: Kysely<never>): Promise<void> {
     complaint_id: '-> complaint.id',
     state: 'text',
     said: 'text',
+    judged: 'text?',
   });
   await makeTable(db, 'label_count', ['entry_id'], {
     entry_id: '-> entry.id',
@@ -62,6 +63,12 @@ async function makeThings(db: Kysely<never>): Promise<void> {
   });
   await makeTable(db, 'label_design', ['product_id'], {
     product_id: '-> product.id',
+    details: 'text',
+    version: 'integer',
+  });
+  await makeTable(db, 'point_of_departure', ['id'], {
+    id: 'text',
+    name: 'text',
     details: 'text',
     version: 'integer',
   });

@@ -1,3 +1,4 @@
+import { complaintRoutes } from './complaints/complaint-routes.ts';
 import { formulaRoutes } from './formulas/formula-routes.ts';
 import { makingRoutes } from './making/making-routes.ts';
 import { materialRoutes } from './materials/material-routes.ts';
@@ -17,4 +18,5 @@ export const pageRoutes = [
   ...workshopRoutes,
   ...formulaRoutes,
   ...makingRoutes,
+  ...complaintRoutes,
 ];

@@ -16,7 +16,7 @@ export const ROOMS: readonly Room[] = [
   { name: room.shelf, to: '/shelf', alsoAt: ['/materials'] },
   { name: room.making, to: '/making', alsoAt: ['/filling'] },
   { name: room.labels, to: '/labels', alsoAt: [] },
-  { name: room.trace, to: '/trace', alsoAt: [] },
+  { name: room.trace, to: '/trace', alsoAt: ['/complaints'] },
 ];
 
 /** Quieter than the rest: nobody needs it at eight in the morning. */

@@ -1,10 +1,11 @@
 import { Link, useParams } from '@tanstack/react-router';
-import { partWords, sayDate, traceWords } from '../../../words/index.ts';
+import { complaintWords, partWords, sayDate, traceWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { ShowWorking } from '../../parts/show-working.tsx';
@@ -37,6 +38,13 @@ const TraceView = ({ trace }: { readonly trace: Trace }) => (
     title={traceWords.titleOf(trace.lot.number)}
     says={<Sentence saying={trace.sentence} />}
     above={`${trace.lot.number} ${trace.lot.itemName}`}
+    actions={
+      trace.lot.itemKind === 'product' && (
+        <LinkButton to={`/complaints/new?product=${trace.lot.itemId}&run=${trace.lot.fillingRunId}`}>
+          {complaintWords.add}
+        </LinkButton>
+      )
+    }
   >
     <Figures>
       <Figure label={traceWords.sent} value={trace.unitsSent} />

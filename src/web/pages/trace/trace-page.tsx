@@ -1,9 +1,10 @@
 import { Link, useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { traceWords } from '../../../words/index.ts';
+import { complaintWords, traceWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { Field } from '../../parts/field.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { Page } from '../../shell/page.tsx';
@@ -34,7 +35,12 @@ export function TracePage() {
     setEntered(like.trim() !== '');
   };
   return (
-    <Page title={traceWords.title} says={traceWords.says} isNarrow>
+    <Page
+      title={traceWords.title}
+      says={traceWords.says}
+      actions={<LinkButton to="/complaints">{complaintWords.title}</LinkButton>}
+      isNarrow
+    >
       <form onSubmit={enter}>
         <Field
           label={traceWords.search}
