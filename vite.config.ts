@@ -12,5 +12,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    // The largest is the check with its published tables, fetched once somebody types a recipe.
+    chunkSizeWarningLimit: 700,
   },
 });

@@ -2,11 +2,11 @@ import { useState } from 'react';
 
 /**
  * What a form holds while somebody types: `set('name')` is the field's change handler. `isChanged`: it differs from what
- * the form began with (for `useUnsaved`).
+ * the form began with (for `useUnsaved`). `typed`: what was typed already on another page.
  */
-export function useDraft<Draft extends object>(first: Draft) {
+export function useDraft<Draft extends object>(first: Draft, typed: Draft = first) {
   const [began, setBegan] = useState(first);
-  const [draft, setDraft] = useState(first);
+  const [draft, setDraft] = useState(typed);
   const set =
     <Key extends keyof Draft>(key: Key) =>
     (value: Draft[Key]) =>

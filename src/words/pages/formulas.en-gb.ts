@@ -37,6 +37,10 @@ export const formulaWords = {
   total: 'Together',
   addLine: 'Add a line',
   newMaterial: 'Enter a new material',
+  liveTitle: 'What the check says so far',
+  liveNone: 'Type what goes in and how much: the check answers here at every key.',
+  liveWhole: 'The whole check, with what is open, follows once it is saved.',
+  fromTry: 'With the amounts that were tried out; nothing is kept until you save.',
   noMaterial: 'No material is entered yet: enter the first one here; its papers can follow.',
   addStep: 'Add a step',
   lineOf: (number: number) => `Line ${number}`,
@@ -89,6 +93,12 @@ export const checkWords = {
   title: (name: string) => `Check: ${name}`,
   soft: (number: number) =>
     `Revision ${number}. Judged on the most that each material may hold. The assessor decides; this page prepares.`,
+  asTyped:
+    'As typed, not saved. Judged on the most that each material may hold. The assessor decides; this page prepares.',
+  tryTitle: 'Try other amounts',
+  trySoft: 'The answer follows at every key. Nothing is kept until the recipe is changed.',
+  tryKeep: 'Change the recipe so',
+  tryBack: 'Back to what is written',
   market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union' },
   judgedFor: (products: readonly string[]) =>
     products.length === 0
@@ -135,7 +145,11 @@ export const checkWords = {
   noRule: (count: number, isMore: boolean) =>
     `${count === 1 ? 'One' : sayDecimal(count)} ${isMore ? 'more ' : ''}${count === 1 ? 'substance has' : 'substances have'} no rule in the tables.`,
   noRuleTitle: 'No rule in the tables',
-  sum: (share: string) => `Phototoxic oils together: ${share} of 1`,
+  farBelow: (count: number) =>
+    count === 1
+      ? 'One substance lies below a tenth of its limit.'
+      : `${sayDecimal(count)} lie below a tenth of their limits.`,
+  sum: (market: string, share: string) => `Phototoxic oils together, ${market}: ${share} of 1`,
   onLabel: 'On the label',
   names: (list: string) =>
     list === ''

@@ -1,6 +1,8 @@
 import { useParams } from '@tanstack/react-router';
-import { useState } from 'react';
-import { checkWords, formulaWords } from '../../../words/index.ts';
+import { type ReactNode, useMemo, useState } from 'react';
+import type { Market } from '../../../contract/index.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { checkWords, formulaWords, sayProblem } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -16,6 +18,8 @@ import { LimitTable } from './limit-table.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
 import { ReportLink } from './report-link.tsx';
+import { draftLines, type TriedLines, TryAmounts } from './try-amounts.tsx';
+import { useLiveCheck } from './use-live-check.ts';
 
 export function CheckPage() {
   const { id } = useParams({ from: '/formulas/$id/check' });
@@ -39,22 +43,47 @@ function CheckOf({ formula, revision }: Props) {
     { params: { id: revision.id }, query: markets === '' ? {} : { markets } },
     { keepsLast: true },
   );
+  const [tried, setTried] = useState<TriedLines>(revision.lines);
+  const live = useTried(formula.id, revision, tried, markets);
   return (
     <Loaded read={read} title={checkWords.title(formula.name)}>
-      {(check) => (
-        <Page
-          title={checkWords.title(formula.name)}
-          says={<Sentence saying={check.sentence} />}
-          soft={checkWords.soft(revision.number)}
-          actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
-        >
-          <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
-          <CheckView check={check} formulaId={formula.id} />
-        </Page>
-      )}
+      {(written) => {
+        const check = live?.ok ? live.value : written;
+        return (
+          <Page
+            title={checkWords.title(formula.name)}
+            says={<Sentence saying={check.sentence} />}
+            soft={live?.ok ? checkWords.asTyped : checkWords.soft(revision.number)}
+            actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
+          >
+            <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
+            {live && !live.ok && <TriedProblems problems={live.problems} />}
+            <CheckView check={check} formulaId={formula.id} isTyped={live?.ok ?? false}>
+              <TryAmounts formulaId={formula.id} written={revision.lines} tried={tried} onTry={setTried} />
+            </CheckView>
+          </Page>
+        );
+      }}
     </Loaded>
   );
 }
+
+/** undefined while the amounts are those that are written: then the workshop's own answer stands. */
+function useTried(formulaId: string, revision: Props['revision'], tried: TriedLines, markets: string) {
+  const draft = useMemo(
+    () => (tried === revision.lines ? null : { ...revision.details, lines: draftLines(tried) }),
+    [revision, tried],
+  );
+  const asked = useMemo(() => (markets === '' ? [] : (markets.split(',') as Market[])), [markets]);
+  return useLiveCheck(formulaId, draft, asked);
+}
+
+/** Read out without taking the focus from the field that is being typed in. */
+const TriedProblems = ({ problems }: { readonly problems: readonly Problem[] }) => (
+  <p role="status">
+    <State kind="watch">{problems.map((each) => sayProblem(each).says).join(' ')}</State>
+  </p>
+);
 
 /** What only has to be decided, or seen, does not look like what stops it. */
 const STATES: Readonly<Record<string, 'ready' | 'watch'>> = {
@@ -67,9 +96,13 @@ const STATES: Readonly<Record<string, 'ready' | 'watch'>> = {
 interface ViewProps {
   readonly check: Check;
   readonly formulaId: string;
+  /** Not written yet: then there is nothing to decide upon. */
+  readonly isTyped: boolean;
+  /** First beside the limits. */
+  readonly children: ReactNode;
 }
 
-const CheckView = ({ check, formulaId }: ViewProps) => (
+const CheckView = ({ check, formulaId, isTyped, children }: ViewProps) => (
   <div className={styles.columns}>
     <div className={styles.column}>
       {check.reasons.length > 0 && (
@@ -83,18 +116,9 @@ const CheckView = ({ check, formulaId }: ViewProps) => (
           ))}
         </ul>
       )}
-      {check.markets.map((market) => (
-        <Card
-          key={market.market}
-          title={`${checkWords.market[market.market]}: ${checkWords.limits.toLowerCase()}`}
-          isFlush
-        >
-          <LimitTable market={market} questions={check.open} />
-        </Card>
-      ))}
-    </div>
-    <div className={styles.column}>
-      <OpenQuestions check={check} />
+      <Card title={checkWords.limits} isFlush>
+        <LimitTable check={check} />
+      </Card>
       <Card title={checkWords.onLabel}>
         {check.markets.map((market) => (
           <p key={market.market}>
@@ -104,6 +128,10 @@ const CheckView = ({ check, formulaId }: ViewProps) => (
         ))}
       </Card>
       <ReportCard check={check} formulaId={formulaId} />
+    </div>
+    <div className={styles.column}>
+      <div className={styles.first}>{children}</div>
+      <OpenQuestions check={check} isTyped={isTyped} />
       <p className="soft small">{checkWords.advice}</p>
     </div>
   </div>

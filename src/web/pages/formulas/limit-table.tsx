@@ -8,63 +8,109 @@ import { Table } from '../../parts/table.tsx';
 import styles from './check.module.css';
 import type { Check } from './check.ts';
 import { closestFirst, shareOfLimit } from './limit-share.ts';
+import { mergeMarkets, type SharedVerdict } from './merge-markets.ts';
 import { QuestionState } from './question-state.tsx';
 
-type Market = Check['markets'][number];
-export type Verdict = Market['verdicts'][number];
+export type Verdict = SharedVerdict;
 
 interface Props {
-  readonly market: Market;
-  readonly questions: Check['open'];
+  readonly check: Check;
 }
 
-/** Each limited substance as a bar against its limit, the closest first; what has no rule stands quietly below. */
-export function LimitTable({ market, questions }: Props) {
-  const ruled = closestFirst(market.verdicts.filter((row) => row.verdict !== 'no-rule')).map(
-    (row, index) => ({
-      ...row,
-      key: `${index} ${row.name}`,
-    }),
-  );
-  const unruled = market.verdicts.filter((row) => row.verdict === 'no-rule');
+/** Below a tenth of its limit nothing comes close, and it stands quietly below (common practice, no source). */
+const FAR_BELOW = '10';
+
+const isFarBelow = ({ verdict, limitPercent, mostPercent, certificates }: Verdict): boolean =>
+  verdict === 'within' &&
+  certificates.length === 0 &&
+  limitPercent !== null &&
+  !exact(limitPercent).isZero() &&
+  exact(mostPercent).times(FAR_BELOW).lt(limitPercent);
+
+/** Each limited substance as a bar against its limit, the closest first; what is far below, or has no rule, quietly after. */
+export function LimitTable({ check }: Props) {
+  const merged = mergeMarkets(check);
+  const ruled = closestFirst(merged.filter((row) => row.verdict !== 'no-rule'));
+  const close = ruled.filter((row) => !isFarBelow(row));
+  const far = ruled.filter(isFarBelow);
+  const unruled = merged.filter((row) => row.verdict === 'no-rule');
+  const rows = { check, ruled };
   return (
     <>
-      {ruled.length === 0 ? (
-        <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>
-      ) : (
-        <Table
-          caption={checkWords.limits}
-          isCaptionHidden
-          rows={ruled}
-          keyOf={(row) => row.key}
-          columns={[
-            {
-              head: checkWords.substance,
-              cell: (row) => (
-                <Substance row={row} rules={ruled.filter((other) => other.name === row.name).length} />
-              ),
-            },
-            { head: checkWords.share, cell: (row) => <Share row={row} questions={questions} /> },
-            { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
-          ]}
-        />
+      {ruled.length === 0 && <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>}
+      {close.length > 0 && <Rows {...rows} rows={close} />}
+      {check.markets.map(
+        ({ market, sumOfShares }) =>
+          sumOfShares !== null && (
+            <p key={market} className={styles.none}>
+              {checkWords.sum(checkWords.market[market], sayDecimal(cutPercent(sumOfShares, [1])))}
+            </p>
+          ),
       )}
-      {market.sumOfShares !== null && (
-        <p className={styles.share}>{checkWords.sum(sayDecimal(cutPercent(market.sumOfShares, [1])))}</p>
+      {far.length > 0 && (
+        <Disclosure title={checkWords.farBelow(far.length)}>{() => <Rows {...rows} rows={far} />}</Disclosure>
       )}
       {unruled.length > 0 && (
         <Disclosure title={checkWords.noRule(unruled.length, ruled.length > 0)}>
-          {() => <p>{unruled.map((row) => `${row.name} ${cutPercent(row.mostPercent)} %`).join(', ')}</p>}
+          {() => (
+            <p>
+              {unruled
+                .map((row) => `${row.name} ${cutPercent(row.mostPercent)} %${inWhich(row, check)}`)
+                .join(', ')}
+            </p>
+          )}
         </Disclosure>
       )}
     </>
   );
 }
 
+/** Where not every market that was asked says so. */
+const inWhich = ({ markets }: Verdict, check: Check): string =>
+  markets.length === check.markets.length
+    ? ''
+    : ` (${markets.map((market) => checkWords.market[market]).join(', ')})`;
+
+interface RowsProps extends Props {
+  readonly ruled: readonly Verdict[];
+  readonly rows: readonly Verdict[];
+}
+
+const Rows = ({ check, ruled, rows }: RowsProps) => (
+  <Table
+    caption={checkWords.limits}
+    isCaptionHidden
+    rows={rows}
+    keyOf={(row) => row.key}
+    columns={[
+      {
+        head: checkWords.substance,
+        cell: (row) => <Substance row={row} rules={rulesOn(row, ruled)} markets={inWhich(row, check)} />,
+      },
+      { head: checkWords.share, cell: (row) => <Share row={row} questions={check.open} /> },
+      { head: checkWords.decidedBy, cell: (row) => <DecidedBy row={row} /> },
+    ]}
+  />
+);
+
+/** How many rules of one market speak of the same substance. */
+const rulesOn = (row: Verdict, ruled: readonly Verdict[]): number =>
+  ruled.filter(
+    (other) => other.name === row.name && other.markets.some((market) => row.markets.includes(market)),
+  ).length;
+
+interface SubstanceProps {
+  readonly row: Verdict;
+  readonly rules: number;
+  /** ' (Northern Ireland)', or nothing where all say so. */
+  readonly markets: string;
+}
+
 /** A substance stands in one line for each rule that it falls under: by whose rule is said beside its name. */
-const Substance = ({ row, rules }: { readonly row: Verdict; readonly rules: number }) => (
+const Substance = ({ row, rules, markets }: SubstanceProps) => (
   <>
     <strong>{row.name}</strong>
+    {markets}
     {rules > 1 && <span className="small"> {checkWords.oneRuleOf(ruleOf(row), rules)}</span>}
     <br />
     <span className={`soft small ${styles.detail}`}>

@@ -14,8 +14,14 @@ import { DecideQuestion } from './decide-question.tsx';
 import { type Question, questionAnchor } from './question-state.tsx';
 import { SaidDecision } from './said-decision.tsx';
 
+interface ListProps {
+  readonly check: Check;
+  /** Of what is typed and not written nothing can be decided. */
+  readonly isTyped: boolean;
+}
+
 /** What no source tells: each is decided once for this revision, by a named person with a reason. */
-export function OpenQuestions({ check }: { readonly check: Check }) {
+export function OpenQuestions({ check, isTyped }: ListProps) {
   const [asked, setAsked] = useState<Question | null>(null);
   return (
     <>
@@ -23,7 +29,7 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
         <List rows={check.open} keyOf={(question) => question.key} empty={checkWords.noneOpen}>
           {(question) => (
             <div id={questionAnchor(check.open, question.key)} className={styles.question}>
-              <QuestionView question={question} onDecide={() => setAsked(question)} />
+              <QuestionView question={question} onDecide={isTyped ? null : () => setAsked(question)} />
             </div>
           )}
         </List>
@@ -42,7 +48,8 @@ export function OpenQuestions({ check }: { readonly check: Check }) {
 
 interface Props {
   readonly question: Question;
-  readonly onDecide: () => void;
+  /** null: not now. */
+  readonly onDecide: (() => void) | null;
 }
 
 const QuestionView = ({ question, onDecide }: Props) => (
@@ -68,19 +75,21 @@ const QuestionView = ({ question, onDecide }: Props) => (
     )}
     {question.lapsed && <Lapsed decision={question.lapsed} />}
     {question.earlier.length > 0 && <Earlier decisions={question.earlier} />}
-    <ListFoot>
-      <span />
-      <Button
-        label={
-          question.decided
-            ? checkWords.changeTitle(question.substance)
-            : checkWords.decideTitle(question.substance)
-        }
-        onPress={onDecide}
-      >
-        {question.decided ? checkWords.change : checkWords.decide}
-      </Button>
-    </ListFoot>
+    {onDecide && (
+      <ListFoot>
+        <span />
+        <Button
+          label={
+            question.decided
+              ? checkWords.changeTitle(question.substance)
+              : checkWords.decideTitle(question.substance)
+          }
+          onPress={onDecide}
+        >
+          {question.decided ? checkWords.change : checkWords.decide}
+        </Button>
+      </ListFoot>
+    )}
   </>
 );
 

@@ -66,16 +66,20 @@ export function withMaterial(lines: readonly DraftLine[], id: string): DraftLine
     : [...lines, { ...emptyLine(lines.at(-1)?.stage ?? 'Melt'), item }];
 }
 
+/** Lines as they are written, each a row of its own. */
+export const linesFrom = (lines: readonly Details['lines'][number][]): DraftLine[] =>
+  lines.map(({ stage, itemKind, itemId, grams }) => ({
+    key: newKey(),
+    stage,
+    item: `${itemKind}:${itemId}`,
+    grams,
+  }));
+
 /** The form's first state: the latest revision, or one empty line. */
 export function draftOf(formula: Formula): RecipeDraft {
   const details = formula.latest?.details;
   return {
-    lines: details?.lines.map((line) => ({
-      key: newKey(),
-      stage: line.stage,
-      item: `${line.itemKind}:${line.itemId}`,
-      grams: line.grams,
-    })) ?? [emptyLine('Melt')],
+    lines: details ? linesFrom(details.lines) : [emptyLine('Melt')],
     steps:
       details?.steps.map((step) => ({
         ...step,
@@ -132,7 +136,9 @@ export function detailsOf(draft: RecipeDraft): Details {
   };
 }
 
-const gramsOf = (line: DraftLine) => {
+type WithGrams = Pick<DraftLine, 'grams'>;
+
+const gramsOf = (line: WithGrams) => {
   const read = readDecimal(line.grams, 'grams');
   return read.ok && read.value.gt(0) ? read.value : exact(0);
 };
@@ -140,7 +146,7 @@ const gramsOf = (line: DraftLine) => {
 export const totalGrams = (draft: RecipeDraft): string => toText(sumOf(draft.lines.map(gramsOf)));
 
 /** As typed so far, for the eye; the kept percents are worked out at the workshop from the same grams. */
-export function percentOf(line: DraftLine, draft: RecipeDraft): string {
+export function percentOf(line: WithGrams, draft: { readonly lines: readonly WithGrams[] }): string {
   const total = sumOf(draft.lines.map(gramsOf));
   return total.isZero() ? '' : toText(roundPercent(gramsOf(line).times(100).div(total)));
 }

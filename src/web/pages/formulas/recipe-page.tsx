@@ -1,5 +1,5 @@
 import { useNavigate, useParams } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { formulaWords, partWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
@@ -15,7 +15,10 @@ import { Page } from '../../shell/page.tsx';
 import { NewMaterialDialog } from '../materials/new-material-dialog.tsx';
 import type { Formula } from './formula.ts';
 import { JudgedFields } from './judged-fields.tsx';
-import { detailsOf, draftOf, withMaterial } from './recipe-draft.ts';
+import { dropProposal, readProposal } from './proposal.ts';
+import styles from './recipe.module.css';
+import { RecipeCheck } from './recipe-check.tsx';
+import { detailsOf, draftOf, linesFrom, withMaterial } from './recipe-draft.ts';
 import { RecipeLines } from './recipe-lines.tsx';
 import { RecipeSteps } from './recipe-steps.tsx';
 
@@ -44,7 +47,14 @@ interface Props {
 }
 
 function RecipeForm({ formula, formulas, materials }: Props) {
-  const { draft, set, isChanged } = useDraft(draftOf(formula));
+  const [proposed] = useState(() => readProposal(formula.id));
+  // It comes through a reload, and is gone once the form is left.
+  useEffect(() => () => dropProposal(formula.id), [formula.id]);
+  const first = draftOf(formula);
+  const { draft, set, isChanged } = useDraft(
+    first,
+    proposed ? { ...first, lines: linesFrom(proposed) } : first,
+  );
   const save = useWrite('saveRevision');
   const letGo = useUnsaved(isChanged, save);
   const [isEntering, setEntering] = useState(false);
@@ -69,28 +79,35 @@ function RecipeForm({ formula, formulas, materials }: Props) {
   return (
     <Page
       title={formulaWords.changeTitle(formula.name)}
-      soft={formula.latest?.isFixed ? formulaWords.fixed : formulaWords.soft}
+      soft={
+        proposed ? formulaWords.fromTry : formula.latest?.isFixed ? formulaWords.fixed : formulaWords.soft
+      }
     >
-      <Form
-        label={formulaWords.changeTitle(formula.name)}
-        problems={save.problems}
-        onSubmit={() => void submit()}
-      >
-        <RecipeLines
-          draft={draft}
-          onChange={set('lines')}
-          choices={choices}
-          onNewMaterial={() => setEntering(true)}
-        />
-        <RecipeSteps draft={draft} onChange={set('steps')} />
-        <JudgedFields draft={draft} set={set} isBase={formula.kind === 'base'} />
-        <FormActions>
-          <Button type="submit" isAct isBusy={save.isBusy}>
-            {partWords.save}
-          </Button>
-          <LinkButton to={`/formulas/${formula.id}`}>{partWords.cancel}</LinkButton>
-        </FormActions>
-      </Form>
+      <div className={styles.beside}>
+        <Form
+          label={formulaWords.changeTitle(formula.name)}
+          problems={save.problems}
+          onSubmit={() => void submit()}
+        >
+          <RecipeLines
+            draft={draft}
+            onChange={set('lines')}
+            choices={choices}
+            onNewMaterial={() => setEntering(true)}
+          />
+          <RecipeSteps draft={draft} onChange={set('steps')} />
+          <JudgedFields draft={draft} set={set} isBase={formula.kind === 'base'} />
+          <FormActions>
+            <Button type="submit" isAct isBusy={save.isBusy}>
+              {partWords.save}
+            </Button>
+            <LinkButton to={`/formulas/${formula.id}`}>{partWords.cancel}</LinkButton>
+          </FormActions>
+        </Form>
+        <aside>
+          <RecipeCheck formulaId={formula.id} draft={draft} />
+        </aside>
+      </div>
       {isEntering && (
         <NewMaterialDialog
           onClose={() => setEntering(false)}
