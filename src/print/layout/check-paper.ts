@@ -1,7 +1,7 @@
 import type { Problem } from '../../core/problem.ts';
 import type { Faces, Weight } from './face.ts';
 import { findMissingGlyphs } from './find-missing-glyphs.ts';
-import type { Paper, PaperTable } from './paper.ts';
+import type { Paper, PaperSection, PaperTable } from './paper.ts';
 import { paperStyles } from './paper-styles.ts';
 
 type Written = readonly [where: string, text: string | undefined, weight: Weight];
@@ -25,6 +25,7 @@ function textsOf(paper: Paper): Written[] {
     ]),
     ...listed('cautions', paper.cautions ?? [], paperStyles.caution.weight),
     ...paper.tables.flatMap((table, index) => textsOfTable(table, `tables[${index}]`)),
+    ...(paper.sections ?? []).flatMap((section, index) => textsOfSection(section, `sections[${index}]`)),
     ...listed('notes', paper.notes, paperStyles.note.weight),
     ...listed(
       'writingSpaces',
@@ -53,3 +54,19 @@ function textsOfTable(table: PaperTable, where: string): Written[] {
   const totals = (table.totals ?? []).map((text, c): Written => [`${where}.totals[${c}]`, text, 'bold']);
   return [[`${where}.heading`, table.heading, paperStyles.heading.weight], ...columns, ...rows, ...totals];
 }
+
+const textsOfSection = (section: PaperSection, where: string): Written[] => [
+  [`${where}.heading`, section.heading, paperStyles.chapter.weight],
+  [`${where}.source`, section.source, paperStyles.source.weight],
+  ...(section.paragraphs ?? []).map(
+    (text, index): Written => [`${where}.paragraphs[${index}]`, text, paperStyles.note.weight],
+  ),
+  ...(section.cautions ?? []).map(
+    (text, index): Written => [`${where}.cautions[${index}]`, text, paperStyles.caution.weight],
+  ),
+  ...(section.entries ?? []).flatMap(([label, text], index): Written[] => [
+    [`${where}.entries[${index}][0]`, label, paperStyles.factLabel.weight],
+    [`${where}.entries[${index}][1]`, text, paperStyles.note.weight],
+  ]),
+  ...(section.tables ?? []).flatMap((table, index) => textsOfTable(table, `${where}.tables[${index}]`)),
+];

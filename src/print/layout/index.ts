@@ -33,7 +33,7 @@ export { layoutLabel } from './layout-label.ts';
 export { layoutPaper } from './layout-paper.ts';
 export type { FaceSize } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
-export type { Paper, PaperCell, PaperColumn, PaperTable } from './paper.ts';
+export type { Paper, PaperCell, PaperColumn, PaperSection, PaperTable } from './paper.ts';
 export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
 export type { LayoutTools, PieceLayout } from './piece-layout.ts';
 export {

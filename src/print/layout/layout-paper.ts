@@ -9,6 +9,7 @@ import { paginate } from './paginate.ts';
 import type { Paper } from './paper.ts';
 import { paperStyles } from './paper-styles.ts';
 import type { Placed, PrintDocument } from './placed.ts';
+import { sectionPieces } from './section-pieces.ts';
 import { type ColumnAlign, paragraphAt, setParagraph } from './set-paragraph.ts';
 import { tablePieces } from './table-pieces.ts';
 import { cautionPieces, notePieces, titlePieces, writingPieces } from './text-pieces.ts';
@@ -21,7 +22,8 @@ export function layoutPaper(paper: Paper, faces: Faces): Result<PrintDocument> {
     titlePieces(paper, faces),
     factPieces(paper.facts, faces),
     cautionPieces(paper.cautions ?? [], faces),
-    ...paper.tables.map((table, index) => tablePieces(table, index, faces)),
+    ...paper.tables.map((table, index) => tablePieces(table, `tables[${index}]`, faces)),
+    ...(paper.sections ?? []).map((section, index) => sectionPieces(section, index, faces)),
     writingPieces(paper.writingSpaces ?? [], faces),
     notePieces(paper.notes, faces),
     signaturePieces(paper.signatures ?? [], faces),

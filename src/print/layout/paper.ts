@@ -10,6 +10,8 @@ export interface Paper {
   /** Each with a triangle before it. */
   readonly cautions?: readonly string[];
   readonly tables: readonly PaperTable[];
+  /** Chapters, after the tables: what takes more than a list. */
+  readonly sections?: readonly PaperSection[];
   readonly notes: readonly string[];
   /** Ruled lines to write on by hand, with what they are for over them. */
   readonly writingSpaces?: readonly { readonly label: string; readonly lines: number }[];
@@ -42,3 +44,18 @@ export interface PaperColumn {
 
 /** A remark stands under the text, with a triangle before it. */
 export type PaperCell = string | { readonly text: string; readonly remark: string };
+
+/** A heading with what stands under it, in this order. */
+export interface PaperSection {
+  readonly heading: string;
+  /** 1: a chapter; 2: a part of the chapter before. */
+  readonly level: 1 | 2;
+  /** Quiet, under the heading: where it comes from. */
+  readonly source?: string;
+  readonly paragraphs?: readonly string[];
+  /** Each with a triangle before it. */
+  readonly cautions?: readonly string[];
+  /** Label and text, one below the other. */
+  readonly entries?: readonly (readonly [label: string, text: string])[];
+  readonly tables?: readonly PaperTable[];
+}

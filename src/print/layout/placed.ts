@@ -19,7 +19,7 @@ export interface Box {
 
 /** A node of the document's structure, as a screen reader walks it (ISO 32000-1, 14.8.4: standard structure types). */
 export interface Part {
-  readonly type: 'Document' | 'Sect' | 'H1' | 'H2' | 'P' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
+  readonly type: 'Document' | 'Sect' | 'H1' | 'H2' | 'H3' | 'P' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
   readonly alt?: string;
   readonly scope?: 'Column';
   readonly children: readonly Part[];

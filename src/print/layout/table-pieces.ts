@@ -13,8 +13,7 @@ import { PADDING_MM, rowPieces, ruleAt, setRow, stripPiece } from './table-row.t
 const GAP_MM = 8;
 
 /** Heading, head of columns, one piece a row, totals. */
-export function tablePieces(table: PaperTable, index: number, faces: Faces): Pieces {
-  const where = `tables[${index}]`;
+export function tablePieces(table: PaperTable, where: string, faces: Faces): Pieces {
   checkCellCounts(table, where);
   const columns = placeColumns(table, faces);
   const heading = headingPieces(table.heading, `${where}.heading`, faces);

@@ -34,7 +34,7 @@ export function titlePieces(paper: Paper, faces: Faces): Pieces {
 }
 
 /** A paragraph may run over a page's end: each of its lines is a piece. */
-function plainPieces(
+export function plainPieces(
   text: string | undefined,
   style: Style,
   where: string,
@@ -83,19 +83,23 @@ function bannerPieces(text: string | undefined, faces: Faces): Pieces {
 }
 
 /** A triangle and a sentence each. */
-export function cautionPieces(cautions: readonly string[], faces: Faces): Pieces {
+export function cautionPieces(
+  cautions: readonly string[],
+  faces: Faces,
+  { where: list, firstGapMm } = { where: 'cautions', firstGapMm: 6 },
+): Pieces {
   const style = paperStyles.caution;
   const indentMm = style.sizeMm * TRIANGLE_EM + 1;
   return joinPieces(
     cautions.map((text, index) => {
       const part: Part = { type: 'P', children: [] };
-      const where = `cautions[${index}]`;
+      const where = `${list}[${index}]`;
       const paragraph = paragraphOf(text, style, TEXT_WIDTH_MM - indentMm, where, part, faces);
       const baselineMm = paragraph.lines[0]?.[0]?.baselineMm ?? 0;
       const sign = placeTriangle(0, baselineMm, style.sizeMm, where);
       const piece: Piece = {
         heightMm: paragraph.heightMm,
-        gapMm: index === 0 ? 6 : 1,
+        gapMm: index === 0 ? firstGapMm : 1,
         items: [sign, ...paragraphAt(paragraph, indentMm, 0)],
         isKeptWithNext: false,
         where,
