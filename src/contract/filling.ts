@@ -168,7 +168,13 @@ export const fillingRoutes = {
     method: 'POST',
     path: '/api/filling-runs/:id/weights',
     summary: 'One tin weighed: gross with its tare',
-    input: z.strictObject({ stamp: f.stamp, grossGrams: f.gramsAboveZero, tareGrams: f.grams.nullable() }),
+    input: z.strictObject({
+      stamp: f.stamp,
+      grossGrams: f.gramsAboveZero,
+      tareGrams: f.grams.nullable(),
+      /** The answer to the question that a tin far above its label asks. */
+      isContentSure: z.boolean().default(false),
+    }),
     output: runView,
   }),
   strikeFill: route({

@@ -119,6 +119,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   remark: 'the remark',
   reason: 'the reason',
   isGainSure: 'whether there is really more',
+  isContentSure: 'whether there is really so much in the tin',
   grossGrams: count.gross,
   tareGrams: count.tare,
   pieces: count.pieces,

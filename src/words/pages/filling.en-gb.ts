@@ -18,6 +18,8 @@ export const fillingWords = {
   gross: 'Grams on the scale',
   ownTare: 'This tin empty',
   enter: 'Keep this tin',
+  farAboveTitle: 'Is there really so much in it?',
+  farAboveSure: 'It is so: keep this tin',
   tinNumber: (number: number) => `Tin ${number}`,
   verdicts: { inside: 'right', 'too-light': 'too light', heavy: 'heavy' },
   /** T1 and T2 of the average system: nominal less one and less two tolerable errors. */

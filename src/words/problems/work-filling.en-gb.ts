@@ -32,6 +32,10 @@ export const workFillingProblems = {
     says: 'That makes {found} g in a tin that declares {allowed} g.',
     mend: 'Check the decimal point, and the unit on the scale.',
   },
+  'net-far-above-label': {
+    says: 'That makes {found} g in a tin that states {allowed} g.',
+    mend: 'Weigh again, or take another kind of tin; if it is so, say it.',
+  },
   'tare-forgotten': {
     says: 'That makes {found} g in the tin, where {aim} g is aimed at. The empty tin weighs {allowed} g: with it taken off it would be {withTare} g.',
     mend: 'Give the tare of the tin, or set the scale to nought with the empty tin on it.',

@@ -153,6 +153,30 @@ describe('a weight that cannot be meant', () => {
     expect(codesOf(await fill(bare.id, '46.45'))).toEqual(['tare-forgotten']);
   });
 
+  it('is asked about above twice the label, and taken where a person says that it is so', async () => {
+    const run = await startRun((await makeBowl()).id);
+    // Twice 35 g in a tin of 11.4 g.
+    const above = await fill(run.id, '81.400001');
+    expect(codesOf(above)).toEqual(['net-far-above-label']);
+    if (!above.ok && above.problems[0]) {
+      const said = sayProblem(above.problems[0]);
+      expect(said.says).toContain('in a tin that states 35 g');
+      expect(said.mend).toContain('Weigh again, or take another kind of tin');
+    }
+    expect(codesOf(await fill(run.id, '81.4'))).toEqual([]);
+    expect(codesOf(await fill(run.id, '81.400001', { isContentSure: true }))).toEqual([]);
+    const { weights } = await at.bench.get('getRun', { params: { id: run.id } });
+    expect(weights.map((row) => row.netGrams)).toEqual(['70', '70.000001']);
+  });
+
+  it('is refused whatever is said where the gross lies below the tare', async () => {
+    const run = await startRun((await makeBowl()).id);
+    expect(codesOf(await fill(run.id, '11.399999', { isContentSure: true }))).toEqual([
+      'net-not-above-nought',
+    ]);
+    expect(codesOf(await fill(run.id, '11.4', { isContentSure: true }))).toEqual(['net-not-above-nought']);
+  });
+
   it('is refused where nothing is in it, or ten times too much or too little', async () => {
     const run = await startRun((await makeBowl()).id);
     expect(codesOf(await fill(run.id, '11.4'))).toEqual(['net-not-above-nought']);

@@ -21,6 +21,9 @@ import { viewRun } from './run-view.ts';
 
 type Body = RequestOf<'recordFill'>['body'];
 
+/** A tin that holds more than so many times its label is another kind of tin, or misread (common practice, no source). */
+const MOST_TIMES_DECLARED = 2;
+
 /** One tin weighed. A figure that cannot be meant is asked about; a tin too light is taken down and called so. */
 export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
   record(
@@ -30,13 +33,19 @@ export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
       const run = await openRun(tx, params.id ?? '', body.stamp);
       const { grossUg, tareUg } = readWeight(run, body);
       await refuseAbsurd(tx, run, grossUg, tareUg);
+      if (!body.isContentSure) askAboutContent(run, grossUg - tareUg);
       await refuseEmptyBowl(tx, run, grossUg - tareUg);
       const number = await nextWeightNumber(tx, run.id);
       await tell({
         kind: 'tin-weighed',
         subjectKind: 'filling-run',
         subjectId: run.id,
-        payload: { number, grossGrams: gramsText(grossUg), tareGrams: gramsText(tareUg) },
+        payload: {
+          number,
+          grossGrams: gramsText(grossUg),
+          tareGrams: gramsText(tareUg),
+          ...(body.isContentSure && { isContentSure: true }),
+        },
       });
       await insertFillWeight(tx, {
         entry_id: body.stamp.id,
@@ -85,6 +94,14 @@ async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: n
       }),
     );
   }
+}
+
+/** Twice the label to the microgram is still taken; above it a person says that it is so. */
+function askAboutContent(run: RunHead, netUg: number): void {
+  const { declaredGrams } = JSON.parse(run.product_details) as orders.ProductDetails;
+  const declaredUg = orGiveUp(microgramsFromGrams(declaredGrams, 'declaredGrams'));
+  if (netUg <= declaredUg * MOST_TIMES_DECLARED) return;
+  giveUp(problem('net-far-above-label', 'grossGrams', { found: gramsText(netUg), allowed: declaredGrams }));
 }
 
 /** Tins cannot hold more than the bowl did, the errors of the weighings aside: then a weight, a tare or the yield is wrong. */

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { exact, toText } from '../../../core/quantity/index.ts';
 import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
@@ -14,6 +15,7 @@ import { Dock } from '../making/dock.tsx';
 import { sayNotWeighed } from '../making/say-not-weighed.ts';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
+import { FAR_ABOVE, FarAboveQuestion } from './far-above-question.tsx';
 import styles from './run.module.css';
 import type { Run } from './run.ts';
 import { sayFill } from './say-fill.ts';
@@ -29,56 +31,61 @@ export function FillPad({ run }: { readonly run: Run }) {
   const last = run.weights.filter((weight) => !weight.isStruck).at(-1);
   const wrong = gross.trim() === '' ? undefined : whyNotWeighed(gross, fillingWords.gross);
   const aim = toText(exact(run.aimGrams).plus(run.tareGrams ?? 0));
-  async function enter() {
+  // What is asked stands in its question: another list would judge the form anew at each key.
+  const told = useMemo(() => record.problems.filter(({ code }) => code !== FAR_ABOVE), [record.problems]);
+  async function enter(isContentSure = false) {
     if (gross === '' || wrong) return;
     const kept = await record.write({
       params: { id: run.id },
-      body: { grossGrams: typedDecimal(gross), tareGrams: typedDecimalOrNull(tare) },
+      body: { grossGrams: typedDecimal(gross), tareGrams: typedDecimalOrNull(tare), isContentSure },
     });
     if (kept) forget();
   }
   return (
-    <Form isSaidWithin label={fillingWords.enter} problems={record.problems} onSubmit={() => void enter()}>
-      <Dock>
-        <div className={bench.figures}>
-          <div>
-            <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
-            <p className={bench.digits}>
-              {sayDecimal(aim)}
-              <small>g</small>
-            </p>
+    <>
+      <Form isSaidWithin label={fillingWords.enter} problems={told} onSubmit={() => void enter()}>
+        <Dock>
+          <div className={bench.figures}>
+            <div>
+              <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
+              <p className={bench.digits}>
+                {sayDecimal(aim)}
+                <small>g</small>
+              </p>
+            </div>
+            <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
           </div>
-          <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
-        </div>
-        <div className={styles.last}>
-          <p aria-live="polite">
-            {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
-            {!wrong && last && (
-              <State kind={KINDS[last.verdict]}>
-                {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
-              </State>
-            )}
-          </p>
-          {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
-        </div>
-        {run.tareGrams === null && (
-          <SideBySide>
-            <Field
-              label={fillingWords.ownTare}
-              where="tareGrams"
-              kind="decimal"
-              unit="g"
-              value={tare}
-              onChange={set('tare')}
-              isBench
-            />
-          </SideBySide>
-        )}
-        <KeyPad value={gross} onChange={set('gross')} />
-        <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
-          {fillingWords.enter}
-        </Button>
-      </Dock>
-    </Form>
+          <div className={styles.last}>
+            <p aria-live="polite">
+              {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
+              {!wrong && last && (
+                <State kind={KINDS[last.verdict]}>
+                  {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
+                </State>
+              )}
+            </p>
+            {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
+          </div>
+          {run.tareGrams === null && (
+            <SideBySide>
+              <Field
+                label={fillingWords.ownTare}
+                where="tareGrams"
+                kind="decimal"
+                unit="g"
+                value={tare}
+                onChange={set('tare')}
+                isBench
+              />
+            </SideBySide>
+          )}
+          <KeyPad value={gross} onChange={set('gross')} />
+          <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
+            {fillingWords.enter}
+          </Button>
+        </Dock>
+      </Form>
+      <FarAboveQuestion problems={record.problems} onSure={() => void enter(true)} onClose={record.forget} />
+    </>
   );
 }
