@@ -173,7 +173,10 @@ export const printWords = {
     titleOf: (order: string) => `Packing slip for order ${order}`,
     from: 'From',
     to: 'To',
-    orderAndDate: 'Order and date',
+    order: 'Order',
+    placedOn: 'Order taken on',
+    drawnUpOn: 'Slip drawn up on',
+    sentOn: 'Sent on',
     columns: {
       product: 'Product',
       content: 'Content',

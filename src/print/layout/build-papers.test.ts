@@ -123,12 +123,14 @@ describe('buildPickList', () => {
 });
 
 describe('buildPackingSlip', () => {
-  it('shows both addresses, the day, and the batch number of each line', () => {
+  it('shows both addresses, the order, its day and the day of the slip, and the batch number of each line', () => {
     const paper = buildPackingSlip({
       sender: { name: workshopName, addressLines: ['3 Mill Yard', '', 'Hollinsby'] },
       customer: { name: 'The Tinderbox Shop', addressLines: ['41 Upper Row', 'Wexcombe'] },
       orderNumber: '124',
+      placedOn: '2026-11-20',
       date: '2026-11-27',
+      hasGone: false,
       lines: [
         {
           productName: 'Body butter',
@@ -144,10 +146,19 @@ describe('buildPackingSlip', () => {
     expect(paper.facts).toEqual([
       ['To', 'The Tinderbox Shop\n41 Upper Row\nWexcombe'],
       ['From', 'Larkfold Butters\n3 Mill Yard\nHollinsby'],
-      ['Order and date', '124\n27 November 2026'],
+      ['Order', '124'],
+      ['Order taken on', '20 November 2026'],
+      ['Slip drawn up on', '27 November 2026'],
     ]);
     expect(paper.tables[0]?.rows[0]).toEqual(['22', 'Body butter', '80 g', 'CO-0418', '31 May 2027']);
     expect(paper.tables[0]?.totals?.[0]).toBe('28');
     expect(wordsOf(paper)).toContain('Please keep this slip');
+  });
+
+  it('calls the day of a parcel that went the day on which it was sent', () => {
+    const party = { name: workshopName, addressLines: [] };
+    const days = { placedOn: '2026-11-20', date: '2026-11-26', hasGone: true };
+    const order = { sender: party, customer: party, orderNumber: '124', lines: [], createdAt };
+    expect(buildPackingSlip({ ...order, ...days }).facts).toContainEqual(['Sent on', '26 November 2026']);
   });
 });

@@ -8,8 +8,12 @@ export interface PackingSlip {
   readonly sender: Addressee;
   readonly customer: Addressee;
   readonly orderNumber: string;
-  /** ISO day on which it is sent. */
+  /** ISO day on which the order was taken. */
+  readonly placedOn: string;
+  /** ISO day of the slip. */
   readonly date: string;
+  /** The parcel is on its way: the day of the slip is the day on which it went. */
+  readonly hasGone: boolean;
   readonly lines: readonly PackingLine[];
   readonly notes?: readonly string[];
   readonly createdAt: string;
@@ -38,7 +42,9 @@ export function buildPackingSlip(slip: PackingSlip): Paper {
     facts: [
       [words.to, addressText(slip.customer)],
       [words.from, addressText(slip.sender)],
-      [words.orderAndDate, `${slip.orderNumber}\n${writeDay(slip.date)}`],
+      [words.order, slip.orderNumber],
+      [words.placedOn, writeDay(slip.placedOn)],
+      [slip.hasGone ? words.sentOn : words.drawnUpOn, writeDay(slip.date)],
     ],
     tables: [
       {

@@ -64,7 +64,8 @@ export const getPackingSlip: UseCase<'getPackingSlip'> = async (context, { param
       },
       customer: await addresseeOf(context, order.value),
       orderNumber: String(order.value.number),
-      date: await dayOf(context, order.value, kept.length === 0),
+      placedOn: order.value.placedOn,
+      ...(await dayOf(context, order.value, kept.length === 0)),
       lines: rows.map((row) => ({
         productName: row.productName,
         declaredContent: contents.get(row.productId) ?? '',
@@ -78,9 +79,11 @@ export const getPackingSlip: UseCase<'getPackingSlip'> = async (context, { param
 };
 
 /** A slip that is printed again bears the day on which the parcel went. */
-async function dayOf(context: Context, { parcels }: OrderView, hasGone: boolean): Promise<string> {
-  const last = parcels.findLast((parcel) => !parcel.isTakenBack);
-  return hasGone && last ? localDate(last.sentAt, await workshopZone(context)) : workshopToday(context);
+async function dayOf(context: Context, { parcels }: OrderView, isAllSent: boolean) {
+  const last = isAllSent ? parcels.findLast((parcel) => !parcel.isTakenBack) : undefined;
+  return last
+    ? { hasGone: true, date: localDate(last.sentAt, await workshopZone(context)) }
+    : { hasGone: false, date: await workshopToday(context) };
 }
 
 const rowsOf = (order: OrderView, which: 'reserved' | 'sent') =>
