@@ -1,4 +1,4 @@
-import { sayDecimal } from '../say-figure.ts';
+import { sayDecimal, sayGrams } from '../say-figure.ts';
 
 /** Filling runs, their release, and labels. */
 export const fillingWords = {
@@ -8,7 +8,10 @@ export const fillingWords = {
   wanted: 'Tins wanted',
   scale: 'Scale',
   tare: 'Weight of the empty tin',
-  tareHint: 'Mean of a few. Left empty, each tin is weighed empty first.',
+  tareHint: (knownGrams: string | null) =>
+    knownGrams === null
+      ? 'Mean of a few. Left empty, each tin is weighed empty first.'
+      : `Mean of a few. Left empty, ${sayGrams(knownGrams)} is taken off, which is what this tin is known to weigh.`,
   start: 'Start filling',
   noProduct: 'No product is made of this mixture. Add one under Formulas, Products.',
   title: (number: string) => `Filling ${number}`,

@@ -14,11 +14,13 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import type { Batch } from '../making/batch.ts';
+import { findKnownTare } from './find-known-tare.ts';
 
 export function StartRunPage() {
   const { id } = useParams({ from: '/making/$id/fill' });
   const products = useRead('listProducts');
   const workshop = useRead('getWorkshop');
+  const materials = useRead('listMaterials');
   return (
     <Loaded read={useRead('getBatch', { params: { id } })} title={makingWords.fill}>
       {(batch) => (
@@ -26,11 +28,16 @@ export function StartRunPage() {
           {(all) => (
             <Loaded read={workshop} title={makingWords.fill}>
               {(bench) => (
-                <StartRun
-                  batch={batch}
-                  products={all.filter((one) => one.details.formulaId === batch.formulaId)}
-                  scales={bench.scales}
-                />
+                <Loaded read={materials} title={makingWords.fill}>
+                  {(bought) => (
+                    <StartRun
+                      batch={batch}
+                      products={all.filter((one) => one.details.formulaId === batch.formulaId)}
+                      scales={bench.scales}
+                      materials={bought}
+                    />
+                  )}
+                </Loaded>
               )}
             </Loaded>
           )}
@@ -44,13 +51,14 @@ interface Props {
   readonly batch: Batch;
   readonly products: AnswerOf<'listProducts'>;
   readonly scales: AnswerOf<'getWorkshop'>['scales'];
+  readonly materials: AnswerOf<'listMaterials'>;
 }
 
 /** The finest scale is offered first: it judges a tin most surely. */
 const finestFirst = (scales: Props['scales']): Props['scales'] =>
   [...scales].sort((one, other) => Number(one.readabilityGrams) - Number(other.readabilityGrams));
 
-function StartRun({ batch, products, scales }: Props) {
+function StartRun({ batch, products, scales, materials }: Props) {
   const planned =
     batch.tins.find((tin) => batch.runs.every((run) => run.productName !== tin.productName)) ?? batch.tins[0];
   const { draft, set, isChanged } = useDraft({
@@ -59,6 +67,8 @@ function StartRun({ batch, products, scales }: Props) {
     scaleId: finestFirst(scales)[0]?.id ?? '',
     tare: '',
   });
+  const chosen = products.find((one) => one.id === draft.productId);
+  const knownTare = findKnownTare(chosen?.details.tinId, materials);
   const start = useWrite('startRun');
   const letGo = useUnsaved(isChanged, start);
   const navigate = useNavigate();
@@ -113,7 +123,7 @@ function StartRun({ batch, products, scales }: Props) {
             unit="g"
             value={draft.tare}
             onChange={set('tare')}
-            hint={fillingWords.tareHint}
+            hint={fillingWords.tareHint(knownTare)}
             isOptional
             isBench
           />
