@@ -56,7 +56,7 @@ export const makingWords = {
   smallest: (grams: string) => `smallest weight for it on this scale: ${grams}`,
   short: 'Short',
   shortLine: (need: string, have: string) => `needs ${need}, has ${have}`,
-  hindrances: 'Why it may not start for sale',
+  hindrances: { sale: 'Why it may not start for sale', trial: 'What would stop this batch for sale' },
   startSale: 'Start the batch',
   startTrial: 'Start as a trial',
   seeCheck: 'See the check',

@@ -57,9 +57,9 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
     <section className={styles.answer} aria-live="polite">
       <h2 className={styles.sum}>{isBarred ? <Sentence saying={plan.limitedBy} /> : sum}</h2>
       {plan.hindrances.length > 0 && (
-        <Card title={makingWords.hindrances}>
+        <Card title={makingWords.hindrances[wish.purpose]}>
           {plan.hindrances.map((saying) => (
-            <State key={JSON.stringify(saying)} kind="stop">
+            <State key={JSON.stringify(saying)} kind={isTrial ? 'watch' : 'stop'}>
               <Sentence saying={saying} />
             </State>
           ))}
