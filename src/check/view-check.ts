@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { formulas, Market } from '../contract/index.ts';
-import type { ReportVerdict } from '../core/safety/index.ts';
+import { answerOrigins, type ReportVerdict } from '../core/safety/index.ts';
 import type { Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
@@ -37,6 +37,10 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     ),
     report: viewReport(checked),
     open,
+    origins: answerOrigins([...checked.opened.materials.values()]).map((row) => ({
+      ...row,
+      materials: [...row.materials],
+    })),
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { originAnswer } from './answers.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 import { material } from './stock.ts';
@@ -174,6 +175,8 @@ export const revisionCheck = z.object({
     })
     .nullable(),
   open: z.array(openQuestion),
+  /** "Has it got nuts in?", by what its materials come from. */
+  origins: z.array(originAnswer),
 });
 
 export const reportDetails = z.strictObject({

@@ -1,3 +1,4 @@
+import { answerRoutes } from './answers.ts';
 import { complaintRoutes } from './complaints.ts';
 import { fillingRoutes } from './filling.ts';
 import { formulaRoutes } from './formulas.ts';
@@ -15,11 +16,13 @@ export const routes = {
   ...orderRoutes,
   ...makingRoutes,
   ...fillingRoutes,
+  ...answerRoutes,
   ...traceRoutes,
   ...complaintRoutes,
 };
 export type RouteName = keyof typeof routes;
 
+export * as answers from './answers.ts';
 export * as complaints from './complaints.ts';
 export type { Amount, Market, Saying, Stamp } from './fields.ts';
 export * as fields from './fields.ts';

@@ -1,19 +1,9 @@
 import { z } from 'zod';
+import { ORIGIN_FLAGS } from '../core/safety/index.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 
-export const originFlags = z.enum([
-  'tree-nut',
-  'peanut',
-  'wheat',
-  'soya',
-  'sesame',
-  'bee',
-  'milk',
-  'animal',
-  'palm',
-  'daisy-family',
-]);
+export const originFlags = z.enum(ORIGIN_FLAGS);
 
 export const constituent = z.strictObject({
   name: f.name,

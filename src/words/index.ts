@@ -2,6 +2,7 @@ export { briefGrams } from './brief-grams.ts';
 export { cliWords } from './cli.en-gb.ts';
 export { cutPercent } from './cut-percent.ts';
 export { LABEL_LANGUAGES, type LabelLanguage } from './label-language.ts';
+export { answerWords } from './pages/answers.en-gb.ts';
 export { complaintWords } from './pages/complaints.en-gb.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';
 export { firstStepWords } from './pages/first-steps.en-gb.ts';

@@ -1,4 +1,5 @@
 import type { RouteName } from '../contract/index.ts';
+import { answerUseCases } from './answers/index.ts';
 import { complaintUseCases } from './complaints/index.ts';
 import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
@@ -31,6 +32,7 @@ export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'g
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = noteRequests({
   ...keepingUseCases,
+  ...answerUseCases,
   ...complaintUseCases,
   ...fillingUseCases,
   ...formulaUseCases,

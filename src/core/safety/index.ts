@@ -1,3 +1,10 @@
+export {
+  answerOrigins,
+  type MaterialOrigins,
+  ORIGIN_FLAGS,
+  type OriginAnswer,
+  type OriginFlag,
+} from './answer-origins.ts';
 export { buildSafetyTables } from './build-safety-tables.ts';
 export { checkComposition } from './check-composition.ts';
 export type {

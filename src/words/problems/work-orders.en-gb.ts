@@ -4,6 +4,10 @@ export const workOrdersProblems = {
     says: '{found} is a base: it is kept for mixtures and not filled into tins.',
     mend: 'Choose a mixture, or write one down that is made of this base.',
   },
+  'product-without-recipe': {
+    says: 'The formula that {found} is filled from has no recipe yet.',
+    mend: 'Write the recipe down first.',
+  },
   'tins-not-cleared': {
     says: 'Tins of {found} stand that were released for other markets: {runs}. They were not checked for {markets}.',
     mend: 'Enter a product of its own for {markets}; or add the market once these tins are sent, used up or blocked.',

@@ -1,5 +1,6 @@
 /** Why an element of a label is there, missing or not needed. */
 export const labelSayings = {
+  'ingredients-not-to-be-said': 'The list cannot be worked out: look at the check of its formula.',
   'label-function-clear': 'Its look leaves no doubt what it is for.',
   'label-function-missing': 'Nobody has said what the product is for.',
   'label-content-too-small': 'Not asked for below {from} g.',

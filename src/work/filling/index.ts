@@ -11,6 +11,8 @@ import { strikeFill } from './strike-fill.ts';
 
 export { type ComposedLabel, type LabelFor, labelForProduct } from './compose-label.ts';
 export { getRunCost } from './get-run-cost.ts';
+export { composeRunLabel } from './run-label.ts';
+export { gatherRun } from './run-records.ts';
 
 export const fillingUseCases = {
   listRuns,

@@ -2,7 +2,7 @@ import { useParams } from '@tanstack/react-router';
 import { type ReactNode, useMemo, useState } from 'react';
 import type { Market } from '../../../contract/index.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { checkWords, formulaWords, sayProblem } from '../../../words/index.ts';
+import { answerWords, checkWords, formulaWords, sayProblem } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -10,6 +10,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
+import { Origins } from '../answers/answers-card.tsx';
 import styles from './check.module.css';
 import type { Check } from './check.ts';
 import { CheckMarkets } from './check-markets.tsx';
@@ -131,6 +132,10 @@ const CheckView = ({ check, formulaId, isTyped, children }: ViewProps) => (
     </div>
     <div className={styles.column}>
       <div className={styles.first}>{children}</div>
+      <Card title={answerWords.title}>
+        <Origins origins={check.origins} />
+        <p className="soft small">{answerWords.traces}</p>
+      </Card>
       <OpenQuestions check={check} isTyped={isTyped} />
       <p className="soft small">{checkWords.advice}</p>
     </div>

@@ -5,6 +5,7 @@ import { Skeleton } from '../../parts/skeleton.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
+import { ProductAnswers } from '../answers/answers-card.tsx';
 import { draftOfProduct } from './product-draft.ts';
 import { ProductEditor } from './product-editor.tsx';
 import { useParts } from './use-parts.ts';
@@ -20,6 +21,7 @@ export function ProductPage() {
         if (!parts) return <Skeleton />;
         return (
           <Page title={product.details.name} above={productWords.title} says={product.details.name} isNarrow>
+            <ProductAnswers productId={product.id} />
             <ProductEditor first={draftOfProduct(product.details)} product={product} parts={parts} />
           </Page>
         );

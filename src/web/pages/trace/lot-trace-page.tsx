@@ -13,6 +13,7 @@ import { State } from '../../parts/state.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
+import { RunAnswers } from '../answers/answers-card.tsx';
 import { CostView } from '../filling/cost-card.tsx';
 
 type Trace = AnswerOf<'traceLot'>;
@@ -58,6 +59,7 @@ const TraceView = ({ trace }: { readonly trace: Trace }) => (
       none={traceWords.madeOfNone}
       rows={trace.madeOf}
     />
+    {trace.lot.fillingRunId !== null && <RunAnswers runId={trace.lot.fillingRunId} />}
     {trace.balance && <Balance balance={trace.balance} />}
     {trace.cost && <CostView cost={trace.cost} />}
   </Page>

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { answerWords } from './answers.en-gb.ts';
+
+describe('has it got nuts in, in words', () => {
+  it('says what is in it with its materials, then what is not, then what nobody has said', () => {
+    expect(
+      answerWords.sentence([
+        { flag: 'tree-nut', verdict: 'contains', materials: ['Shea butter', 'Almond oil'] },
+        { flag: 'peanut', verdict: 'free', materials: [] },
+        { flag: 'milk', verdict: 'free', materials: [] },
+        { flag: 'palm', verdict: 'unknown', materials: ['Old scent'] },
+      ]),
+    ).toBe(
+      'In it: tree nut (Shea butter, Almond oil). Not in it: peanut or milk. Not known: palm, since nobody has said what Old scent comes from.',
+    );
+  });
+
+  it('leaves out what there is nothing to say of', () => {
+    expect(answerWords.sentence([{ flag: 'bee', verdict: 'free', materials: [] }])).toBe(
+      'Not in it: bee products.',
+    );
+  });
+
+  it('is one text for a shop page, traces and all', () => {
+    const text = answerWords.text('Orange butter', 'OC-0007', 'Shea, Limonene', [
+      { flag: 'peanut', verdict: 'free', materials: [] },
+    ]);
+    expect(text.split('\n')).toEqual([
+      'Orange butter, batch OC-0007',
+      'Ingredients: Shea, Limonene',
+      'Not in it: peanut.',
+      answerWords.traces,
+    ]);
+  });
+});

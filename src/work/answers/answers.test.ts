@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { buildIngredient } from '../../../test/workshop/build-stock.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { openFillingBench } from '../../../test/workshop/filling-bench.ts';
+
+const at = openFillingBench();
+
+const ofProduct = () => at.bench.get('getProductAnswers', { params: { id: at.shop.product } });
+const ofRun = (id: string) => at.bench.get('getRunAnswers', { params: { id } });
+const verdictOn = (answers: Awaited<ReturnType<typeof ofRun>>, flag: string) =>
+  answers.origins.find((row) => row.flag === flag);
+
+/** Writes down that each material of the base comes from these. */
+async function sayOrigins(origins: ('tree-nut' | 'peanut')[] | null): Promise<void> {
+  for (const { id, version, details } of await at.bench.get('listMaterials'))
+    if (details.kind === 'ingredient')
+      await at.bench.get('saveMaterial', { body: { id, version, details: { ...details, origins } } });
+}
+
+/** The newest mixture has something with peanut in it besides. */
+async function addPeanut(): Promise<void> {
+  const itemId = await buildIngredient(at.bench, {
+    name: 'Peanut oil',
+    inciEu: 'Arachis Hypogaea Oil',
+    origins: ['peanut'],
+  });
+  const params = { id: at.shop.mixture };
+  const { latest } = await at.bench.get('getFormula', { params });
+  if (!latest) throw new Error('the mixture has a revision');
+  const [first] = latest.details.lines;
+  if (!first) throw new Error('the mixture has lines');
+  const more = { ...first, itemKind: 'material' as const, itemId, grams: '5' };
+  const details = { ...latest.details, lines: [...latest.details.lines, more] };
+  await at.bench.get('saveRevision', { params, body: { version: latest.version, details } });
+}
+
+describe('what people ask of a product', () => {
+  it('is not known while nobody has said what its materials come from', async () => {
+    await sayOrigins(null);
+    const answers = await ofProduct();
+    expect(answers.batchNumber).toBeNull();
+    expect(verdictOn(answers, 'tree-nut')).toMatchObject({ verdict: 'unknown' });
+    expect(verdictOn(answers, 'tree-nut')?.materials.length).toBeGreaterThan(0);
+  });
+
+  it('is answered from the materials of its bases too', async () => {
+    await sayOrigins([]);
+    expect(verdictOn(await ofProduct(), 'tree-nut')?.verdict).toBe('free');
+    await sayOrigins(['tree-nut']);
+    expect(verdictOn(await ofProduct(), 'tree-nut')).toMatchObject({ verdict: 'contains' });
+    expect(verdictOn(await ofProduct(), 'peanut')?.verdict).toBe('free');
+  });
+
+  it('is answered by the batch number from what is in those tins, whatever is made now', async () => {
+    await sayOrigins([]);
+    const run = await at.startRun((await at.makeBowl()).id);
+    await addPeanut();
+    const [tin, product] = [await ofRun(run.id), await ofProduct()];
+    expect(tin.batchNumber).toBe(run.number);
+    expect(verdictOn(tin, 'peanut')?.verdict).toBe('free');
+    expect(verdictOn(product, 'peanut')).toMatchObject({ verdict: 'contains', materials: ['Peanut oil'] });
+    expect(product.ingredients[0]?.text).toContain('Arachis Hypogaea Oil');
+    expect(tin.ingredients[0]?.text).not.toContain('Arachis Hypogaea Oil');
+    expect(tin.ingredients[0]?.text).not.toBe('');
+  });
+
+  it('is refused of what is not there', async () => {
+    expect(codesOf(await at.bench.ask('getProductAnswers', { params: { id: 'none' } }))).toEqual([
+      'thing-not-found',
+    ]);
+    expect(codesOf(await at.bench.ask('getRunAnswers', { params: { id: 'none' } }))).toEqual([
+      'thing-not-found',
+    ]);
+  });
+});

@@ -1,0 +1,30 @@
+import { done, refused } from '../../core/problem.ts';
+import { composeRunLabel, gatherRun } from '../filling/index.ts';
+import { openRevision } from '../formulas/index.ts';
+import { findMadeLookup } from '../making/made-lookup.ts';
+import { thingNotFound } from '../record.ts';
+import type { UseCase } from '../use-case.ts';
+import { viewAnswers, viewIngredients } from './view-answers.ts';
+
+/** By the batch number on a tin: from the materials of the lots that went into it, bases and all. */
+export const getRunAnswers: UseCase<'getRunAnswers'> = async (context, { params: { id = '' } }) => {
+  const { db } = context.storage;
+  const records = await gatherRun(db, id);
+  if (!records) return refused(thingNotFound('id', id));
+  const { head, details, markets } = records;
+  const made = await findMadeLookup(db, head.batch_id);
+  const opened = await openRevision(db, head.revision_id, made);
+  if (!opened.ok) return opened;
+  const ingredients = [];
+  for (const market of markets)
+    ingredients.push(viewIngredients(market, (await composeRunLabel(context, records, market)).text));
+  return done(
+    viewAnswers({
+      productId: head.product_id,
+      productName: details.name,
+      batchNumber: head.number,
+      opened: opened.value,
+      ingredients,
+    }),
+  );
+};
