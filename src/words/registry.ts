@@ -7,6 +7,7 @@ import { formulaProblems } from './problems/formula.en-gb.ts';
 import { foundationProblems } from './problems/foundation.en-gb.ts';
 import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { labelProblems } from './problems/label.en-gb.ts';
+import { labelDeskProblems } from './problems/label-desk.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
@@ -40,6 +41,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   cli: cliProblems,
   cost: costProblems,
   label: labelProblems,
+  labelDesk: labelDeskProblems,
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,

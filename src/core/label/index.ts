@@ -5,6 +5,10 @@ export {
   type DurabilityQuestion,
   decideBestBefore,
 } from './decide-best-before.ts';
+export { buildDigitalLinkUri, type DigitalLinkQuestion } from './digital-link-uri.ts';
+export { durabilityFigures } from './durability-figures.ts';
+export { gtinCheckDigit, readGtin } from './gtin.ts';
+export { buildInHouseCode } from './in-house-code.ts';
 export type {
   LabelElement,
   LabelElementName,
@@ -22,3 +26,4 @@ export {
 } from './order-ingredients.ts';
 export { type AddressPlace, placeOfAddress } from './place-of-address.ts';
 export { sayDurability } from './say-durability.ts';
+export { sayUsNetWeight } from './us-net-weight.ts';

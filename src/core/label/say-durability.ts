@@ -1,14 +1,5 @@
-import { Temporal } from 'temporal-polyfill';
+import { durabilityFigures } from './durability-figures.ts';
 
-const twoDigits = (value: number): string => String(value).padStart(2, '0');
-
-/**
- * How the date of minimum durability stands on the label. Article 19(1)(c) asks for "best used before the end of" with
- * month and year, or day, month and year. "The end of" a month promises its last day, so a date within the month is
- * written with its day: nothing is promised that the product was not made to keep.
- */
-export function sayDurability(date: string): string {
-  const { day, month, year, daysInMonth } = Temporal.PlainDate.from(date);
-  const monthAndYear = `${twoDigits(month)}/${year}`;
-  return `Best used before the end of ${day === daysInMonth ? '' : `${twoDigits(day)}/`}${monthAndYear}`;
-}
+/** How the date of minimum durability stands on an English label: Article 19(1)(c) asks for "best used before the end of". */
+export const sayDurability = (date: string): string =>
+  `Best used before the end of ${durabilityFigures(date)}`;

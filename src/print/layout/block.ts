@@ -1,4 +1,5 @@
 import type { Face, Faces } from './face.ts';
+import type { Placed } from './placed.ts';
 import { type Span, splitIntoTokens, type Token } from './split-into-tokens.ts';
 
 export interface TextBlock {
@@ -21,7 +22,20 @@ export interface RuleBlock {
   readonly gapMm: number;
 }
 
-export type Block = TextBlock | RuleBlock;
+/** One line with a drawn sign before its text, which is never broken. */
+export interface SignedBlock {
+  readonly kind: 'signed';
+  readonly element: string;
+  readonly content: Content;
+  readonly sizeMm: number;
+  readonly gapMm: number;
+  /** Room of the sign and the white after it. */
+  readonly leadMm: number;
+  /** Drawn from the left of its room, standing on the baseline. */
+  draw(xMm: number, baselineMm: number): readonly Placed[];
+}
+
+export type Block = TextBlock | RuleBlock | SignedBlock;
 
 /** Text taken apart once, for every size that is tried. Extents in ems from the baseline. */
 export interface Content {

@@ -1,4 +1,4 @@
-import type { Block, RuleBlock, TextBlock } from './block.ts';
+import type { Block, RuleBlock, SignedBlock, TextBlock } from './block.ts';
 import type { Faces } from './face.ts';
 import type { Reach, Region } from './outline.ts';
 import { placeLine } from './place-line.ts';
@@ -33,15 +33,41 @@ export function flowBlocks(
   let endMm = startMm;
   for (const [index, block] of blocks.entries()) {
     const fromMm = endMm + (index === 0 ? 0 : block.gapMm);
-    const flowed =
-      block.kind === 'rule'
-        ? flowRule(block, region, fromMm, align)
-        : flowText(block, region, fromMm, align, faces);
+    const flowed = flowBlock(block, region, fromMm, align, faces);
     if (!flowed.ok) return flowed;
     items.push(...flowed.items);
     endMm = flowed.endMm;
   }
   return { ok: true, items, endMm };
+}
+
+function flowBlock(block: Block, region: Region, fromMm: number, align: Align, faces: Faces) {
+  if (block.kind === 'rule') return flowRule(block, region, fromMm, align);
+  if (block.kind === 'signed') return flowSigned(block, region, fromMm, align, faces);
+  return flowText(block, region, fromMm, align, faces);
+}
+
+/** Slides down until the strip takes sign and text side by side. */
+function flowSigned(
+  block: SignedBlock,
+  region: Region,
+  fromMm: number,
+  align: Align,
+  faces: Faces,
+): Flowed | FlowFailure {
+  const { element, content, sizeMm, leadMm } = block;
+  const line = setLine(content.lines.flat(), sizeMm, faces);
+  const widthMm = leadMm + line.widthMm;
+  if (widthMm > region.widestMm) return { ok: false, element, wordMm: widthMm };
+  for (let baselineMm = fromMm + content.aboveEm * sizeMm; ; baselineMm += SLIDE_MM) {
+    const endMm = baselineMm + content.belowEm * sizeMm;
+    if (endMm > region.bottomMm + SLIDE_MM) return { ok: false, element };
+    const reach = region.reachOf(baselineMm - content.aboveEm * sizeMm, endMm);
+    if (reach === null || reach.right - reach.left < widthMm) continue;
+    const left = leftOf(widthMm, reach, align);
+    const place = { xMm: left + leadMm, baselineMm, sizeMm, tone: 'ink', element } as const;
+    return { ok: true, items: [...block.draw(left, baselineMm), ...placeLine(line, place, faces)], endMm };
+  }
 }
 
 function flowRule(block: RuleBlock, region: Region, fromMm: number, align: Align): Flowed | FlowFailure {

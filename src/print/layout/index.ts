@@ -6,6 +6,7 @@ export {
   type StruckEntry,
 } from './batch-record.ts';
 export type { BarWidths, CodeMaker, QrSquares } from './code-maker.ts';
+export { composePieces } from './compose-pieces.ts';
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
 export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
 export {
@@ -41,6 +42,8 @@ export {
   type Page,
   type Part,
   type Placed,
+  type PlacedBoxes,
+  type PlacedImage,
   type PlacedPath,
   type PlacedRule,
   type PlacedText,

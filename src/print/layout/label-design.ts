@@ -100,18 +100,29 @@ export interface LetterLimits {
   readonly mostXHeightMm?: number;
 }
 
-/** A picture behind the texts, or one that is the whole face and has the words in itself. Cut to the outline and its bleed. */
+/** A picture, cut to the outline and its bleed. */
 export interface Artwork {
   /** PNG or JPEG. */
   readonly bytes: Uint8Array;
-  readonly isTextFree: boolean;
+  /** Behind the texts, or the whole face with its words in itself: then no text is set, and nothing of it can be measured. */
+  readonly use: 'background' | 'whole-face';
+  /** White behind the texts, so that they can be read over any picture; true unless said. */
+  readonly isPlated?: boolean;
   /** How far it reaches beyond the cut. */
   readonly bleedMm: number;
 }
 
-/** What a code is to hold; lot and date come from the wording. */
+/**
+ * What a code is to hold; lot and date come from the wording. The date goes in as expiration date (17) unless it is said to
+ * be a best-before date (15).
+ */
 export type CodeWish =
-  | { readonly kind: 'digital-link'; readonly domain: string; readonly gtin: string }
+  | {
+      readonly kind: 'digital-link';
+      readonly domain: string;
+      readonly gtin: string;
+      readonly dateAs?: '15' | '17';
+    }
   | { readonly kind: 'in-house' }
   | { readonly kind: 'ean-13'; readonly gtin: string };
 
@@ -129,12 +140,13 @@ export interface LabelPiece {
   readonly texts: readonly PieceText[];
   /** Draws the open jar with this number of months. */
   readonly openedMonths?: number;
-  /** The content's figures, in the market's least height. */
+  /** Least height of the content's figures; in the United States the layout takes it from the area of the panel. */
   readonly figureHeightMm?: number;
   readonly hasEMark?: boolean;
   readonly hasHandInBook?: boolean;
   readonly leastXHeightMm: number;
   readonly mostXHeightMm: number;
+  readonly containerSurfaceMm2?: number;
   readonly artwork?: Artwork;
   readonly code?: PieceCode;
 }

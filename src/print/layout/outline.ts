@@ -1,7 +1,12 @@
 /** What a label's face is cut to, in millimetres. */
 export type FaceSize =
   | { readonly shape: 'round'; readonly diameterMm: number }
-  | { readonly shape: 'rectangle'; readonly widthMm: number; readonly heightMm: number };
+  | {
+      readonly shape: 'rectangle';
+      readonly widthMm: number;
+      readonly heightMm: number;
+      readonly cornerRadiusMm?: number;
+    };
 
 export interface Reach {
   readonly left: number;
@@ -42,15 +47,39 @@ export function insetRegion(size: FaceSize, insetMm: number): Region {
 }
 
 function halfWidthAt(size: FaceSize, insetMm: number, top: number, bottom: number): number {
-  if (size.shape === 'rectangle') return size.widthMm / 2 - insetMm;
+  if (size.shape === 'rectangle') {
+    return size.widthMm / 2 - insetMm - cornerLossMm(size, insetMm, top, bottom);
+  }
   const centre = size.diameterMm / 2;
   const farthest = Math.max(Math.abs(top - centre), Math.abs(bottom - centre));
   return halfChord(centre - insetMm, farthest);
 }
 
+/** What a rounded corner takes off each side of a strip: the inset corner is a circle of the radius less the inset. */
+function cornerLossMm(
+  { heightMm, cornerRadiusMm = 0 }: FaceSize & { readonly shape: 'rectangle' },
+  insetMm: number,
+  top: number,
+  bottom: number,
+): number {
+  const radius = Math.max(0, cornerRadiusMm - insetMm);
+  const intoCorner = Math.max(radius - (top - insetMm), radius - (heightMm - insetMm - bottom), 0);
+  return radius - halfChord(radius, Math.min(radius, intoCorner));
+}
+
 /** Outline as an SVG path, in millimetres from its top left. */
 export function outlinePath(size: FaceSize): string {
-  if (size.shape === 'rectangle') return `M0 0H${size.widthMm}V${size.heightMm}H0Z`;
+  if (size.shape === 'rectangle') return rectanglePath(size);
   const d = size.diameterMm;
   return `M0 ${d / 2}a${d / 2} ${d / 2} 0 1 0 ${d} 0a${d / 2} ${d / 2} 0 1 0 ${-d} 0Z`;
+}
+
+function rectanglePath({
+  widthMm: w,
+  heightMm: h,
+  cornerRadiusMm: r = 0,
+}: FaceSize & { readonly shape: 'rectangle' }): string {
+  if (r === 0) return `M0 0H${w}V${h}H0Z`;
+  const corner = (dx: number, dy: number): string => `a${r} ${r} 0 0 1 ${dx} ${dy}`;
+  return `M${r} 0H${w - r}${corner(r, r)}V${h - r}${corner(-r, r)}H${r}${corner(-r, -r)}V${r}${corner(r, -r)}Z`;
 }

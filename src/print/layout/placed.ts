@@ -1,12 +1,13 @@
 import type { Weight } from './face.ts';
 
-/** Black prints sharp on any printer; soft is for captions, line for rules that only guide the eye. */
-export type Tone = 'ink' | 'soft' | 'line';
+/** Black prints sharp on any printer; soft is for captions, line for rules that only guide the eye, paper for white under texts. */
+export type Tone = 'ink' | 'soft' | 'line' | 'paper';
 
 export const toneColour: Readonly<Record<Tone, string>> = {
   ink: '#000000',
   soft: '#57615b',
   line: '#b9ae98',
+  paper: '#ffffff',
 };
 
 /** Edges in millimetres from the left and the top of face or page. */
@@ -64,7 +65,29 @@ export interface PlacedPath extends Drawn {
   readonly strokeMm: number | null;
 }
 
-export type Placed = PlacedText | PlacedRule | PlacedPath;
+/** Filled rectangles that belong together, such as the squares of a code, from an origin of their own. */
+export interface PlacedBoxes extends Drawn {
+  readonly kind: 'boxes';
+  /** Left, top, width, height. One list drawn in many places is kept once in a file. */
+  readonly boxes: readonly (readonly [number, number, number, number])[];
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/** A picture, of which only what lies inside the clip is seen. */
+export interface PlacedImage extends Drawn {
+  readonly kind: 'image';
+  readonly bytes: Uint8Array;
+  readonly type: 'png' | 'jpeg';
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** SVG path commands, in millimetres from the clip's own origin. */
+  readonly clip: { readonly d: string; readonly xMm: number; readonly yMm: number };
+}
+
+export type Placed = PlacedText | PlacedRule | PlacedPath | PlacedBoxes | PlacedImage;
 
 export interface Page {
   readonly widthMm: number;
@@ -80,7 +103,12 @@ export interface PrintDocument {
 
 export function moveBy<T extends Placed>(item: T, dx: number, dy: number): T;
 export function moveBy(item: Placed, dx: number, dy: number): Placed {
-  if (item.kind === 'path') return { ...item, xMm: item.xMm + dx, yMm: item.yMm + dy };
+  if (item.kind === 'path' || item.kind === 'boxes')
+    return { ...item, xMm: item.xMm + dx, yMm: item.yMm + dy };
+  if (item.kind === 'image') {
+    const clip = { ...item.clip, xMm: item.clip.xMm + dx, yMm: item.clip.yMm + dy };
+    return { ...item, xMm: item.xMm + dx, yMm: item.yMm + dy, clip };
+  }
   if (item.kind === 'rule') {
     const moved = ([x, y]: readonly [number, number]): [number, number] => [x + dx, y + dy];
     return { ...item, fromMm: moved(item.fromMm), toMm: moved(item.toMm) };

@@ -1,11 +1,10 @@
 import PDFDocument from 'pdfkit';
-import { type Page, type Part, type Placed, type PrintDocument, toneColour } from '../layout/index.ts';
+import type { Page, Part, Placed, PrintDocument } from '../layout/index.ts';
 import { readFontFile, weights } from './font-files.ts';
+import { keepImages } from './keep-images.ts';
+import { type Kept, paintItem } from './paint-item.ts';
+import { type Pdf, points } from './pdf.ts';
 
-const POINTS_PER_MM = 72 / 25.4;
-const points = (mm: number): number => mm * POINTS_PER_MM;
-
-type Pdf = InstanceType<typeof PDFDocument>;
 type Elements = ReadonlyMap<Part, PDFKit.PDFStructureElement>;
 
 /**
@@ -17,7 +16,8 @@ export async function paintDocument(document: PrintDocument, createdAt: string):
   const bytes = collectBytes(pdf);
   for (const weight of weights) pdf.registerFont(weight, readFontFile(weight));
   const elements = addStructure(pdf, document.structure);
-  for (const page of document.pages) paintPage(pdf, page, elements);
+  const kept: Kept = { images: await keepImages(pdf, document), forms: new Map() };
+  for (const page of document.pages) paintPage(pdf, page, elements, kept);
   elements.get(document.structure)?.end();
   pdf.end();
   return bytes;
@@ -65,7 +65,7 @@ function addStructure(pdf: Pdf, root: Part): Elements {
   return elements;
 }
 
-function paintPage(pdf: Pdf, page: Page, elements: Elements): void {
+function paintPage(pdf: Pdf, page: Page, elements: Elements, kept: Kept): void {
   pdf.addPage({ size: [points(page.widthMm), points(page.heightMm)], margin: 0 });
   for (const group of groupByPart(page.items)) {
     const part = group[0]?.part;
@@ -74,7 +74,7 @@ function paintPage(pdf: Pdf, page: Page, elements: Elements): void {
       throw new Error(`${group[0]?.element}: part outside the structure`);
     if (part === undefined || element === undefined) pdf.markContent('Artifact', { type: 'Layout' });
     else element.add(pdf.markStructureContent(part.type));
-    for (const item of group) paintItem(pdf, item);
+    for (const item of group) paintItem(pdf, item, kept);
     pdf.endMarkedContent();
   }
 }
@@ -87,22 +87,4 @@ function groupByPart(items: readonly Placed[]): Placed[][] {
     else groups.push([item]);
   }
   return groups;
-}
-
-function paintItem(pdf: Pdf, item: Placed): void {
-  const colour = toneColour[item.tone];
-  if (item.kind === 'text') {
-    const text = item.hasSpaceAfter ? `${item.text} ` : item.text;
-    pdf.font(item.weight, points(item.sizeMm)).fillColor(colour);
-    pdf.text(text, points(item.xMm), points(item.baselineMm), { lineBreak: false, baseline: 'alphabetic' });
-  } else if (item.kind === 'rule') {
-    const [[x1, y1], [x2, y2]] = [item.fromMm, item.toMm];
-    pdf.lineWidth(points(item.thicknessMm)).strokeColor(colour);
-    pdf.moveTo(points(x1), points(y1)).lineTo(points(x2), points(y2)).stroke();
-  } else {
-    pdf.save().translate(points(item.xMm), points(item.yMm)).scale(POINTS_PER_MM);
-    if (item.strokeMm === null) pdf.path(item.d).fill(colour);
-    else pdf.path(item.d).lineWidth(item.strokeMm).lineJoin('round').stroke(colour);
-    pdf.restore();
-  }
 }
