@@ -21,8 +21,8 @@ export function ProductPage() {
         if (!parts) return <Skeleton />;
         return (
           <Page title={product.details.name} above={productWords.title} says={product.details.name} isNarrow>
-            <ProductAnswers productId={product.id} />
             <ProductEditor first={draftOfProduct(product.details)} product={product} parts={parts} />
+            <ProductAnswers productId={product.id} />
           </Page>
         );
       }}
