@@ -1,4 +1,4 @@
-import { canonicalJson } from '../core/digest/index.ts';
+import { canonicalJson, digestOfText } from '../core/digest/index.ts';
 import { toText } from '../core/quantity/index.ts';
 import type { MaterialDetails, OpenedRevision } from './checked.ts';
 
@@ -23,31 +23,89 @@ export interface DecidedUpon {
 interface Described {
   readonly name: string;
   readonly upon: DecidedUpon;
+  /** Canonical. */
   readonly text: string;
 }
 
-/** Every material of it, described once and in the order of their texts: many unknowns ask for the same few. */
-export const describeMaterials = ({ expanded, materials }: OpenedRevision): readonly Described[] =>
+/** Looks up what a decision on something would be taken upon; many unknowns come from the same few materials. */
+export interface DecisionGrounds {
+  /** `names`: what the workshop calls the materials that bring the unknown thing in. */
+  readonly of: (names: readonly string[]) => Grounds;
+}
+
+export interface Grounds {
+  readonly upon: readonly DecidedUpon[];
+  /** Short, so that it can be kept and compared for each unknown of each market. */
+  readonly digest: string;
+}
+
+const known = new WeakMap<OpenedRevision, DecisionGrounds>();
+
+/** One check asks many times, of one opened revision: each material is told once, and each digest worked out once. */
+export function groundsOf(opened: OpenedRevision): DecisionGrounds {
+  const before = known.get(opened);
+  if (before) return before;
+  const grounds = rememberGrounds(describeMaterials(opened));
+  known.set(opened, grounds);
+  return grounds;
+}
+
+function rememberGrounds(described: readonly Described[]): DecisionGrounds {
+  const worked = new Map<string, Grounds>();
+  return {
+    of(names) {
+      const key = JSON.stringify(names);
+      const before = worked.get(key);
+      if (before) return before;
+      const from = described.filter(({ name }) => names.includes(name));
+      // A list in canonical JSON is the texts of its members with commas between.
+      const digest = digestOfText(`[${from.map(({ text }) => text).join(',')}]`);
+      const grounds = { upon: from.map(({ upon }) => upon), digest };
+      worked.set(key, grounds);
+      return grounds;
+    },
+  };
+}
+
+/** In the order of their texts, whatever the order of the lines. */
+const describeMaterials = ({ expanded, materials }: OpenedRevision): readonly Described[] =>
   expanded.materials
     .flatMap(({ materialId, percent }) => {
       const details = materials.get(materialId);
       if (!details) return [];
-      const upon = describe(details, toText(percent));
-      return [{ name: details.name, upon, text: canonicalJson(upon) }];
+      const { upon, textWith } = describeOnce(details);
+      const share = toText(percent);
+      return [{ name: details.name, upon: { percent: share, ...upon }, text: textWith(share) }];
     })
     .sort(byText);
-
-/** `names`: what the workshop calls the materials that bring the unknown thing in. */
-export const readDecidedUpon = (described: readonly Described[], names: readonly string[]): DecidedUpon[] =>
-  described.filter(({ name }) => names.includes(name)).map(({ upon }) => upon);
 
 const byText = (one: { readonly text: string }, other: { readonly text: string }): number =>
   one.text < other.text ? -1 : 1;
 
-function describe(details: MaterialDetails, percent: string): DecidedUpon {
+interface ToldMaterial {
+  readonly upon: Omit<DecidedUpon, 'percent'>;
+  /** The canonical text of all of it with this share: its keys are in the order of the alphabet. */
+  readonly textWith: (percent: string) => string;
+}
+
+const told = new WeakMap<MaterialDetails, ToldMaterial>();
+
+/** While somebody types, the shares change and the materials do not. */
+function describeOnce(details: MaterialDetails): ToldMaterial {
+  const before = told.get(details);
+  if (before) return before;
+  const upon = describe(details);
+  const constituents = canonicalJson(upon.constituents);
+  const material = canonicalJson(upon.material);
+  const textWith = (percent: string): string =>
+    `{"constituents":${constituents},"material":${material},"percent":${JSON.stringify(percent)}}`;
+  told.set(details, { upon, textWith });
+  return { upon, textWith };
+}
+
+function describe(details: MaterialDetails): Omit<DecidedUpon, 'percent'> {
   const { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre } = details;
   return {
-    percent,
     material: { name, supplier, inciEu, botanical, cas, plantPart, process, role, constituentsAre },
     constituents: details.constituents
       .map(({ source: _source, confidence: _confidence, ...rest }) => ({ rest, text: canonicalJson(rest) }))

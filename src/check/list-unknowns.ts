@@ -1,6 +1,5 @@
 import type { Market, Saying } from '../contract/index.ts';
 import { saying } from '../contract/index.ts';
-import { digestOf } from '../core/digest/index.ts';
 import {
   type CheckedNamingUnknown,
   type CheckedVerdict,
@@ -8,7 +7,7 @@ import {
   type UnknownReason,
 } from '../core/safety/index.ts';
 import type { Checked, MaterialDetails } from './checked.ts';
-import { type DecidedUpon, describeMaterials, readDecidedUpon } from './decided-upon.ts';
+import { type DecidedUpon, groundsOf } from './decided-upon.ts';
 import { isHeardOf } from './is-heard-of.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
 import { compositionKey, unheardKey } from './unknown-key.ts';
@@ -55,11 +54,8 @@ export function listUnknowns(checked: Checked): MarketUnknown[] {
     ),
     ...markets.flatMap(({ market }) => ofCompositions(market, checked)),
   ];
-  const described = describeMaterials(checked.opened);
-  return found.map(({ from, ...rest }) => {
-    const upon = readDecidedUpon(described, from);
-    return { ...rest, upon, digest: digestOf(upon) };
-  });
+  const grounds = groundsOf(checked.opened);
+  return found.map(({ from, ...rest }) => ({ ...rest, ...grounds.of(from) }));
 }
 
 export const whyUnknown = (verdict: CheckedVerdict): Saying =>

@@ -1,2 +1,2 @@
 export { canonicalJson } from './canonical-json.ts';
-export { digestOf } from './digest-of.ts';
+export { digestOf, digestOfText } from './digest-of.ts';
