@@ -18,13 +18,17 @@ export const allergens = defineCalculation({
   equation:
     'named when the sum of all members of an entry > 0.001 % (leave-on) or > 0.01 % (rinse-off), and the entry is required: first unit placed on the market from its first date on, or a unit still made available from its second date on',
   validRange:
-    'Contents from 0 to 100 %, as given: nothing is expanded into constituents. Exact at the threshold. Great Britain: the list of 24 with the older scope of CAS numbers.',
+    'Contents from 0 to 100 %, as given: nothing is expanded into constituents. Exact at the threshold. Great Britain: the list of 24 with the older scope of CAS numbers. United States: nothing is named, since no federal list is in force; state laws are not covered.',
   sources: [
     {
       text: 'Annex III of Regulation (EC) No 1223/2009 after Regulation (EU) 2023/1545, Commission ingredient database, December 2025',
       confidence: 'read',
     },
     { text: 'Great Britain: list of 24 as kept; several CAS numbers', confidence: 'memory' },
+    {
+      text: 'United States: no federal list or duty in force; the rule proposed under MoCRA awaited (Unified Agenda, RIN 0910-AI90)',
+      confidence: 'read',
+    },
     { text: 'Adding of isomers that one entry lists: the usual reading', confidence: 'memory' },
   ],
   input: z.strictObject({
@@ -58,7 +62,13 @@ export const allergens = defineCalculation({
           entry: entry.optional(),
           members,
           reason: z
-            .enum(['not-over-threshold', 'not-yet-required', 'not-listed-in-market', 'no-entry'])
+            .enum([
+              'not-over-threshold',
+              'not-yet-required',
+              'not-listed-in-market',
+              'no-duty-in-market',
+              'no-entry',
+            ])
             .describe('Why it need not be named'),
           requiredForPlacingFrom: z.string().optional().describe('First day of the duty'),
         }),

@@ -54,8 +54,8 @@ export const percentOfProduct = z
 export const day = (meaning: string) => z.iso.date().describe(meaning);
 
 export const market = z
-  .enum(['EU', 'NI', 'GB'])
-  .describe('European Union, Northern Ireland (follows the EU), Great Britain');
+  .enum(['EU', 'NI', 'GB', 'US'])
+  .describe('European Union, Northern Ireland (follows the EU), Great Britain, United States (federal)');
 
 export const use = z
   .enum(['leave-on', 'rinse-off'])

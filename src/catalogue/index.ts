@@ -1,5 +1,6 @@
 export { type Calculation, type CalculationSource, defineCalculation } from './define-calculation.ts';
 export { describeFields, type FieldDescription } from './describe-fields.ts';
+export { labelLawOf, saleCountries } from './label-law.ts';
 export { DURABILITY_THRESHOLD_MONTHS, ingredientOrder } from './label-tables.ts';
 export { netContentsTables } from './net-contents-tables.ts';
 export { calculations, findCalculation } from './registry.ts';

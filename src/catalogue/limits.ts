@@ -45,7 +45,7 @@ export const limits = defineCalculation({
   equation:
     'within when the sum of all members <= limit (< limit where strict); phototoxic oils: sum of content / limit <= 1; the tightest rule decides',
   validRange:
-    'Contents from 0 to 100 %, as given: nothing is expanded into constituents. Exact at the limit. A condition that is not told (body part, product type, origin) is taken as the tightest that the category leaves open. A selection of the annexes and of the 49th Amendment: no rule does not mean free.',
+    'Contents from 0 to 100 %, as given: nothing is expanded into constituents. Exact at the limit. A condition that is not told (body part, product type, origin) is taken as the tightest that the category leaves open. A selection of the annexes and of the 49th Amendment: no rule does not mean free. United States: no rule of law is in the tables, which one verdict, unknown, says for all substances; IFRA Standards are judged as everywhere.',
   sources: [
     {
       text: 'Annexes II, III and V of Regulation (EC) No 1223/2009, Commission ingredient database, December 2025',

@@ -26,7 +26,7 @@ const ofStanding = ({ opened }: Checked): ToldReason[] =>
       ]
     : [];
 
-/** Those that it was checked for, as it was asked; the United States are no market of a revision. */
+/** Those that it was checked for, as it was asked. */
 export const marketsOf = ({ groups }: Checked): Market[] => groups.flatMap((group) => group.markets);
 
 /** The same check, of one of its markets alone. */

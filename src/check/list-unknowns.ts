@@ -41,6 +41,7 @@ const WHY: Readonly<Record<UnknownReason, string>> = {
   'use-not-covered': 'unknown-use',
   'counted-as-other': 'unknown-counted-as-other',
   'needs-certificate': 'unknown-needs-certificate',
+  'law-not-in-tables': 'unknown-law-not-in-tables',
 };
 
 const whyCode = ({ reason }: CheckedVerdict): string => WHY[reason ?? 'value-not-known'];

@@ -4,6 +4,7 @@ import { answerOrigins, type ReportVerdict } from '../core/safety/index.ts';
 import type { Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
+import { noteMarket } from './note-market.ts';
 import { answerMarkets, sayAnswer } from './say-check.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
 
@@ -33,7 +34,9 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     sold: { products: [...sold.products], markets: [...sold.markets] },
     reasons: reasons.map((reason) => reason.says),
     markets: answers.flatMap((told) =>
-      rows.filter((row) => row.market === told.market).map((row) => ({ ...row, ...told })),
+      rows
+        .filter((row) => row.market === told.market)
+        .map((row) => ({ ...row, ...told, notes: noteMarket(told.market, checked) })),
     ),
     report: viewReport(checked),
     open,

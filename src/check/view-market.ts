@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { formulas, Market } from '../contract/index.ts';
+import type { formulas } from '../contract/index.ts';
 import { exact, toText } from '../core/quantity/index.ts';
 import type { CheckedVerdict, MarketCheck, SupplierVerdict } from '../core/safety/index.ts';
 import { say } from '../words/index.ts';
@@ -22,9 +22,9 @@ export const viewMarket = (
   { market, verdicts, sumOfShares, naming }: MarketCheck,
   supplier: readonly SupplierVerdict[],
   questions: ReadonlyMap<string, string>,
-): Omit<MarketView, 'answer' | 'sentence'> => ({
-  // The United States are no market of a revision: the question was asked for these three only.
-  market: market as Market,
+): Omit<MarketView, 'answer' | 'sentence' | 'notes'> => ({
+  market,
+
   verdicts: [...viewVerdicts(verdicts, questions), ...supplier.map(viewSupplierVerdict)],
   sumOfShares: sumOfShares ?? null,
   named: naming.named.map((row) => ({

@@ -60,7 +60,8 @@ export const stamp = z.strictObject({
 });
 export type Stamp = z.output<typeof stamp>;
 
-export const market = z.enum(['GB', 'NI', 'EU']);
+/** `US`: federal rules only; state laws add duties. */
+export const market = z.enum(['GB', 'NI', 'EU', 'US']);
 export type Market = z.output<typeof market>;
 export const use = z.enum(['leave-on', 'rinse-off']);
 export const confidence = z.enum([

@@ -24,6 +24,13 @@ export const labelElement = z.object({
   state: z.enum(['there', 'missing', 'not-needed']),
   reason: f.saying.nullable(),
   source: z.string(),
+  /** Whether the market's law asks for it. */
+  required: z.boolean(),
+  /** How the rule is known; `memory`: check. */
+  confidence: z.string(),
+  /** Where it must stand; neither: no law gives it a place. */
+  onContainer: z.boolean(),
+  onPackaging: z.boolean(),
 });
 
 export const labelView = z.object({

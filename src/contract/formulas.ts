@@ -147,6 +147,8 @@ export const revisionCheck = z.object({
       sentence: f.saying,
       verdicts: z.array(limitVerdict),
       sumOfShares: z.number().nullable(),
+      /** What the tables leave out there; empty where they cover the market. */
+      notes: z.array(f.saying),
       named: z.array(
         z.object({
           labelName: z.string(),

@@ -18,10 +18,19 @@ export const productDetails = z.strictObject({
   bowlLossPercent: f.percent,
   retainedGrams: f.grams,
   markets: z.array(f.market).min(1),
+  /** European Union: the member states that it is sold in, since each sets the language of the label. */
+  saleCountries: z
+    .array(z.string().regex(/^[A-Z]{2}$/))
+    .max(27)
+    .default([]),
+  /** How what scents it stands in the list of ingredients; allergens are named besides either way. */
+  scentOnLabel: z.enum(['by-name', 'parfum']).default('by-name'),
   functionText: f.text,
   precautions: f.text,
   bestBeforeMonths: z.number().int().min(1).max(120),
   openedMonths: z.number().int().min(1).max(60).nullable(),
+  /** Why it needs no period after opening; '' where it may need one. */
+  noOpenedPeriod: z.enum(['', 'single-use', 'cannot-be-opened', 'does-not-spoil']).default(''),
   price: f.money.nullable(),
   faceMm: z.strictObject({
     shape: z.enum(['round', 'rectangle']),

@@ -30,6 +30,8 @@ export const materialDetails = z.strictObject({
   plantPart: z.string().max(40).nullable(),
   process: z.string().max(40).nullable(),
   role: z.enum(['colourant', 'fragrance']).nullable(),
+  /** A nanomaterial, as its paper says: its name on the label has `(nano)` after it. */
+  isNano: z.boolean().default(false),
   densityGramsPerMl: f.decimal.nullable(),
   /** null: nobody has said; [] : said to have none of them. */
   origins: z.array(originFlags).nullable(),

@@ -7,6 +7,10 @@ export const workshopDetails = z.strictObject({
   /** Names and addresses that stand on labels: the responsible person for Great Britain, and for the EU and Northern Ireland. */
   responsibleGb: z.strictObject({ name: f.text, address: f.text }),
   responsibleEu: z.strictObject({ name: f.text, address: f.text }),
+  /** For the United States; `contact` is how a buyer reports harm: a telephone number there, an e-mail or web address. */
+  responsibleUs: z
+    .strictObject({ name: f.text, address: f.text, contact: f.text })
+    .default({ name: '', address: '', contact: '' }),
   currency: z.string().regex(/^[A-Z]{3}$/),
   country: z.string().regex(/^[A-Z]{2}$/),
   /** IANA name: what day it is at the bench. */

@@ -16,6 +16,11 @@ export {
   inciRules,
   inciSources,
 } from './eu/inci-names-2025-1175.ts';
+export {
+  type LabelLanguageRow,
+  labelLanguageSources,
+  labelLanguages,
+} from './eu/label-languages-2026.ts';
 export { labelRuleSources, labelRules } from './eu/label-rules-1223-2009.ts';
 export {
   type NationalPeculiarity,

@@ -7,6 +7,7 @@ describe('markets in a sentence', () => {
     expect(sayMarkets('GB')).toBe('Great Britain');
     expect(sayMarkets('GB, NI')).toBe('Great Britain and Northern Ireland');
     expect(sayMarkets('GB, NI, EU')).toBe('Great Britain, Northern Ireland and the European Union');
+    expect(sayMarkets('US')).toBe('the United States');
   });
 
   it('are written out wherever a sentence names them', () => {

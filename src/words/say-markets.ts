@@ -3,6 +3,7 @@ const MARKETS: Readonly<Record<string, string>> = {
   GB: 'Great Britain',
   NI: 'Northern Ireland',
   EU: 'the European Union',
+  US: 'the United States',
 };
 
 const inWords = new Intl.ListFormat('en-GB', { type: 'conjunction' });

@@ -16,6 +16,7 @@ export const plainIngredient = (more: Partial<Details> = {}): Details => ({
   plantPart: null,
   process: null,
   role: null,
+  isNano: false,
   densityGramsPerMl: '0.92',
   origins: [],
   constituents: [],

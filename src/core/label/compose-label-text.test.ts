@@ -9,6 +9,7 @@ const NAMES: LabelElementName[] = [
   'product-name',
   'function',
   'nominal-content',
+  'e-mark',
   'ingredients',
   'minimum-durability',
   'period-after-opening',
@@ -16,15 +17,22 @@ const NAMES: LabelElementName[] = [
   'batch-number',
   'responsible-person',
   'country-of-origin',
+  'language',
 ];
 const law: LabelLaw = {
-  sources: Object.fromEntries(NAMES.map((name) => [name, `law on ${name}`])) as LabelLaw['sources'],
+  elements: Object.fromEntries(
+    NAMES.map((name) => [
+      name,
+      { source: `law on ${name}`, confidence: 'read', onContainer: true, onPackaging: name !== 'function' },
+    ]),
+  ),
   order: { thresholdPercent: 1, freeWhen: 'below' },
   figureHeights: [
     { nominalGramsOrMl: { over: 0, upTo: 50 }, minHeightMm: 2 },
     { nominalGramsOrMl: { over: 50, upTo: null }, minHeightMm: 3 },
   ],
   contentFromGrams: 5,
+  eMarkGrams: { from: 5, upTo: 10_000 },
   euAddressInGbUntil: '2027-12-31',
 };
 const GB_ADDRESS = { name: 'Hollow Lane Bench', address: '3 Mill Steps\nWendle Cross WX4 7ZZ' };
@@ -62,6 +70,7 @@ describe('the words of a label', () => {
       ['product-name', 'Orange butter', 'there'],
       ['function', 'Body butter', 'there'],
       ['nominal-content', '35 g', 'there'],
+      ['e-mark', '', 'not-needed'],
       ['ingredients', 'Butyrospermum Parkii Butter, Citrus Aurantium Dulcis Peel Oil, Limonene', 'there'],
       ['minimum-durability', 'Best used before the end of 05/2027', 'there'],
       ['period-after-opening', '', 'not-needed'],
@@ -69,8 +78,16 @@ describe('the words of a label', () => {
       ['batch-number', 'OC-0007-1', 'there'],
       ['responsible-person', 'Hollow Lane Bench, 3 Mill Steps, Wendle Cross WX4 7ZZ', 'there'],
       ['country-of-origin', '', 'not-needed'],
+      ['language', 'English', 'there'],
     ]);
-    for (const each of elements) expect(each.source).toBe(`law on ${each.element}`);
+    for (const each of elements) {
+      expect(each).toMatchObject({
+        source: `law on ${each.element}`,
+        confidence: 'read',
+        onContainer: true,
+        onPackaging: each.element !== 'function',
+      });
+    }
   });
 
   it('promises no day more than the product keeps', () => {
@@ -177,6 +194,7 @@ describe('the words of a label', () => {
       'batch-number',
       'responsible-person',
       'country-of-origin',
+      'language',
     ]);
     for (const each of missing) {
       expect(sayProblem(each).says).not.toMatch(/^There are no words/);

@@ -1,62 +1,61 @@
 import { findFigureHeightMm } from '../filling/index.ts';
 import { done, type Problem, problem, type Result } from '../problem.ts';
 import {
-  type ElementJudges,
   judgeBatch,
   judgeContent,
   judgeDate,
+  judgeEMark,
   judgeFunction,
   judgeIngredients,
   judgeName,
   judgeOrigin,
   judgePeriod,
   judgePrecautions,
-  judgeResponsible,
 } from './judge-elements.ts';
+import { judgeLanguage } from './judge-language.ts';
+import { judgeContact, judgeResponsible } from './judge-responsible.ts';
+import type { Judged } from './judged.ts';
 import type { LabelElement, LabelElementName, LabelLaw, LabelQuestion, LabelText } from './label-question.ts';
-import { orderIngredients } from './order-ingredients.ts';
-
-/** What lacks a label name cannot be listed; the element says so and stays missing. */
-function listIngredients(
-  { ingredients, allergens }: LabelQuestion,
-  law: LabelLaw,
-): Result<readonly string[]> {
-  const withName = ingredients.filter(({ name }) => name.trim() !== '');
-  if (withName.length === 0) return done([]);
-  const ordered = orderIngredients(withName, allergens.named, law.order);
-  return ordered.ok ? done(ordered.value.list) : ordered;
-}
+import { listLabelIngredients, nameIngredients } from './list-label-ingredients.ts';
 
 const toProblem = ({ state, reason, element, source }: LabelElement): Problem[] =>
   state === 'missing' && reason !== null
     ? [problem(reason.code, element, { source, parameters: reason.parameters })]
     : [];
 
+type Judge = (question: LabelQuestion, law: LabelLaw, list: readonly string[]) => Judged;
+
+const JUDGES: Readonly<Record<LabelElementName, Judge>> = {
+  'product-name': judgeName,
+  function: judgeFunction,
+  'nominal-content': judgeContent,
+  'e-mark': judgeEMark,
+  ingredients: (question, _law, list) =>
+    judgeIngredients({ ...question, ingredients: nameIngredients(question) }, list),
+  'minimum-durability': judgeDate,
+  'period-after-opening': judgePeriod,
+  precautions: judgePrecautions,
+  'batch-number': judgeBatch,
+  'responsible-person': judgeResponsible,
+  contact: judgeContact,
+  'country-of-origin': judgeOrigin,
+  language: judgeLanguage,
+};
+
 /**
- * The words of a label for one market, element by element: what is there, what is missing and why, what is not needed.
- * Source: Regulation (EC) No 1223/2009, Article 19, with the rules of Northern Ireland and Great Britain; the heights of
- * the figures after Directive 76/211/EEC. Whether the pieces fit is decided where the label is laid out.
+ * The words of a label for one market, element by element: what is there, what is missing and why, what is not needed,
+ * and where it must stand. Source: Regulation (EC) No 1223/2009, Article 19, with the rules of Northern Ireland and Great
+ * Britain; for the United States 21 CFR 701 and 740 and MoCRA; the heights of the figures after Directive 76/211/EEC.
+ * Whether the pieces fit is decided where the label is laid out.
  */
 export function composeLabelText(question: LabelQuestion, law: LabelLaw): Result<LabelText> {
   const height = findFigureHeightMm(question.declaredGrams, law.figureHeights, 'declaredGrams');
   if (!height.ok) return height;
-  const list = listIngredients(question, law);
+  const list = listLabelIngredients(question, law);
   if (!list.ok) return list;
-  const judged: ElementJudges = {
-    'product-name': judgeName(question),
-    function: judgeFunction(question),
-    'nominal-content': judgeContent(question, law),
-    ingredients: judgeIngredients(question, list.value),
-    'minimum-durability': judgeDate(question),
-    'period-after-opening': judgePeriod(question),
-    precautions: judgePrecautions(question),
-    'batch-number': judgeBatch(question),
-    'responsible-person': judgeResponsible(question, law),
-    'country-of-origin': judgeOrigin(question),
-  };
-  const elements = Object.entries(judged).map(([name, rest]): LabelElement => {
+  const elements = Object.entries(law.elements).map(([name, where]): LabelElement => {
     const element = name as LabelElementName;
-    return { element, source: law.sources[element], ...rest };
+    return { element, ...where, ...JUDGES[element](question, law, list.value) };
   });
   return done({
     elements,

@@ -10,13 +10,17 @@ export { durabilityFigures } from './durability-figures.ts';
 export { gtinCheckDigit, readGtin } from './gtin.ts';
 export { buildInHouseCode } from './in-house-code.ts';
 export type {
+  ElementLaw,
   LabelElement,
   LabelElementName,
+  LabelIngredient,
   LabelLaw,
   LabelMarket,
   LabelQuestion,
   LabelReason,
   LabelText,
+  NoOpenedPeriod,
+  SaleCountry,
 } from './label-question.ts';
 export {
   type IngredientLine,
@@ -25,5 +29,5 @@ export {
   orderIngredients,
 } from './order-ingredients.ts';
 export { type AddressPlace, placeOfAddress } from './place-of-address.ts';
-export { sayDurability } from './say-durability.ts';
+export { sayDurability, sayDurabilityInUs } from './say-durability.ts';
 export { sayUsNetWeight } from './us-net-weight.ts';

@@ -1,53 +1,42 @@
 import { exact } from '../quantity/index.ts';
-import type {
-  LabelElement,
-  LabelElementName,
-  LabelLaw,
-  LabelQuestion,
-  LabelReason,
-} from './label-question.ts';
-import { placeOfAddress } from './place-of-address.ts';
-import { sayDurability } from './say-durability.ts';
+import { because, type Judged, missing, notNeeded, there, thereUnasked } from './judged.ts';
+import type { LabelLaw, LabelQuestion, NoOpenedPeriod } from './label-question.ts';
+import { sayDurability, sayDurabilityInUs } from './say-durability.ts';
+import { sayUsNetWeight } from './us-net-weight.ts';
 
-/** An element before its name and source are put on. */
-export type Judged = Omit<LabelElement, 'element' | 'source'>;
+export const judgeName = ({ productName }: LabelQuestion): Judged => thereUnasked(productName);
 
-const there = (text: string, reason: LabelReason | null = null): Judged => ({
-  text,
-  required: true,
-  state: 'there',
-  reason,
-});
-const missing = (reason: LabelReason, text = ''): Judged => ({
-  text,
-  required: true,
-  state: 'missing',
-  reason,
-});
-const notNeeded = (reason: LabelReason | null, text = ''): Judged => ({
-  text,
-  required: false,
-  state: 'not-needed',
-  reason,
-});
-
-export const judgeName = ({ productName }: LabelQuestion): Judged => ({
-  ...notNeeded(null, productName),
-  state: 'there',
-});
-
-export function judgeFunction({ functionText, isFunctionClear = false }: LabelQuestion): Judged {
+/** In the United States the statement of identity stands whatever the product looks like. */
+export function judgeFunction({ market, functionText, isFunctionClear = false }: LabelQuestion): Judged {
   if (functionText.trim() !== '') return there(functionText.trim());
-  if (isFunctionClear) return notNeeded({ code: 'label-function-clear', parameters: {} });
-  return missing({ code: 'label-function-missing', parameters: {} });
+  if (isFunctionClear && market !== 'US') return notNeeded(because('label-function-clear'));
+  return missing(because('label-function-missing'));
 }
 
-export function judgeContent({ declaredGrams }: LabelQuestion, { contentFromGrams }: LabelLaw): Judged {
+export function judgeContent(
+  { market, declaredGrams }: LabelQuestion,
+  { contentFromGrams }: LabelLaw,
+): Judged {
   const grams = exact(declaredGrams);
+  if (market === 'US') {
+    const said = sayUsNetWeight(grams, 'declaredGrams');
+    return said.ok ? there(said.value) : missing(because('label-content-below-ounces'));
+  }
   const text = `${grams.toFixed()} g`;
-  if (grams.gte(contentFromGrams)) return there(text);
-  const reason = { code: 'label-content-too-small', parameters: { from: contentFromGrams } };
-  return { ...there(text, reason), required: false };
+  return grams.gte(contentFromGrams)
+    ? there(text)
+    : thereUnasked(text, because('label-content-too-small', { from: contentFromGrams }));
+}
+
+/** Directive 76/211/EEC: the mark is a choice, and a promise that the tins were filled and checked the average way. */
+export function judgeEMark(question: LabelQuestion, { eMarkGrams }: LabelLaw): Judged {
+  const { hasEMark = false, fillBasis, declaredGrams } = question;
+  if (!hasEMark) return notNeeded(because('label-e-mark-optional'));
+  const grams = exact(declaredGrams);
+  const { from, upTo } = eMarkGrams;
+  if (grams.lt(from) || grams.gt(upTo)) return missing(because('label-e-mark-outside', { from, upTo }));
+  if (fillBasis !== 'average') return missing(because('label-e-mark-not-average'));
+  return { ...thereUnasked('e'), sign: 'e-mark' };
 }
 
 export function judgeIngredients(question: LabelQuestion, list: readonly string[]): Judged {
@@ -56,67 +45,75 @@ export function judgeIngredients(question: LabelQuestion, list: readonly string[
   const nameless = ingredients
     .filter(({ name }) => name.trim() === '')
     .map(({ materialName }) => materialName);
-  if (ingredients.length === 0) return missing({ code: 'label-ingredients-missing', parameters: {} });
+  if (ingredients.length === 0) return missing(because('label-ingredients-missing'));
   if (nameless.length > 0) {
-    return missing({ code: 'label-name-unknown', parameters: { materials: nameless.join(', ') } }, text);
+    return missing(because('label-name-unknown', { materials: nameless.join(', ') }), text);
   }
   if (allergens.undecided.length > 0) {
-    const substances = allergens.undecided.join(', ');
-    return missing({ code: 'label-allergens-undecided', parameters: { substances } }, text);
+    return missing(
+      because('label-allergens-undecided', { substances: allergens.undecided.join(', ') }),
+      text,
+    );
   }
   return there(text);
 }
 
-export function judgeDate({ durability }: LabelQuestion): Judged {
-  if (durability === null) return missing({ code: 'label-keeping-unknown', parameters: {} });
-  if (durability.mark === 'date') return there(sayDurability(durability.date));
-  return notNeeded({ code: 'label-period-instead', parameters: {} });
+/** Federal law of the United States asks for no date; it is kept, written so that day and month cannot be mixed up. */
+export function judgeDate(question: LabelQuestion): Judged {
+  const { market, durability, durabilitySign = 'words' } = question;
+  if (market === 'US') {
+    const reason = because('label-date-kept');
+    return durability === null ? notNeeded(reason) : thereUnasked(sayDurabilityInUs(durability.date), reason);
+  }
+  if (durability === null) return missing(because('label-keeping-unknown'));
+  if (durability.mark !== 'date') return notNeeded(because('label-period-instead'));
+  const text = sayDurability(durability.date, durabilitySign);
+  return durabilitySign === 'hourglass' ? { ...there(text), sign: 'hourglass' } : there(text);
 }
 
-export function judgePeriod({ durability }: LabelQuestion): Judged {
-  if (durability?.mark !== 'period-after-opening')
-    return notNeeded({ code: 'label-date-instead', parameters: {} });
+const NO_PERIOD: Readonly<Record<NoOpenedPeriod, string>> = {
+  'single-use': 'label-no-period-used-up',
+  'cannot-be-opened': 'label-no-period-closed',
+  'does-not-spoil': 'label-no-period-keeps',
+};
+
+export function judgePeriod({ market, durability, noOpenedPeriod = null }: LabelQuestion): Judged {
+  if (durability?.mark !== 'period-after-opening') return notNeeded(because('label-date-instead'));
   const { openedMonths } = durability;
-  if (openedMonths === null) return missing({ code: 'label-period-missing', parameters: {} });
-  return there(`${openedMonths} M`);
+  if (market === 'US' && openedMonths === null) return notNeeded(because('label-date-kept'));
+  if (noOpenedPeriod !== null) return notNeeded(because(NO_PERIOD[noOpenedPeriod]));
+  if (openedMonths === null) return missing(because('label-period-missing'));
+  const text = `${openedMonths} M`;
+  return { ...(market === 'US' ? thereUnasked(text) : there(text)), sign: 'open-jar' };
 }
 
-const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
+const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').replaceAll('--', '—').trim();
 
-export function judgePrecautions({ precautions }: LabelQuestion): Judged {
+/** 21 CFR 740.10, from memory: on the principal display panel of what nobody has shown to be safe. */
+export const US_UNSUBSTANTIATED_WARNING = 'Warning—The safety of this product has not been determined.';
+
+export function judgePrecautions(question: LabelQuestion): Judged {
+  const { market, precautions, isSafetySubstantiated = true } = question;
   const text = precautions.text.trim();
-  const lacking = precautions.required.filter((each) => !plain(text).includes(plain(each)));
+  const required =
+    market === 'US' && !isSafetySubstantiated
+      ? [...precautions.required, US_UNSUBSTANTIATED_WARNING]
+      : precautions.required;
+  const lacking = required.filter((each) => !plain(text).includes(plain(each)));
   if (lacking.length > 0) {
-    return missing({ code: 'label-precautions-missing', parameters: { lacking: lacking.join('; ') } }, text);
+    return missing(because('label-precautions-missing', { lacking: lacking.join('; ') }), text);
   }
-  return text === '' ? notNeeded({ code: 'label-no-precautions', parameters: {} }) : there(text);
+  return text === '' ? notNeeded(because('label-no-precautions')) : there(text);
 }
 
-export function judgeBatch({ batchNumber }: LabelQuestion): Judged {
+/** Not asked for by federal law of the United States, and kept: a lot is called back by it. */
+export function judgeBatch({ market, batchNumber }: LabelQuestion): Judged {
   const text = batchNumber?.trim() ?? '';
-  return text === '' ? missing({ code: 'label-batch-missing', parameters: {} }) : there(text);
-}
-
-/**
- * Name and address of the responsible person, who is established where the product is sold. An address of the United
- * Kingdom is recognised by its postcode or its country; of any other it is taken that the workshop knows.
- */
-export function judgeResponsible(question: LabelQuestion, { euAddressInGbUntil }: LabelLaw): Judged {
-  const { market, placedOn, responsible } = question;
-  const parts = [responsible.name, responsible.address].map((part) => part.trim().replace(/\s*\n\s*/g, ', '));
-  const text = parts.filter((part) => part !== '').join(', ');
-  if (parts.includes('')) return missing({ code: 'label-responsible-missing', parameters: { market } }, text);
-  const place = placeOfAddress(responsible.address);
-  if (market !== 'GB') {
-    return place === 'GB'
-      ? missing({ code: 'label-responsible-outside', parameters: { market } }, text)
-      : there(text);
+  if (market === 'US') {
+    const reason = because('label-batch-kept');
+    return text === '' ? notNeeded(reason) : thereUnasked(text, reason);
   }
-  if (place !== 'unknown') return there(text);
-  if (placedOn > euAddressInGbUntil) {
-    return missing({ code: 'label-responsible-outside', parameters: { market } }, text);
-  }
-  return there(text, { code: 'label-address-taken-until', parameters: { until: euAddressInGbUntil } });
+  return text === '' ? missing(because('label-batch-missing')) : there(text);
 }
 
 /** Member states as of 2026 (Treaty on European Union, Article 52). */
@@ -124,17 +121,20 @@ const EU_MEMBERS = new Set(
   'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK'.split(' '),
 );
 
-/**
- * Country of origin, for what is imported into the market. That goods made in Great Britain count as imported in
- * Northern Ireland, and the other way round not, is a reading of the Windsor Framework from memory.
- */
-export function judgeOrigin({ market, madeIn: { country, isNorthernIreland } }: LabelQuestion): Judged {
-  const isFromUnion = EU_MEMBERS.has(country) || (country === 'GB' && isNorthernIreland);
-  const isImported = market === 'GB' ? country !== 'GB' : !isFromUnion;
-  if (!isImported) return notNeeded({ code: 'label-not-imported', parameters: { market } });
-  if (!/^[A-Z]{2}$/.test(country)) return missing({ code: 'label-origin-missing', parameters: {} });
-  const name = new Intl.DisplayNames(['en-GB'], { type: 'region' }).of(country) ?? country;
-  return there(`Made in ${country === 'GB' ? 'the United Kingdom' : name}`);
+function isImported({ market, madeIn: { country, isNorthernIreland } }: LabelQuestion): boolean {
+  if (market === 'GB' || market === 'US') return country !== market;
+  return !EU_MEMBERS.has(country) && !(country === 'GB' && isNorthernIreland);
 }
 
-export type ElementJudges = Readonly<Record<LabelElementName, Judged>>;
+/**
+ * Country of origin, for what is imported into the market. That goods made in Great Britain count as imported in
+ * Northern Ireland, and the other way round not, is a reading of the Windsor Framework from memory; that imports into the
+ * United States are marked (19 USC 1304) is from memory too.
+ */
+export function judgeOrigin(question: LabelQuestion): Judged {
+  const { market, madeIn } = question;
+  if (!isImported(question)) return notNeeded(because('label-not-imported', { market }));
+  if (!/^[A-Z]{2}$/.test(madeIn.country)) return missing(because('label-origin-missing'));
+  const name = new Intl.DisplayNames(['en-GB'], { type: 'region' }).of(madeIn.country) ?? madeIn.country;
+  return there(`Made in ${madeIn.country === 'GB' ? 'the United Kingdom' : name}`);
+}

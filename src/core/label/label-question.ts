@@ -4,19 +4,33 @@ import type { ExactInput } from '../quantity/index.ts';
 import type { DurabilityMark } from './decide-best-before.ts';
 import type { IngredientLine, OrderRule } from './order-ingredients.ts';
 
-export type LabelMarket = 'GB' | 'NI' | 'EU';
+export type LabelMarket = 'GB' | 'NI' | 'EU' | 'US';
 
 export type LabelElementName =
   | 'product-name'
   | 'function'
   | 'nominal-content'
+  | 'e-mark'
   | 'ingredients'
   | 'minimum-durability'
   | 'period-after-opening'
   | 'precautions'
   | 'batch-number'
   | 'responsible-person'
-  | 'country-of-origin';
+  | 'contact'
+  | 'country-of-origin'
+  | 'language';
+
+/** Why a product that keeps longer than 30 months needs no period after opening (Article 19(1)(c)). */
+export type NoOpenedPeriod = 'single-use' | 'cannot-be-opened' | 'does-not-spoil';
+
+/** A member state that it is sold in, with the languages that its law asks for. */
+export interface SaleCountry {
+  /** ISO 3166 code of two letters. */
+  readonly country: string;
+  /** Each a set of languages that is enough by itself. */
+  readonly languages: readonly (readonly string[])[];
+}
 
 export interface LabelQuestion {
   readonly market: LabelMarket;
@@ -27,8 +41,13 @@ export interface LabelQuestion {
   /** Its presentation leaves no doubt what it is for. */
   readonly isFunctionClear?: boolean;
   readonly declaredGrams: ExactInput;
+  /** How the tins are filled; the e-mark is for the average way alone. */
+  readonly fillBasis?: 'minimum' | 'average';
+  readonly hasEMark?: boolean;
   /** Label names by percent; `name` '' where nobody knows it. */
-  readonly ingredients: readonly (IngredientLine & { readonly materialName: string })[];
+  readonly ingredients: readonly LabelIngredient[];
+  /** List what scents it under one name (`Parfum`) instead of by its own names. */
+  readonly isScentTogether?: boolean;
   readonly allergens: { readonly named: readonly string[]; readonly undecided: readonly string[] };
   /** null: not filled yet. */
   readonly batchNumber: string | null;
@@ -37,21 +56,45 @@ export interface LabelQuestion {
     readonly date: string;
     readonly openedMonths: number | null;
   } | null;
+  /** The words of the law before the date, or its hourglass. */
+  readonly durabilitySign?: 'words' | 'hourglass';
+  readonly noOpenedPeriod?: NoOpenedPeriod | null;
   readonly precautions: { readonly text: string; readonly required: readonly string[] };
-  /** The person for this market. */
-  readonly responsible: { readonly name: string; readonly address: string };
+  /** An assessor's report covers it in this market: the United States want a warning otherwise. */
+  readonly isSafetySubstantiated?: boolean;
+  /** The person for this market, and how a buyer reports harm to them. */
+  readonly responsible: { readonly name: string; readonly address: string; readonly contact?: string };
   /** ISO 3166 code of two letters. */
   readonly madeIn: { readonly country: string; readonly isNorthernIreland: boolean };
+  /** European Union: where it is sold. */
+  readonly saleCountries?: readonly SaleCountry[];
+  /** Languages that its words stand in, as ISO 639 codes. */
+  readonly printedIn?: readonly string[];
 }
 
-/** What the tables of law bring in. */
+export interface LabelIngredient extends IngredientLine {
+  readonly materialName: string;
+  readonly isNano?: boolean;
+}
+
+/** Where an element is asked for, how well that is known, and where it must stand. */
+export interface ElementLaw {
+  readonly source: string;
+  readonly confidence: string;
+  readonly onContainer: boolean;
+  readonly onPackaging: boolean;
+}
+
+/** What the tables of law bring in, for one market. */
 export interface LabelLaw {
-  /** Where each element is asked for, in words. */
-  readonly sources: Readonly<Record<LabelElementName, string>>;
+  /** In the order in which people read them; an element that the market's law does not know is left out. */
+  readonly elements: Readonly<Partial<Record<LabelElementName, ElementLaw>>>;
   readonly order: OrderRule;
   readonly figureHeights: Parameters<typeof findFigureHeightMm>[1];
   /** Below this many grams the content need not stand there. */
   readonly contentFromGrams: number;
+  /** Nominal contents that the e-mark is for. */
+  readonly eMarkGrams: { readonly from: number; readonly upTo: number };
   /** Last day on which Great Britain takes the address of the European Union alone. */
   readonly euAddressInGbUntil: string;
 }
@@ -61,13 +104,14 @@ export interface LabelReason {
   readonly parameters: Readonly<Record<string, string | number>>;
 }
 
-export interface LabelElement {
+export interface LabelElement extends ElementLaw {
   readonly element: LabelElementName;
   readonly text: string;
   readonly required: boolean;
-  readonly source: string;
   readonly state: 'there' | 'missing' | 'not-needed';
   readonly reason: LabelReason | null;
+  /** Stands before its text as a sign of the law. */
+  readonly sign?: 'hourglass' | 'open-jar' | 'e-mark';
 }
 
 export interface LabelText {

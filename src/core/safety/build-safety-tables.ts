@@ -36,6 +36,7 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
     ),
     restrictions: indexRows(published.restrictions.map(namedRow)),
     ifra: indexRows(published.ifra.map(namedRow)),
+    lawMarkets: new Set(published.restrictions.flatMap((row) => row.rules.flatMap(({ markets }) => markets))),
     sharedCas: groupBy(published.sharedCas, (row) => [row.cas]),
     materialsByName: groupBy(published.materials, namesOf),
     materialsByCas: groupBy(published.materials, ({ cas }) => cas),

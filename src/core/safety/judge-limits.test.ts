@@ -21,6 +21,35 @@ const lawOn = (contribution: Contribution, context: Partial<LimitsContext> = {})
     ({ kind, reason }) => kind === 'law' && reason !== 'needs-certificate',
   );
 
+describe('a market whose law is not in the tables', () => {
+  it('has one verdict of law for all that is in it: unknown, never allowed', () => {
+    const answer = judge(
+      [
+        { name: 'Citral', percent: 0.1 },
+        { name: 'Methyl eugenol', percent: 50 },
+        { name: 'Cera Alba', percent: 4 },
+      ],
+      { market: 'US' },
+    );
+    const law = answer.verdicts.filter(({ kind }) => kind === 'law');
+    expect(law).toMatchObject([
+      {
+        verdict: 'unknown',
+        reason: 'law-not-in-tables',
+        members: ['Citral', 'Methyl eugenol', 'Cera Alba'],
+        percent: 100,
+      },
+    ]);
+    expect(answer.verdicts.filter(({ verdict }) => verdict === 'no-rule')).toEqual([]);
+    expect(ifraWordOf('citral', [{ name: 'Citral', percent: 50 }], { market: 'US' })).toBe('over');
+  });
+
+  it('says so of an empty product too', () => {
+    expect(judge([], { market: 'US' }).verdicts.map(({ verdict }) => verdict)).toEqual(['unknown']);
+    expect(judge([]).verdicts).toEqual([]);
+  });
+});
+
 describe('IFRA Standards, 49th Amendment', () => {
   const confirmed = ifraLimits.flatMap((row) =>
     Object.entries(row.limits).flatMap(([category, limit]) =>

@@ -2,6 +2,7 @@ import type { LimitContext } from './choose-rules.ts';
 import { type Composition, composeContributions, percentOfContribution } from './compose.ts';
 import { type IfraAnswer, judgeIfra } from './judge-ifra.ts';
 import { judgeLaw } from './judge-law.ts';
+import { judgeLawNotInTables } from './judge-law-not-in-tables.ts';
 import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
 import type { SafetyTables } from './safety-tables.ts';
 import type { Contribution } from './substance.ts';
@@ -62,7 +63,11 @@ export function judgeMarket(
 ): LimitsAnswer {
   const hasNitrosatingAgent = composition.named.some(({ row }) => NITROSATING.test(row));
   const lawContext = Object.assign({}, context, { hasNitrosatingAgent });
-  const ruled = [...judgeLaw(tables, lawContext, composition), ...ifra.verdicts];
+  const ruled = [
+    ...judgeLawNotInTables(tables, context.market, composition),
+    ...judgeLaw(tables, lawContext, composition),
+    ...ifra.verdicts,
+  ];
   const tightest = tightestVerdict(ruled);
   return {
     verdicts: [...ruled, ...listUnruled(composition, ruled)],

@@ -15,7 +15,9 @@ export type UnknownReason =
   /** The rule counts something that the composition does not say: an acid of its salt, a vitamin of its ester. */
   | 'counted-as-other'
   /** The rule is about the raw material or about a measured value: its certificate answers. */
-  | 'needs-certificate';
+  | 'needs-certificate'
+  /** The tables hold no rule of this market's law at all. */
+  | 'law-not-in-tables';
 
 /** How a rule was met. */
 export interface Judged {

@@ -39,6 +39,19 @@ describe('naming fragrance allergens', () => {
     expect(labels(twice)).toEqual(['Linalool']);
   });
 
+  it('names none in the United States, with the reason, whatever the amount and the doubt', () => {
+    const trap = allergenCasTraps.find(({ materials }) => materials.length > 1)?.cas ?? '';
+    const doubtful = { name: 'from the supplier', cas: trap, percent: 1 };
+    expect(name([doubtful]).unknown).toHaveLength(1);
+    const given = [{ name: 'Linalool', percent: 5 }, { name: 'Cera Alba', percent: 4 }, doubtful];
+    const answer = name(given, { market: 'US' });
+    expect(answer).toMatchObject({ named: [], unknown: [] });
+    const reasons = answer.notNamed.map(({ name: label, reason }) => [label, reason]);
+    expect(reasons).toContainEqual(['Linalool', 'no-duty-in-market']);
+    expect(reasons).toContainEqual(['from the supplier', 'no-duty-in-market']);
+    expect(reasons).toContainEqual(['Cera Alba', 'no-entry']);
+  });
+
   it('lists what no entry has, and does not name it', () => {
     expect(name([{ name: 'Cera Alba', percent: 4 }])).toMatchObject({
       named: [],

@@ -40,7 +40,12 @@ export interface NamedAllergen extends Omit<Told, 'name'> {
 export interface NotNamed extends Told {
   readonly thresholdPercent?: number;
   readonly entry?: number;
-  readonly reason: 'not-over-threshold' | 'not-yet-required' | 'not-listed-in-market' | 'no-entry';
+  readonly reason:
+    | 'not-over-threshold'
+    | 'not-yet-required'
+    | 'not-listed-in-market'
+    | 'no-duty-in-market'
+    | 'no-entry';
   /** With `not-yet-required`: first day on which a unit placed on the market must name it. */
   readonly requiredForPlacingFrom?: string;
 }
@@ -71,7 +76,7 @@ function numbersOf(row: AllergenRow, substance: Substance): readonly string[] {
   return row.members.find((member) => normaliseName(member.name) === own)?.cas ?? row.match.cas;
 }
 
-type Duty = 'required' | 'not-yet-required' | 'not-listed-in-market';
+type Duty = 'required' | 'not-yet-required' | 'not-listed-in-market' | 'no-duty-in-market';
 
 /**
  * Required for a unit placed on the market from the first date on, and for every unit still made available from the
@@ -83,8 +88,12 @@ const isRequired = (
 ): boolean =>
   firstSupplied >= dates.requiredForPlacingFrom || lastSupplied >= dates.requiredForMakingAvailableFrom;
 
-/** The duty that all members of an entry share; none where it depends on their CAS numbers. */
+/**
+ * The duty that all members of an entry share; none where it depends on their CAS numbers. The United States have no
+ * federal list in force: the rule proposed under MoCRA was still awaited (Unified Agenda, RIN 0910-AI90).
+ */
 function sharedDuty(row: AllergenRow, context: NamingContext): Duty | undefined {
+  if (context.market === 'US') return 'no-duty-in-market';
   if (context.market === 'GB') return row.gb.listed ? undefined : 'not-listed-in-market';
   if (row.newMembers !== undefined) return undefined;
   return isRequired(row, context) ? 'required' : 'not-yet-required';
@@ -148,6 +157,8 @@ function nameEntry(
       notNamed.push(
         tellNotNamed(told, { thresholdPercent, entry, reason: duty, requiredForPlacingFrom }, labelName),
       );
+    } else if (duty === 'no-duty-in-market') {
+      notNamed.push(tellNotNamed(told, { entry, reason: duty }, labelName));
     } else if (duty === 'not-listed-in-market') {
       notNamed.push(tellNotNamed(told, { thresholdPercent, entry, reason: duty }, labelName));
     } else if (comparePercent(sum, picopercentFrom(thresholdPercent)) > 0) {
@@ -175,7 +186,10 @@ function tellDoubt(
   context: NamingContext,
 ): NamingUnknown | NotNamed {
   const here = mayBe.filter((row) => dutyOf(row, member.of, context) === 'required');
-  if (here.length === 0) return tellNotNamed(told, { reason: 'not-listed-in-market' });
+  if (here.length === 0) {
+    const reason = context.market === 'US' ? 'no-duty-in-market' : 'not-listed-in-market';
+    return tellNotNamed(told, { reason });
+  }
   return {
     name: told.name,
     percent: told.percent,
@@ -206,7 +220,8 @@ export function nameComposition(
 /**
  * Fragrance allergens to be named beside Parfum: content in percent by mass of the finished product strictly over
  * 0.001 % (leave-on) or 0.01 % (rinse-off), all origins added (Annex III of Regulation (EC) No 1223/2009 after
- * Regulation (EU) 2023/1545; Northern Ireland follows, Great Britain kept the list of 24). Expands nothing.
+ * Regulation (EU) 2023/1545; Northern Ireland follows, Great Britain kept the list of 24, the United States have no
+ * federal list). Expands nothing.
  */
 export function nameAllergens(
   tables: SafetyTables,

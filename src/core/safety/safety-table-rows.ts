@@ -31,7 +31,7 @@ export interface AllergenRow extends Sourced {
   readonly gb: { readonly listed: boolean; readonly cas?: readonly string[]; readonly confidence: string };
 }
 
-export type Market = 'EU' | 'NI' | 'GB';
+export type Market = 'EU' | 'NI' | 'GB' | 'US';
 export type Use = 'leave-on' | 'rinse-off';
 
 /** One rule of law; an absent field sets no condition. */

@@ -46,6 +46,8 @@ export interface SafetyTables {
   readonly restrictions: RowIndex<RestrictionRow>;
   readonly ifra: RowIndex<IfraRow>;
   readonly sharedCas: ReadonlyMap<string, readonly SharedCasRow[]>;
+  /** Markets that at least one rule of law speaks of. */
+  readonly lawMarkets: ReadonlySet<string>;
   readonly materialsByName: ReadonlyMap<string, readonly KnownMaterialRow[]>;
   readonly materialsByCas: ReadonlyMap<string, readonly KnownMaterialRow[]>;
   /** Remembered answers: the same substance met again is not looked up again. */

@@ -99,7 +99,7 @@ export const checkWords = {
   trySoft: 'The answer follows at every key. Nothing is kept until the recipe is changed.',
   tryKeep: 'Change the recipe so',
   tryBack: 'Back to what is written',
-  market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union' },
+  market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union', US: 'United States' },
   judgedFor: (products: readonly string[]) =>
     products.length === 0
       ? 'No product is filled from it yet, so it is judged for every market.'

@@ -1,6 +1,6 @@
 /** The trade's words for what the contract keeps as codes; the pages of all rooms share them. */
 export const termWords = {
-  market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union' },
+  market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union', US: 'United States' },
   itemKind: { material: 'bought', formula: 'made', product: 'filled' },
   group: {
     ingredient: 'Ingredients',

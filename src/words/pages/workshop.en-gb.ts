@@ -32,6 +32,10 @@ export const workshopWords = {
     name: 'Name of the workshop',
     gb: 'Responsible person for Great Britain, as on the label',
     eu: 'Responsible person for Northern Ireland and the EU, as on the label',
+    us: 'Name and place of business for the United States, as on the label',
+    contact: 'How a buyer reports harm',
+    contactHint:
+      'A telephone number in the United States, an e-mail or a web address. Left empty where the address above is in the United States.',
     personName: 'Name',
     address: 'Address',
     currency: 'Currency',

@@ -13,6 +13,18 @@ export const labelProblems = {
     says: 'The label does not say what the product is for.',
     mend: 'Write its function, such as body butter, or say that its look leaves no doubt.',
   },
+  'label-content-below-ounces': {
+    says: 'The declared content is less than a hundredth of an ounce, which a label of the United States cannot state.',
+    mend: 'Declare more, or do not sell it there.',
+  },
+  'label-e-mark-outside': {
+    says: 'The e-mark is for packs of {from} g to {upTo} g.',
+    mend: 'Leave the e-mark out.',
+  },
+  'label-e-mark-not-average': {
+    says: 'The e-mark promises tins filled and checked the average way, and these are filled the minimum way.',
+    mend: 'Leave the e-mark out, or fill the average way.',
+  },
   'label-ingredients-missing': {
     says: 'The label has no ingredients.',
     mend: 'Write the formula of the product down.',
@@ -41,8 +53,20 @@ export const labelProblems = {
     says: 'The label has no batch number.',
     mend: 'Start the filling run; it gives the number.',
   },
+  'label-contact-missing': {
+    says: 'The label does not say how a buyer in the United States reports harm.',
+    mend: 'Enter a telephone number there, or an e-mail or web address, with the workshop’s details.',
+  },
+  'label-sale-countries-missing': {
+    says: 'Each member state of the European Union sets the language of the label, and nobody has said in which of them the product is sold.',
+    mend: 'Choose the countries with the product.',
+  },
+  'label-words-not-in-language': {
+    says: 'The words of the label are not in the language of: {countries}.',
+    mend: 'Have a label in that language, or do not sell it there.',
+  },
   'label-responsible-missing': {
-    says: 'The label lacks name or address of the responsible person for {market, select, GB {Great Britain} NI {Northern Ireland} other {the European Union}}.',
+    says: 'The label lacks name or address of the responsible person for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the European Union}}.',
     mend: 'Enter both with the workshop\u2019s details.',
   },
   'label-responsible-outside': {

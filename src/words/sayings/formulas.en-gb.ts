@@ -43,6 +43,12 @@ export const formulaSayings = {
   'sale-report-review-close':
     'The assessor’s report {report} is to be looked at again by {reviewBy, date, long} ({markets}): after that day nothing can be made for sale by it.',
 
+  'market-us-federal-only': 'Prepared by the tables; federal rules only; state laws add duties.',
+  'market-us-no-allergen-list':
+    'The United States have no federal list of fragrance allergens in force, so none has to be named; the rule proposed under MoCRA was still awaited when the tables were gathered.',
+  'market-us-soap':
+    'What is mainly alkali salts of fatty acids, cleans by them and is sold only as soap is no cosmetic there (21 CFR 701.20, from memory); a claim to moisturise makes it one.',
+
   'unknown-shared-cas':
     'Several materials share the CAS number of {substance}: {mayBe}. To tell them apart, give its {tellApartBy}.',
   'unknown-ambiguous-name':
@@ -58,6 +64,8 @@ export const formulaSayings = {
     'The rule counts {asWhat} and not {substance} itself ({rule}): the amount put in does not answer it.',
   'unknown-needs-certificate':
     '{hasWhat, select, yes {The {asWhat} of {substance}} other {More of {substance} than how much is put in}} has to be known{hasMost, select, yes { ({isBelow, select, yes {below} other {at most}} {mostValue} mmol/l)} other {}}: {rule}. The certificate of the lot tells it.',
+  'unknown-law-not-in-tables':
+    'No rule of federal law on what a cosmetic may hold is in these tables: whether anything in it is prohibited or restricted in the United States is unknown to this tool. Somebody who knows the federal rules (21 CFR 700 and the lists of colour additives) and those of the states has to say.',
   'unknown-label-name':
     'Whether {substance} has to be named on the label (as {mayBe}) is not known: it may be one of several materials.',
   'unknown-label-amount':

@@ -4,6 +4,11 @@ export const labelSayings = {
   'label-function-clear': 'Its look leaves no doubt what it is for.',
   'label-function-missing': 'Nobody has said what the product is for.',
   'label-content-too-small': 'Not asked for below {from} g.',
+  'label-content-below-ounces': 'A hundredth of an ounce is the least that can be declared there.',
+  'label-e-mark-optional': 'The e-mark is a choice, and the product does not ask for it.',
+  'label-e-mark-outside': 'The e-mark is for {from} g to {upTo} g.',
+  'label-e-mark-not-average':
+    'The e-mark is for tins filled and checked the average way; these are filled the minimum way.',
   'label-ingredients-missing': 'There is no formula yet.',
   'label-name-unknown': 'Label names are not known of: {materials}.',
   'label-allergens-undecided': 'Not decided whether to name: {substances}.',
@@ -11,15 +16,26 @@ export const labelSayings = {
   'label-period-instead': 'It keeps more than 30 months: the period after opening stands instead.',
   'label-date-instead': 'It keeps 30 months or less: the date stands instead.',
   'label-period-missing': 'Nobody has said how long it keeps once opened.',
+  'label-date-kept': 'Federal law does not ask for it; what stands there is the workshop’s own.',
+  'label-no-period-used-up': 'It is used up at once: no period after opening is needed.',
+  'label-no-period-closed': 'Its pack cannot be opened: no period after opening is needed.',
+  'label-no-period-keeps': 'It does not spoil once open: no period after opening is needed.',
   'label-precautions-missing': 'A rule asks for: {lacking}.',
   'label-no-precautions': 'No rule that is known here asks for any.',
   'label-batch-missing': 'The filling run gives it its number.',
+  'label-batch-kept': 'Federal law does not ask for it; it is kept, since tins are called back by it.',
+  'label-contact-is-address': 'The address above is in the United States and takes reports of harm.',
+  'label-contact-missing':
+    'Nobody has said how a buyer in the United States reports harm: an address or telephone number there, or an e-mail or web address.',
+  'label-sale-countries-missing':
+    'Each member state sets the language, and nobody has said in which of them it is sold.',
+  'label-words-not-in-language': 'Its words are not in the language of: {countries}.',
   'label-responsible-missing': 'Name or address is missing.',
   'label-responsible-outside':
     'The address lies outside {market, select, GB {the United Kingdom} NI {Northern Ireland and the European Union} other {the European Union and Northern Ireland}}.',
   'label-address-taken-until':
     'No address of the United Kingdom was recognised. One of the European Union alone is taken until {until, date, long}.',
   'label-not-imported':
-    'Made within {market, select, GB {the United Kingdom} other {the European Union or Northern Ireland}}.',
+    'Made within {market, select, GB {the United Kingdom} US {the United States} other {the European Union or Northern Ireland}}.',
   'label-origin-missing': 'Nobody has said in which country it is made.',
 } as const;

@@ -1,3 +1,4 @@
+import { labelLawOf, saleCountries } from '../../catalogue/index.ts';
 import type { Checked } from '../../check/index.ts';
 import type { Market, orders, Saying } from '../../contract/index.ts';
 import type { FormulaLookup } from '../../core/formula/index.ts';
@@ -14,7 +15,6 @@ import type { Context } from '../context.ts';
 import { runCheck } from '../formulas/index.ts';
 import { localDate } from '../local-date.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
-import { labelLaw } from './label-law.ts';
 
 /** What a label is asked for: a product, by which revision it is made, and what is known of its run. */
 export interface LabelFor {
@@ -43,7 +43,7 @@ export async function labelForProduct(context: Context, asked: LabelFor): Promis
   const checked = await runCheck(context, asked.revisionId, [asked.market], asked.made);
   if (!checked.ok) return checked;
   const placedOn = localDate(context.machine.now(), house.timeZone);
-  const text = composeLabelText(questionOf(asked, house, checked.value, placedOn), labelLaw);
+  const text = composeLabelText(questionOf(asked, house, checked.value, placedOn), labelLawOf(asked.market));
   return text.ok ? done({ text: text.value, house }) : text;
 }
 
@@ -60,7 +60,9 @@ function questionOf(
     productName: details.name,
     functionText: details.functionText,
     declaredGrams: details.declaredGrams,
-    ingredients: ingredientsOf(checked),
+    fillBasis: details.fillBasis,
+    ingredients: ingredientsOf(checked, market),
+    isScentTogether: details.scentOnLabel === 'parfum',
     allergens: {
       named: verdicts.flatMap(({ naming }) => naming.named.map((row) => row.labelName)),
       undecided: verdicts.flatMap(({ naming }) =>
@@ -69,36 +71,42 @@ function questionOf(
     },
     batchNumber,
     durability: durability && { ...durability, openedMonths: details.openedMonths },
+    noOpenedPeriod: details.noOpenedPeriod === '' ? null : details.noOpenedPeriod,
     precautions: {
       text: details.precautions,
       required: [...new Set(verdicts.flatMap((each) => each.verdicts.flatMap((row) => row.warning ?? [])))],
     },
-    responsible: market === 'GB' ? house.responsibleGb : house.responsibleEu,
+    isSafetySubstantiated: checked.groups.every(({ report }) => report !== undefined),
+    responsible: responsibleFor(house, market),
     madeIn: {
       country: house.country,
       isNorthernIreland: placeOfAddress(house.responsibleGb.address) === 'NI',
     },
+    saleCountries: saleCountries.filter(({ country }) => details.saleCountries.includes(country)),
   };
 }
 
-const ingredientsOf = ({ opened }: Checked): LabelQuestion['ingredients'] =>
+function responsibleFor(house: WorkshopDetails, market: Market): LabelQuestion['responsible'] {
+  if (market === 'US') return house.responsibleUs;
+  return market === 'GB' ? house.responsibleGb : house.responsibleEu;
+}
+
+const ingredientsOf = ({ opened }: Checked, market: Market): LabelQuestion['ingredients'] =>
   opened.expanded.materials.map(({ materialId, percent }) => {
     const material = opened.materials.get(materialId);
     return {
-      name: material?.inciEu ?? '',
+      name: (market === 'US' ? material?.inciUs : material?.inciEu) ?? '',
       percent,
       materialName: material?.name ?? '',
       ...(material?.role && { role: material.role }),
+      ...(material?.isNano && { isNano: true }),
     };
   });
 
 /** An element as a page shows it. */
-export const viewElement = ({ element, text, state, reason, source }: LabelElement) => ({
-  element,
-  text,
-  state,
+export const viewElement = ({ sign: _, reason, ...element }: LabelElement) => ({
+  ...element,
   reason: reason && sayReason(reason),
-  source,
 });
 
 export const sayReason = (reason: NonNullable<LabelElement['reason']>): Saying => ({

@@ -1,3 +1,4 @@
+import type { Market } from '../../contract/index.ts';
 import { done, type Problem, problem, type Result, refused } from '../../core/problem.ts';
 import { findLabelPrint, giveUp, insertLabelPrint, orGiveUp, sha256 } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
@@ -11,7 +12,7 @@ import { composeRunLabel } from './run-label.ts';
 import { gatherRun, type RunRecords } from './run-records.ts';
 
 interface Wish {
-  readonly market: 'GB' | 'NI' | 'EU';
+  readonly market: Market;
   readonly copies: number;
 }
 

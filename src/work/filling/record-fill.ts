@@ -11,6 +11,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { gramsText } from '../quantity-text.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { record } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findBowlSlackUg } from './bowl-slack.ts';
@@ -70,7 +71,7 @@ function readWeight(run: RunHead, body: Body) {
 /** Nothing in it, ten times off the label, or the tin weighed along: asked, not written. */
 async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: number): Promise<void> {
   const netUg = grossUg - tareUg;
-  const details = JSON.parse(run.product_details) as orders.ProductDetails;
+  const details = readProductDetails(run.product_details);
   const declaredUg = orGiveUp(microgramsFromGrams(details.declaredGrams, 'declaredGrams'));
   const found = gramsText(netUg);
   if (netUg <= 0) {

@@ -70,6 +70,11 @@ function drawn(
   const durabilityText = of('minimum-durability');
   const precautionsText = of('precautions');
   const originText = of('country-of-origin');
+  const contactText = of('contact');
+  const otherLines = [
+    ...(contactText === undefined ? [] : [contactText]),
+    ...(isTrial ? [say(saying('label-trial-line'))] : []),
+  ];
   const hasPeriod = of('period-after-opening') !== undefined && details.openedMonths !== null;
   return {
     front: {
@@ -89,7 +94,7 @@ function drawn(
       ...(precautionsText !== undefined && { precautionsText }),
       responsiblePersonText: of('responsible-person') ?? DOTS,
       ...(originText !== undefined && { originText }),
-      ...(isTrial && { otherLines: [say(saying('label-trial-line'))] }),
+      ...(otherLines.length > 0 && { otherLines }),
     },
   };
 }

@@ -17,6 +17,7 @@ import {
   type SignedWeight,
   sumLabelCopies,
 } from '../../storage/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { clearedMarkets } from './cleared-markets.ts';
 
 /** Everything that is written about one filling run. */
@@ -64,10 +65,10 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   return heads.map((head) => {
     const close = closes.find((row) => row.filling_run_id === head.id);
     const others = open.filter((run) => run.batch_id === head.batch_id && run.id !== head.id);
-    const asBegun = JSON.parse(head.product_details) as orders.ProductDetails;
+    const asBegun = readProductDetails(head.product_details);
     const release = releases.find((row) => row.filling_run_id === head.id);
     const today = products.get(head.product_id);
-    const now = today && (JSON.parse(today.details) as orders.ProductDetails);
+    const now = today && readProductDetails(today.details);
     const details = now ? withWordsOf(now, asBegun) : asBegun;
     const soldIn = now ? now.markets : [];
     return {
@@ -95,4 +96,7 @@ const withWordsOf = (now: orders.ProductDetails, asBegun: orders.ProductDetails)
   ...asBegun,
   functionText: now.functionText || asBegun.functionText,
   precautions: now.precautions || asBegun.precautions,
+  saleCountries: now.saleCountries,
+  scentOnLabel: now.scentOnLabel,
+  noOpenedPeriod: now.noOpenedPeriod,
 });

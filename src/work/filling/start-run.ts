@@ -21,6 +21,7 @@ import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
 import { whyNotUsable } from '../lot-use.ts';
 import { gramsText } from '../quantity-text.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { record, refuseBefore, thingNotFound } from '../record.ts';
 import { findWorstErrorUg } from '../scale-error.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
@@ -98,7 +99,7 @@ async function fillableBatch(tx: Writer, id: string, day: string): Promise<Batch
 async function fillableProduct(tx: Writer, id: string, batch: BatchHead): Promise<orders.ProductDetails> {
   const product = await findProduct(tx, id);
   if (!product) giveUp(thingNotFound('productId', id));
-  const details = JSON.parse(product.details) as orders.ProductDetails;
+  const details = readProductDetails(product.details);
   if (product.formula_id !== batch.formula_id) {
     giveUp(
       problem('product-of-another-formula', 'productId', {

@@ -128,12 +128,47 @@ describe('the check of a revision', () => {
     const { revisionId } = await buildMixture(bench, [line(fat, '1')]);
     expect((await check(revisionId, 'EU')).markets.map((row) => row.market)).toEqual(['EU']);
     const params = { id: revisionId };
-    expect(codesOf(await bench.ask('checkRevision', { params, query: { markets: 'GB,US' } }))).toEqual([
+    expect(codesOf(await bench.ask('checkRevision', { params, query: { markets: 'GB,FR' } }))).toEqual([
       'value-not-one-of',
     ]);
     expect(codesOf(await bench.ask('checkRevision', { params: { id: 'lost' } }))).toEqual([
       'thing-not-found',
     ]);
+  });
+});
+
+describe('the United States', () => {
+  it('are unknown by law, said once, until a named person decides; IFRA and the report hold there too', async () => {
+    const oil = await buildOil([
+      constituent('Citral', '5392-40-5', '1'),
+      constituent('Linalool', '78-70-6', '20'),
+    ]);
+    const { revisionId } = await buildMixture(bench, [line(oil, '1'), line(fat, '99')]);
+    const answer = await check(revisionId, 'US');
+    const [us] = answer.markets;
+    expect(us?.verdicts.filter(({ kind }) => kind === 'law')).toMatchObject([
+      { verdict: 'unknown', name: 'everything in it, by the law there' },
+    ]);
+    expect(us?.verdicts.filter(({ kind }) => kind === 'ifra').map(({ verdict }) => verdict)).toContain(
+      'within',
+    );
+    expect(us?.verdicts.some(({ verdict }) => verdict === 'no-rule')).toBe(false);
+    expect(us?.named).toEqual([]);
+    expect(us?.notes.map(({ code }) => code)).toEqual([
+      'market-us-federal-only',
+      'market-us-no-allergen-list',
+    ]);
+    expect(answer.answer).not.toBe('yes');
+    const why = answer.open.map((question) => question.why.code);
+    expect(why.filter((code) => code === 'unknown-law-not-in-tables')).toHaveLength(1);
+  });
+
+  it('are looked at only where somebody asks or sells there', async () => {
+    const { revisionId } = await buildMixture(bench, [line(fat, '1')]);
+    const params = { id: revisionId };
+    const usual = await bench.get('checkRevision', { params, query: {} });
+    expect(usual.markets.map(({ market }) => market)).toEqual(['GB', 'NI', 'EU']);
+    expect(usual.markets.flatMap(({ notes }) => notes)).toEqual([]);
   });
 });
 

@@ -1,10 +1,14 @@
 import type { SoldIn } from '../../check/index.ts';
-import type { Market, orders } from '../../contract/index.ts';
+import type { Market } from '../../contract/index.ts';
 import { listUsers } from '../../core/formula/index.ts';
 import { listProducts, listRevisionLines, listRevisions, type Reader } from '../../storage/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { pickInForce } from './revisions-in-force.ts';
 
-export const ALL_MARKETS = ['GB', 'NI', 'EU'] as const satisfies readonly Market[];
+export const ALL_MARKETS = ['GB', 'NI', 'EU', 'US'] as const satisfies readonly Market[];
+
+/** Where nothing is made of it yet: the markets whose law the tables hold. The United States are asked for by name. */
+const TABLED_MARKETS = ['GB', 'NI', 'EU'] as const satisfies readonly Market[];
 
 /** Where a formula ends up on sale. What is withdrawn is not made any more and asks for nothing. */
 export const readSoldIn = async (db: Reader, formulaId: string): Promise<SoldIn> =>
@@ -14,7 +18,7 @@ export const readSoldIn = async (db: Reader, formulaId: string): Promise<SoldIn>
 export async function openSoldIn(db: Reader): Promise<(formulaId: string) => SoldIn> {
   const uses = await readUses(db);
   const sold = (await listProducts(db))
-    .map((row) => ({ row, details: JSON.parse(row.details) as orders.ProductDetails }))
+    .map((row) => ({ row, details: readProductDetails(row.details) }))
     .filter(({ details }) => !details.isWithdrawn);
   return (formulaId) => {
     const users = listUsers(formulaId, uses);
@@ -29,7 +33,7 @@ export async function openSoldIn(db: Reader): Promise<(formulaId: string) => Sol
 
 /** Where nothing is made of it yet, nobody has said where it will be sold. */
 export const marketsToJudge = ({ markets }: SoldIn): readonly Market[] =>
-  markets.length === 0 ? ALL_MARKETS : markets;
+  markets.length === 0 ? TABLED_MARKETS : markets;
 
 /** Of each formula the revision in force and the newest, which may be a trial of what will be sold. */
 async function readUses(db: Reader) {

@@ -9,6 +9,7 @@ import {
   type Reader,
   type ScaleRow,
 } from '../../storage/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import { findWorstError } from '../scale-error.ts';
 
@@ -41,7 +42,7 @@ export async function readTins(
       return refused(problem('product-twice', where, { found: product.name }));
     if (product.formula_id !== formulaId)
       return refused(problem('product-not-of-formula', where, { found: product.name }));
-    const details = JSON.parse(product.details) as orders.ProductDetails;
+    const details = readProductDetails(product.details);
     const packaging = await findMaterials(
       db,
       [details.tinId, details.lidId, details.labelId].filter((id) => id !== null),

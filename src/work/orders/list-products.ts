@@ -1,6 +1,6 @@
-import type { orders } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
 import { listProducts as readProducts } from '../../storage/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import type { UseCase } from '../use-case.ts';
 
 export const listProducts: UseCase<'listProducts'> = async ({ storage }) => {
@@ -10,7 +10,7 @@ export const listProducts: UseCase<'listProducts'> = async ({ storage }) => {
       id: row.id,
       version: row.version,
       formulaName: row.formula_name,
-      details: JSON.parse(row.details) as orders.ProductDetails,
+      details: readProductDetails(row.details),
     })),
   );
 };

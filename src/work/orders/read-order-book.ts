@@ -26,6 +26,7 @@ import { listRevisionsInForce } from '../formulas/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { findTinAim } from '../making/read-tins.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { findStoppedBehind, type StoppedBehind } from '../stopped-behind.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 
@@ -120,7 +121,7 @@ function readProducts(
 ): Map<string, BookProduct> {
   return new Map(
     rows.map((row) => {
-      const details = JSON.parse(row.details) as orders.ProductDetails;
+      const details = readProductDetails(row.details);
       const tare = materials.get(details.tinId)?.details.tareGrams ?? '0';
       const aimGrams = findTinAim(details, tare, scales);
       return [row.id, { id: row.id, name: row.name, formulaId: row.formula_id, details, aimGrams }];

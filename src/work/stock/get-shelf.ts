@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { orders, Saying, stock } from '../../contract/index.ts';
+import type { Saying, stock } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
 import { exact, MICROGRAMS_PER_GRAM } from '../../core/quantity/index.ts';
 import {
@@ -16,6 +16,7 @@ import { workshopToday } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { needsOfOpenOrders, type OpenNeeds } from '../orders/needs.ts';
 import { amountText } from '../quantity-text.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { saying } from '../saying.ts';
 import { findStoppedBehind, type StoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
@@ -83,7 +84,7 @@ async function listThings(db: Reader, lots: ReadonlyMap<string, unknown>): Promi
       ({ id, name }): Thing => ({ ...made, itemKind: 'formula', itemId: id, name, group: 'base', unit: 'g' }),
     );
   const products = (await listProducts(db))
-    .filter((row) => lots.has(row.id) || !(JSON.parse(row.details) as orders.ProductDetails).isWithdrawn)
+    .filter((row) => lots.has(row.id) || !readProductDetails(row.details).isWithdrawn)
     .map(
       ({ id, name }): Thing => ({
         ...made,

@@ -21,7 +21,9 @@ export async function viewMaterials(db: Reader, rows: readonly MaterialRow[]): P
     id: row.id,
     version: row.version,
     details: {
-      ...(JSON.parse(row.details) as Omit<MaterialDetails, 'constituents'>),
+      // Nobody was asked for it at first.
+      isNano: false,
+      ...(JSON.parse(row.details) as Omit<MaterialDetails, 'constituents' | 'isNano'>),
       constituents: (ofMaterial.get(row.id) ?? []).map(viewConstituent),
     },
   }));

@@ -68,6 +68,7 @@ const firstDetails = (name: string): WorkshopDetails => ({
   name,
   responsibleGb: { name: '', address: '' },
   responsibleEu: { name: '', address: '' },
+  responsibleUs: { name: '', address: '', contact: '' },
   currency: 'GBP',
   country: 'GB',
   timeZone: 'Europe/London',

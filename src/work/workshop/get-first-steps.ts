@@ -2,7 +2,7 @@ import type { workshop } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
 import { findFilledTables, listPeople, listPlaces, readWorkshop } from '../../storage/index.ts';
 import type { UseCase } from '../use-case.ts';
-import type { WorkshopDetails } from './get-workshop.ts';
+import { readWorkshopDetails } from '../workshop-details.ts';
 
 /** The order that works: nothing in the list needs what comes after it. */
 export const getFirstSteps: UseCase<'getFirstSteps'> = async ({ storage: { db } }) => {
@@ -25,6 +25,8 @@ export const getFirstSteps: UseCase<'getFirstSteps'> = async ({ storage: { db } 
 /** One responsible person with an address: which one a label needs depends on where it is sold. */
 function hasAddress(row: { readonly details: string } | undefined): boolean {
   if (row === undefined) return false;
-  const { responsibleGb, responsibleEu } = JSON.parse(row.details) as WorkshopDetails;
-  return [responsibleGb, responsibleEu].some(({ name, address }) => name !== '' && address !== '');
+  const { responsibleGb, responsibleEu, responsibleUs } = readWorkshopDetails(row.details);
+  return [responsibleGb, responsibleEu, responsibleUs].some(
+    ({ name, address }) => name !== '' && address !== '',
+  );
 }

@@ -13,6 +13,7 @@ import {
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
 import type { UseCase } from '../use-case.ts';
+import { readWorkshopDetails } from '../workshop-details.ts';
 
 export type WorkshopView = z.output<typeof workshop.workshop>;
 export type WorkshopDetails = z.output<typeof workshop.workshopDetails>;
@@ -31,7 +32,7 @@ export async function viewWorkshop(context: Context): Promise<WorkshopView> {
     folder: dirname(resolve(file)),
     today: await workshopToday(context),
     now: context.machine.now(),
-    details: row === undefined ? null : (JSON.parse(row.details) as WorkshopDetails),
+    details: row === undefined ? null : readWorkshopDetails(row.details),
     version: row?.version ?? 0,
     people: people.map(({ id, name, is_active, version }) => ({
       id,

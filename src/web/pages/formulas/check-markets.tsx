@@ -12,7 +12,11 @@ interface Props {
   readonly onChange: (markets: string) => void;
 }
 
-const ALL = ['GB', 'NI', 'EU'] as const;
+type Market = Check['markets'][number]['market'];
+
+/** Those whose law the tables hold; the United States are looked at by themselves. */
+const ALL: readonly Market[] = ['GB', 'NI', 'EU'];
+const EACH: readonly Market[] = [...ALL, 'US'];
 const STATE = { yes: 'ready', decide: 'watch', no: 'stop' } as const;
 
 /** Which markets it is judged for and why those, with the answer of each where there are several. */
@@ -20,6 +24,13 @@ export const CheckMarkets = ({ check, asked, onChange }: Props) => (
   <div className={styles.markets}>
     <p className="soft">{checkWords.judgedFor(check.sold.products)}</p>
     <RadioChoice title={checkWords.lookAt} choices={choicesOf(check)} value={asked} onChange={onChange} />
+    {check.markets.flatMap(({ market, notes }) =>
+      notes.map((note) => (
+        <p key={`${market}${note.code}`} className="soft">
+          <Sentence saying={note} />
+        </p>
+      )),
+    )}
     {check.markets.length > 1 && (
       <ul className={styles.reasons}>
         {check.markets.map(({ market, answer, sentence }) => (
@@ -37,7 +48,7 @@ export const CheckMarkets = ({ check, asked, onChange }: Props) => (
 /** Where it is sold comes first; each market by itself, and all of them, where that is not the same. */
 function choicesOf({ sold }: Check) {
   const usual = sold.markets.length === 0 ? [...ALL] : sold.markets;
-  const others = [...ALL.map((market) => [market]), [...ALL]].filter(
+  const others = [...EACH.map((market) => [market]), [...ALL]].filter(
     (markets) => markets.join() !== usual.join(),
   );
   return [usual, ...others].map((markets, index) => ({
@@ -51,5 +62,5 @@ function choicesOf({ sold }: Check) {
   }));
 }
 
-const nameOf = (markets: readonly (typeof ALL)[number][]): string =>
+const nameOf = (markets: readonly Market[]): string =>
   markets.map((market) => checkWords.market[market]).join(', ');

@@ -29,6 +29,7 @@ const market = (name: Market['market'], verdicts: Market['verdicts']): Market =>
   sentence: { code: 'check-market-yes', parameters: {} },
   verdicts,
   sumOfShares: null,
+  notes: [],
   named: [],
 });
 const shown = (markets: Market[]) =>

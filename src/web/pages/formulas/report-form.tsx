@@ -1,4 +1,4 @@
-import { formulaWords, partWords, reportWords } from '../../../words/index.ts';
+import { formulaWords, partWords, reportWords, termWords } from '../../../words/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -27,11 +27,7 @@ interface Props {
   readonly onDone: () => void;
 }
 
-const MARKETS = [
-  { id: 'GB', name: 'Great Britain' },
-  { id: 'NI', name: 'Northern Ireland' },
-  { id: 'EU', name: 'European Union' },
-];
+const MARKETS = Object.entries(termWords.market).map(([id, name]) => ({ id, name }));
 const USES = Object.entries(formulaWords.uses).map(([id, name]) => ({ id, name }));
 const EMPTY: Details = {
   reference: '',

@@ -1,4 +1,4 @@
-import { makingWords } from '../../../words/index.ts';
+import { makingWords, termWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { CheckBox } from '../../parts/check-box.tsx';
 import { CheckBoxes } from '../../parts/check-boxes.tsx';
@@ -16,11 +16,7 @@ interface Props {
   readonly products: AnswerOf<'listProducts'>;
 }
 
-const MARKETS = [
-  { id: 'GB', name: 'Great Britain' },
-  { id: 'NI', name: 'Northern Ireland' },
-  { id: 'EU', name: 'European Union' },
-];
+const MARKETS = Object.entries(termWords.market).map(([id, name]) => ({ id, name }));
 const PURPOSES = Object.entries(makingWords.purposes).map(([id, name]) => ({ id, name }));
 const WAYS = [
   { id: 'tins', name: makingWords.byTins },

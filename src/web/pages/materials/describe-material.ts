@@ -15,6 +15,7 @@ export const describeMaterial = (draft: MaterialDraft): Described => [
   [words.plantPart, draft.plantPart],
   [words.process, draft.process],
   [words.role, draft.role === null ? words.noRole : termWords.role[draft.role]],
+  [words.isNano, draft.isNano ? words.isNanoYes : words.isNanoNo],
   [
     words.originTitle,
     draft.origins === null

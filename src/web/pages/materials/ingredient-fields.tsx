@@ -1,5 +1,6 @@
 import { materialWords, termWords } from '../../../words/index.ts';
 import type { Editing } from '../../api/use-editing.ts';
+import { CheckBox } from '../../parts/check-box.tsx';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { Select } from '../../parts/select.tsx';
@@ -86,6 +87,9 @@ export function IngredientFields({ editing, sourceOf }: Props) {
             isOptional
           />
         </SideBySide>
+        <CheckBox isChecked={draft.isNano} onChange={set('isNano')}>
+          {words.isNano}
+        </CheckBox>
       </FieldGroup>
       <OriginFields value={draft.origins} onChange={set('origins')} />
       <ConstituentFields value={draft.constituents} onChange={set('constituents')} />

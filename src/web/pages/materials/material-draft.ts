@@ -50,6 +50,7 @@ export const EMPTY_MATERIAL: MaterialDetails = {
   plantPart: null,
   process: null,
   role: null,
+  isNano: false,
   densityGramsPerMl: null,
   origins: null,
   constituents: [],

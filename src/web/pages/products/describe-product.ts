@@ -1,6 +1,7 @@
 import { productWords, termWords } from '../../../words/index.ts';
 import type { Choice } from '../../parts/select.tsx';
 import type { Described } from '../../show/find-differences.ts';
+import { nameCountry } from './name-country.ts';
 import type { FaceDraft, ProductDraft } from './product-draft.ts';
 import type { ProductParts } from './use-parts.ts';
 
@@ -26,10 +27,16 @@ export const describeProduct =
     [words.lid, nameIn(parts.lids, draft.lidId)],
     [words.label2, nameIn(parts.labels, draft.labelId)],
     [words.markets, draft.markets.map((market) => termWords.market[market]).join(', ')],
+    [words.saleCountries, draft.saleCountries.map(nameCountry).join(', ')],
+    [words.scent, words.scents[draft.scentOnLabel]],
     [words.function, draft.functionText],
     [words.precautions, draft.precautions],
     [words.bestBefore, draft.bestBeforeMonths],
     [words.opened, draft.openedMonths],
+    [
+      words.noOpened,
+      draft.noOpenedPeriod === '' ? words.mayNeedOpened : words.noOpenedWhys[draft.noOpenedPeriod],
+    ],
     [words.price, draft.price],
     [words.face, faceInWords(draft.faceMm)],
     [words.back, faceInWords(draft.backMm)],

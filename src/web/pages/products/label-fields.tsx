@@ -1,26 +1,23 @@
-import { productWords, termWords } from '../../../words/index.ts';
+import { productWords } from '../../../words/index.ts';
 import type { Editing } from '../../api/use-editing.ts';
 import { useRead } from '../../api/use-read.ts';
-import { CheckBoxes } from '../../parts/check-boxes.tsx';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
+import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { FaceFields } from './face-fields.tsx';
+import { MarketFields } from './market-fields.tsx';
 import type { ProductDraft } from './product-draft.ts';
 
 const { form: words } = productWords;
-const MARKETS = Object.entries(termWords.market).map(([id, name]) => ({ id, name }));
+const WHYS = Object.entries(words.noOpenedWhys).map(([id, name]) => ({ id, name }));
 
-export function LabelFields({ editing: { draft, set } }: { readonly editing: Editing<ProductDraft> }) {
+export function LabelFields({ editing }: { readonly editing: Editing<ProductDraft> }) {
+  const { draft, set } = editing;
   const currency = useRead('getWorkshop').data?.details?.currency;
   return (
     <FieldGroup title={words.labelTitle}>
-      <CheckBoxes
-        title={words.markets}
-        choices={MARKETS}
-        chosen={draft.markets}
-        onChange={(markets) => set('markets')(markets as ProductDraft['markets'])}
-      />
+      <MarketFields editing={editing} />
       <Field
         label={words.function}
         where="details.functionText"
@@ -58,6 +55,14 @@ export function LabelFields({ editing: { draft, set } }: { readonly editing: Edi
           onChange={set('openedMonths')}
           hint={words.openedHint}
           isOptional
+        />
+        <Select
+          label={words.noOpened}
+          where="details.noOpenedPeriod"
+          value={draft.noOpenedPeriod}
+          onChange={(why) => set('noOpenedPeriod')(why as ProductDraft['noOpenedPeriod'])}
+          choices={WHYS}
+          none={words.mayNeedOpened}
         />
         <Field
           label={words.price}

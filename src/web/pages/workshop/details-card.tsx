@@ -25,6 +25,10 @@ const describe = (details: WorkshopDetails) =>
     [words.name, details.name],
     [words.gb, `${details.responsibleGb.name}, ${details.responsibleGb.address}`],
     [words.eu, `${details.responsibleEu.name}, ${details.responsibleEu.address}`],
+    [
+      words.us,
+      `${details.responsibleUs.name}, ${details.responsibleUs.address}, ${details.responsibleUs.contact}`,
+    ],
     [words.currency, details.currency],
     [words.country, details.country],
     [words.timeZone, details.timeZone],
@@ -60,6 +64,20 @@ export function DetailsCard({ details, version }: Props) {
           where="details.responsibleEu"
           value={draft.responsibleEu}
           onChange={set('responsibleEu')}
+        />
+        <AddressFields
+          title={words.us}
+          where="details.responsibleUs"
+          value={draft.responsibleUs}
+          onChange={(address) => set('responsibleUs')({ ...draft.responsibleUs, ...address })}
+        />
+        <Field
+          label={words.contact}
+          where="details.responsibleUs.contact"
+          value={draft.responsibleUs.contact}
+          onChange={(contact) => set('responsibleUs')({ ...draft.responsibleUs, contact })}
+          hint={words.contactHint}
+          isOptional
         />
         <SideBySide>
           <Field
