@@ -11,6 +11,7 @@ import type { SigningHand } from './shop.ts';
 /** The built program as a process of its own, as `gramwright start` runs it, asked over HTTP. */
 export interface RunningProgram extends SigningHand {
   readonly process: ChildProcess;
+  readonly address: string;
   /** From the start of the process to the line that says where it listens. */
   readonly startMs: number;
   /** The answer as it comes, read to its end: for papers, and for timing. */
@@ -68,6 +69,7 @@ async function startProgram(folder: string): Promise<RunningProgram> {
     JSON.parse((await fetchBytes(name, asked)).toString()) as never;
   return {
     process: child,
+    address,
     startMs,
     fetch: fetchBytes,
     // The first entry of all has no stamp.
