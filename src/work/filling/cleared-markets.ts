@@ -1,7 +1,7 @@
 import type { Market } from '../../contract/index.ts';
 import type { SignedRelease } from '../../storage/index.ts';
 import { ALL_MARKETS } from '../formulas/index.ts';
-import type { Check } from './run-view.ts';
+import type { Check } from './run-shapes.ts';
 
 /** Every market has a check of its own at a release. */
 export const labelCheckOf = (market: Market): string => `label-${market}`;

@@ -2,7 +2,8 @@ import { done } from '../../core/problem.ts';
 import { listRunsAtHand } from '../../storage/index.ts';
 import type { UseCase } from '../use-case.ts';
 import { gatherRuns } from './run-records.ts';
-import { type RunView, viewRecords, viewRun } from './run-view.ts';
+import type { RunView } from './run-shapes.ts';
+import { viewRecords, viewRun } from './run-view.ts';
 
 export const getRun: UseCase<'getRun'> = (context, { params }) => viewRun(context, params.id ?? '');
 

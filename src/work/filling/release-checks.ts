@@ -22,7 +22,7 @@ import { judgeLotDates } from './judge-lot-dates.ts';
 import { judgeRecords } from './judge-records.ts';
 import { composeRunLabel } from './run-label.ts';
 import type { RunRecords } from './run-records.ts';
-import type { Check } from './run-view.ts';
+import type { Check } from './run-shapes.ts';
 
 const check = (name: string, isPassed: boolean, detail: Saying): Check => ({
   check: name,

@@ -2,7 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
 import type { RunRecords } from './run-records.ts';
-import type { RunView } from './run-view.ts';
+import type { RunView } from './run-shapes.ts';
 
 /** How the run stands, in one sentence. */
 export function sayRun(

@@ -1,5 +1,3 @@
-import type { z } from 'zod';
-import type { filling } from '../../contract/index.ts';
 import type { RunVerdict } from '../../core/filling/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
 import { type Exact, toText } from '../../core/quantity/index.ts';
@@ -12,8 +10,7 @@ import { countingTins, judgeRecords, judgeWeight, netGramsOf } from './judge-rec
 import { checkRelease, readChecks } from './release-checks.ts';
 import { gatherRun, netUgOf, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
-
-export type RunView = z.output<typeof filling.runView>;
+import type { Check, RunView } from './run-shapes.ts';
 
 export async function viewRun(context: Context, id: string): Promise<Result<RunView>> {
   const records = await gatherRun(context.storage.db, id);
@@ -151,5 +148,3 @@ function closingOf({ close }: RunRecords): RunView['closing'] {
     by: close.person_name,
   };
 }
-
-export type Check = RunView['checks'][number];

@@ -1,24 +1,8 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { rootRoute } from '../../shell/root-route.tsx';
+import { readPlanSearch } from './plan-search.ts';
 
 const getParentRoute = () => rootRoute;
-
-/** What a plan begins with: `/making/new?formula=ID` or `?product=ID&units=5`. */
-export interface PlanSearch {
-  readonly formula?: string | undefined;
-  readonly product?: string | undefined;
-  readonly units?: number | undefined;
-  readonly grams?: string | undefined;
-}
-
-const readSearch = (search: Record<string, unknown>): PlanSearch => ({
-  ...(typeof search.formula === 'string' ? { formula: search.formula } : {}),
-  ...(typeof search.product === 'string' ? { product: search.product } : {}),
-  ...(Number.isInteger(Number(search.units)) && Number(search.units) > 0
-    ? { units: Number(search.units) }
-    : {}),
-  ...(search.grams === undefined ? {} : { grams: String(search.grams) }),
-});
 
 export const makingRoutes = [
   createRoute({
@@ -29,7 +13,7 @@ export const makingRoutes = [
   createRoute({
     getParentRoute,
     path: '/making/new',
-    validateSearch: readSearch,
+    validateSearch: readPlanSearch,
     component: lazyRouteComponent(() => import('./plan-page.tsx'), 'PlanPage'),
   }),
   createRoute({

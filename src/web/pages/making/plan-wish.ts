@@ -2,7 +2,7 @@ import { readDecimal } from '../../../core/quantity/index.ts';
 import type { AnswerOf, BodyOf } from '../../api/shapes.ts';
 import { readWhole } from '../../show/read-whole.ts';
 import { typedDecimal } from '../../show/typed-decimal.ts';
-import type { PlanSearch } from './making-routes.ts';
+import type { PlanSearch } from './plan-search.ts';
 
 type Formulas = AnswerOf<'listFormulas'>;
 type Products = AnswerOf<'listProducts'>;
