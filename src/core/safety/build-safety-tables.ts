@@ -1,6 +1,7 @@
 import { normaliseName } from './read-name.ts';
 import { indexRows, type Recognised } from './row-index.ts';
 import type {
+  AllergenRow,
   IfraRow,
   KnownMaterialRow,
   PublishedSafetyTables,
@@ -25,13 +26,20 @@ function groupBy<Row>(rows: readonly Row[], keys: (row: Row) => readonly string[
   return groups;
 }
 
+/** Its label name, what it is matched by, and what its members are called: whatever of it stands on a paper. */
+const namesOfEntry = ({ labelName, match, members }: AllergenRow): string[] => [
+  labelName,
+  ...match.names,
+  ...members.map(({ name }) => name),
+];
+
 const namesOf = (material: KnownMaterialRow): string[] =>
   [material.name, material.inciEu, ...(material.aliases ?? [])].map(normaliseName);
 
 export function buildSafetyTables(published: PublishedSafetyTables): SafetyTables {
   return {
     allergens: indexRows(
-      published.allergens.map((row) => ({ row, ...row.match, names: [row.labelName, ...row.match.names] })),
+      published.allergens.map((row) => ({ row, ...row.match, names: namesOfEntry(row) })),
       new Map(published.allergens.map((row) => [row.id, row])),
     ),
     restrictions: indexRows(published.restrictions.map(namedRow)),

@@ -47,6 +47,7 @@ function holds(rule: RestrictionRuleRow, context: LimitContext, situation: Situa
       rule.bodyPart === situation.bodyPart) &&
     (rule.productType === undefined || types.includes(rule.productType)) &&
     !(rule.exceptProductTypes ?? []).some((type) => types.includes(type)) &&
+    (rule.minAgeMonths === undefined || youngest >= rule.minAgeMonths) &&
     (rule.maxAgeMonths === undefined || youngest < rule.maxAgeMonths) &&
     (rule.from === undefined || context.date >= rule.from) &&
     meetsCondition(rule.onlyIf, context, situation)
