@@ -190,6 +190,8 @@ export const reportDetails = z.strictObject({
   baseFormulaId: f.id.nullable(),
   /** Scented formulas it covers. */
   formulaIds: z.array(f.id).max(200),
+  /** Products that it names; none: every product that is filled from what it covers. */
+  productIds: z.array(f.id).max(200).default([]),
   markets: z.array(f.market).min(1),
   uses: z.array(f.use).min(1),
   ranges: z
@@ -313,6 +315,8 @@ export const formulaRoutes = {
         details: reportDetails,
         file: z.object({ name: z.string(), bytes: z.number(), sha256: z.string() }).nullable(),
         isPast: z.boolean(),
+        /** Its review date is near, and not past. */
+        isClose: z.boolean(),
       }),
     ),
   }),

@@ -4,6 +4,7 @@ import { fillingRoutes } from './filling.ts';
 import { formulaRoutes } from './formulas.ts';
 import { makingRoutes } from './making.ts';
 import { orderRoutes } from './orders.ts';
+import { productFileRoutes } from './product-files.ts';
 import { stockRoutes } from './stock.ts';
 import { traceRoutes } from './trace.ts';
 import { workshopRoutes } from './workshop.ts';
@@ -19,6 +20,7 @@ export const routes = {
   ...answerRoutes,
   ...traceRoutes,
   ...complaintRoutes,
+  ...productFileRoutes,
 };
 export type RouteName = keyof typeof routes;
 
@@ -30,6 +32,7 @@ export * as filling from './filling.ts';
 export * as formulas from './formulas.ts';
 export * as making from './making.ts';
 export * as orders from './orders.ts';
+export * as productFiles from './product-files.ts';
 export type { Route } from './route.ts';
 export { saying } from './saying.ts';
 export * as stock from './stock.ts';

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildMakingBench, makeFirmBase } from '../../test/workshop/build-making.ts';
 import { buildOrder, fillTins, nameWorkshop } from '../../test/workshop/build-order.ts';
+import { smallPdf } from '../../test/workshop/build-product-file.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../test/workshop/open-test-workshop.ts';
 import { type Route, routes } from '../contract/index.ts';
 import { refused } from '../core/problem.ts';
@@ -328,7 +329,12 @@ async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string,
       details: { kind: 'smell-or-look', said: 'It smells of nothing.', effect: 'none' },
     },
   });
+  const file = await shop.get('fileUnderHeading', {
+    params: { id: made.product },
+    body: { heading: 'claims', name: 'Study.pdf', base64: smallPdf('study') },
+  });
   return {
+    attachments: file.id,
     complaints: complaint.id,
     products: made.product,
     'filling-runs': run,

@@ -7,12 +7,15 @@ const MEGABYTE = 1024 * 1024;
 /** An assessor's report with pictures, in base64; everything else is a few kilobytes. */
 const LARGEST = { report: 30 * MEGABYTE, other: MEGABYTE };
 
+/** Where a PDF comes in: with a report, and under a heading of a product's file. */
+const HOLDS_FILE = /^\/api\/(reports\/[^/]+\/file|products\/[^/]+\/attachments)$/;
+
 /**
  * A body of a stated length is judged by it: no more than that is read (RFC 9112, section 6.3). Only one of no stated
  * length is counted as it comes, for which it has to be read twice.
  */
 export const limitBody: MiddlewareHandler = async (http, next) => {
-  const maxSize = /^\/api\/reports\/[^/]+\/file$/.test(http.req.path) ? LARGEST.report : LARGEST.other;
+  const maxSize = HOLDS_FILE.test(http.req.path) ? LARGEST.report : LARGEST.other;
   const refuse = () =>
     answerProblems([problem('body-too-large', 'body', { allowed: maxSize / MEGABYTE })], 400);
   const length = statedLength(http);

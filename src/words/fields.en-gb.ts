@@ -5,6 +5,7 @@ import { makingWords } from './pages/making.en-gb.ts';
 import { materialWords } from './pages/materials.en-gb.ts';
 import { morningWords } from './pages/morning.en-gb.ts';
 import { orderWords } from './pages/orders.en-gb.ts';
+import { productFileWords } from './pages/product-files.en-gb.ts';
 import { productWords } from './pages/products.en-gb.ts';
 import { shelfWords } from './pages/shelf.en-gb.ts';
 import { startWords } from './pages/start.en-gb.ts';
@@ -14,6 +15,7 @@ const { goods, count, book, lot } = shelfWords;
 const { form: material } = materialWords;
 const { form: product } = productWords;
 const { form: order } = orderWords;
+const { form: productFile, worksheet } = productFileWords;
 const { details: workshop, scales: scale } = workshopWords;
 
 /**
@@ -272,4 +274,49 @@ export const fieldWords: Readonly<Record<string, string>> = {
   happenedIn: complaintWords.happenedIn,
   state: complaintWords.state,
   judged: complaintWords.judged,
+
+  // Product files and the assessor's worksheet.
+  productIds: reportWords.products,
+  'productIds[]': 'product',
+  description: productFile.description,
+  functions: productFile.composition,
+  'functions[]': 'function',
+  'functions[].materialId': 'material',
+  'functions[].text': 'what it does',
+  text: 'the text',
+  physical: productFile.physical,
+  stability: productFile.stability,
+  microbiology: productFile.microbiology,
+  impurities: productFile.impurities,
+  packaging: productFile.packaging,
+  normalUse: productFile.normalUse,
+  exposureType: productFile.exposureType,
+  otherInformation: productFile.information,
+  makingNote: productFile.makingNote,
+  gmpStatement: productFile.gmp,
+  animalTesting: productFile.animal,
+  hasNoClaims: productFile.noClaims,
+  claims: productFile.claims,
+  'claims[]': 'claim',
+  'claims[].claim': productFile.claim,
+  'claims[].proof': productFile.proof,
+  'claims[].attachmentId': productFile.file,
+  notification: productFile.notification,
+  'notification.category': productFile.category,
+  contact: productFile.contact,
+  placedIn: productFile.placedIn,
+  nanomaterials: productFile.nano,
+  cmr: productFile.cmr,
+  formulaAs: productFile.formulaAs,
+  frame: productFile.frame,
+  gbReference: productFile.gbReference,
+  euReference: productFile.euReference,
+  heading: 'the heading',
+  attachmentId: 'the file',
+  milligramsPerKgDay: worksheet.dose,
+  route: worksheet.route,
+  bioavailabilityPercent: worksheet.bioavailability,
+  absorptionPercent: worksheet.absorption,
+  source: worksheet.source,
+  isTakenOut: worksheet.takeOut,
 };

@@ -14,6 +14,7 @@ export { makingWords } from './pages/making.en-gb.ts';
 export { materialWords } from './pages/materials.en-gb.ts';
 export { morningWords } from './pages/morning.en-gb.ts';
 export { orderWords } from './pages/orders.en-gb.ts';
+export { productFileWords } from './pages/product-files.en-gb.ts';
 export { productWords } from './pages/products.en-gb.ts';
 export { shelfWords } from './pages/shelf.en-gb.ts';
 export { partWords, shellWords } from './pages/shell.en-gb.ts';

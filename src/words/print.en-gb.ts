@@ -61,6 +61,43 @@ export const printWords = {
     month: (year: number, month: number) => `${MONTHS[month - 1]} ${year}`,
     footer: (workshop: string, what: string) => `${workshop} · ${what}`,
   },
+  /** Papers that are pages too: product file, worksheet, what changed since a report. */
+  written: {
+    asOf: 'Data as of',
+    missing: 'What is missing',
+    files: 'Files under this heading',
+    notice:
+      'Prepared by the workshop for the qualified assessor. It is no assessment and replaces none; figures from memory are marked and have to be checked.',
+    footer: (title: string) => `${title} · prepared, no assessment`,
+    indexTitle: (what: string) => `What is in this folder: ${what}`,
+    indexAsOf: (moment: string) => `Data as of ${moment}`,
+    indexMissing: (count: number) =>
+      count === 0
+        ? 'Nothing is missing that the tool can see.'
+        : `${counted(count, 'thing is', 'things are')} missing: the PDF opens with the list.`,
+    names: {
+      file: 'product-information-file',
+      pdf: 'product-information-file.pdf',
+      data: 'data.json',
+      index: 'index.txt',
+      headings: 'by-heading',
+      report: 'assessors-report',
+      records: 'batch-records',
+      labels: 'label-text',
+      materials: 'materials',
+      worksheet: 'worksheet',
+      worksheetPdf: 'worksheet.pdf',
+      changes: 'changes-since-report',
+    },
+    material: {
+      inci: 'Label name (INCI)',
+      cas: 'CAS',
+      supplier: 'Supplier',
+      paper: 'Paper that lists what is in it',
+      supplierMost: 'The most that the supplier allows in the finished product',
+      missing: 'not entered',
+    },
+  },
   weighingSheet: {
     titleOf: (batch: string) => `Weighing sheet ${batch}`,
     trial: 'Trial batch. Never for sale.',

@@ -9,6 +9,7 @@ import { keepingProblems } from './problems/keeping.en-gb.ts';
 import { labelProblems } from './problems/label.en-gb.ts';
 import { labelDeskProblems } from './problems/label-desk.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
+import { productFileProblems } from './problems/product-files.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
 import { stockProblems } from './problems/stock.en-gb.ts';
@@ -28,6 +29,7 @@ import { labelSayings } from './sayings/label.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
 import { morningSayings } from './sayings/morning.en-gb.ts';
 import { ordersSayings } from './sayings/orders.en-gb.ts';
+import { productFileSayings } from './sayings/product-files.en-gb.ts';
 import { promiseSayings } from './sayings/promise.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
 import { traceSayings } from './sayings/trace.en-gb.ts';
@@ -35,6 +37,7 @@ import { traceSayings } from './sayings/trace.en-gb.ts';
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
   complaints: complaintProblems,
+  productFiles: productFileProblems,
   filling: fillingProblems,
   formula: formulaProblems,
   stock: stockProblems,
@@ -59,6 +62,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   complaints: complaintSayings,
+  productFiles: productFileSayings,
   formulas: formulaSayings,
   keeping: keepingSayings,
   trace: traceSayings,

@@ -8,6 +8,7 @@ import { makingUseCases } from './making/index.ts';
 import { morningUseCases } from './morning/index.ts';
 import { noteRequests } from './note-requests.ts';
 import { orderUseCases } from './orders/index.ts';
+import { productFileUseCases } from './product-files/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
 import type { UseCases } from './use-case.ts';
@@ -39,6 +40,7 @@ export const useCases = noteRequests({
   ...makingUseCases,
   ...morningUseCases,
   ...orderUseCases,
+  ...productFileUseCases,
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,

@@ -27,6 +27,7 @@ export {
 } from './judge-margin-of-safety.ts';
 export {
   type FormulaMaterial,
+  isReviewClose,
   judgeReport,
   type ReportAnswer,
   type ReportedMaterial,

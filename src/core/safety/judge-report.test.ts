@@ -83,8 +83,8 @@ describe("the assessor's report", () => {
 
   it('warns when the review day is close, and after it', () => {
     const reviewOn = (date: string) => judgeReport({ ...question, date }).review;
-    expect(reviewOn('2027-04-30')).toBe('in-time');
-    expect(reviewOn('2027-05-01')).toBe('close');
+    expect(reviewOn('2027-03-31')).toBe('in-time');
+    expect(reviewOn('2027-04-01')).toBe('close');
     expect(reviewOn('2027-05-31')).toBe('close');
     expect(reviewOn('2027-06-01')).toBe('passed');
   });

@@ -39,7 +39,7 @@ export interface ReportQuestion {
   readonly scentId?: string;
   readonly materials: readonly FormulaMaterial[];
   readonly date: string;
-  /** How long before its review-by day a report is called close to it. Default: 30 days (common practice, no source). */
+  /** How long before its review-by day a report is called close to it. */
   readonly closeDays?: number;
 }
 
@@ -69,10 +69,17 @@ export interface ReportAnswer {
 const DAY = 86_400_000;
 const dayNumber = (date: string): number => Date.parse(`${date}T00:00:00Z`) / DAY;
 
-function reviewOf({ report, date, closeDays = 30 }: ReportQuestion): ReportAnswer['review'] {
+/** An assessor needs weeks, and what changed has to be gathered first (common practice, no source). */
+const REVIEW_CLOSE_DAYS = 60;
+
+/** So many days before the day of its review, and on that day itself; the day after it is past. */
+export const isReviewClose = (reviewBy: string, date: string, closeDays = REVIEW_CLOSE_DAYS): boolean =>
+  date <= reviewBy && dayNumber(reviewBy) - dayNumber(date) <= closeDays;
+
+function reviewOf({ report, date, closeDays }: ReportQuestion): ReportAnswer['review'] {
   if (report.reviewBy === undefined) return 'none-set';
   if (date > report.reviewBy) return 'passed';
-  return dayNumber(report.reviewBy) - dayNumber(date) <= closeDays ? 'close' : 'in-time';
+  return isReviewClose(report.reviewBy, date, closeDays) ? 'close' : 'in-time';
 }
 
 interface Total {

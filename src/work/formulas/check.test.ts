@@ -320,7 +320,7 @@ describe('the report in the check', () => {
     expect(await codesOfReasons(mixture.revisionId)).toEqual(['sale-report-not-covered']);
   });
 
-  it('stops the sale once its review day is past, and says so for thirty days before', async () => {
+  it('stops the sale once its review day is past, and says so for sixty days before', async () => {
     await report({ reviewBy: '2026-11-25' });
     const past = await check(mixture.revisionId);
     expect(past).toMatchObject({ answer: 'no', report: { isPast: true } });
@@ -332,8 +332,8 @@ describe('the report in the check', () => {
     };
     // Today is 26 November: on the day itself, thirty days before it, and one more.
     expect(await reasonsBy('2026-11-01', '2026-11-26')).toEqual(['sale-report-review-close']);
-    expect(await reasonsBy('2026-11-02', '2026-12-26')).toEqual(['sale-report-review-close']);
-    expect(await reasonsBy('2026-11-03', '2026-12-27')).toEqual([]);
+    expect(await reasonsBy('2026-11-02', '2027-01-25')).toEqual(['sale-report-review-close']);
+    expect(await reasonsBy('2026-11-03', '2027-01-26')).toEqual([]);
   });
 
   it('has to name the base that the formula is made with', async () => {

@@ -32,7 +32,7 @@ export const attachReportFile: UseCase<'attachReportFile'> = (context, { body, p
     viewId,
   );
 
-function judgeFile(name: string, bytes: Buffer): Problem | undefined {
+export function judgeFile(name: string, bytes: Buffer): Problem | undefined {
   if (bytes.length > LARGEST_BYTES)
     return problem('file-too-large', 'base64', {
       found: Math.ceil(bytes.length / 1_000_000),

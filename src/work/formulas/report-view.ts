@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { formulas } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
+import { isReviewClose } from '../../core/safety/index.ts';
 import {
   type FiledReport,
   listReportFormulas,
@@ -23,6 +24,7 @@ export const listReports: UseCase<'listReports'> = async (context) => {
       details,
       file: fileOf(row),
       isPast: details.reviewBy < today,
+      isClose: isReviewClose(details.reviewBy, today),
     })),
   );
 };
@@ -38,6 +40,13 @@ export interface KnownReport {
   readonly materialNames: ReadonlyMap<string, string>;
 }
 
+type KeptDetails = Omit<ReportDetails, 'formulaIds' | 'ranges' | 'productIds'> & {
+  readonly productIds?: ReportDetails['productIds'];
+};
+
+/** Those that were entered before a report could name products name none. */
+const withProducts = (kept: KeptDetails) => ({ ...kept, productIds: kept.productIds ?? [] });
+
 /** Every report with what it covers, in three queries. */
 export async function readAllReports(db: Reader): Promise<KnownReport[]> {
   const rows = await readReports(db);
@@ -51,7 +60,7 @@ export async function readAllReports(db: Reader): Promise<KnownReport[]> {
     return {
       row,
       details: {
-        ...(JSON.parse(row.details) as Omit<ReportDetails, 'formulaIds' | 'ranges'>),
+        ...withProducts(JSON.parse(row.details) as KeptDetails),
         formulaIds: formulas.filter((pair) => pair.report_id === row.id).map((pair) => pair.formula_id),
         ranges: own.map((range) => ({
           materialId: range.material_id,

@@ -33,7 +33,14 @@ describe('a report', () => {
   it('keeps what it covers', async () => {
     const { id } = await bench.get('saveReport', { body: { details: details() } });
     expect(await bench.get('listReports')).toEqual([
-      { id, version: 1, details: details(), file: null, isPast: false },
+      {
+        id,
+        version: 1,
+        details: { ...details(), productIds: [] },
+        file: null,
+        isPast: false,
+        isClose: false,
+      },
     ]);
   });
 

@@ -6,6 +6,7 @@ import {
   giveUp,
   insertReport,
   listFormulas,
+  listProducts,
   type ReportRow,
   updateReport,
   type Writer,
@@ -66,7 +67,7 @@ async function write(
 }
 
 function judgeReportDetails(details: ReportDetails): Problem[] {
-  const { baseFormulaId, formulaIds, signedOn, reviewBy, ranges } = details;
+  const { baseFormulaId, formulaIds, productIds, signedOn, reviewBy, ranges } = details;
   return [
     ...(baseFormulaId === null && formulaIds.length === 0
       ? [problem('report-covers-nothing', 'details.formulaIds', { found: 0, allowed: 1 })]
@@ -75,6 +76,7 @@ function judgeReportDetails(details: ReportDetails): Problem[] {
       ? [problem('review-before-signing', 'details.reviewBy', { found: reviewBy, allowed: signedOn })]
       : []),
     ...twice(formulaIds, 'details.formulaIds'),
+    ...twice(productIds, 'details.productIds'),
     ...twice(
       ranges.map((range) => range.materialId),
       'details.ranges',
@@ -105,6 +107,7 @@ async function judgeNamed(tx: Writer, details: ReportDetails): Promise<Problem[]
   const formulas = new Map((await listFormulas(tx)).map((row) => [row.id, row]));
   const materialIds = details.ranges.map((range) => range.materialId);
   const materials = new Set((await findMaterials(tx, materialIds)).map((row) => row.id));
+  const products = new Set((await listProducts(tx)).map((row) => row.id));
   const base = baseFormulaId === null ? undefined : formulas.get(baseFormulaId);
   return [
     ...(baseFormulaId !== null && !base ? [thingNotFound('details.baseFormulaId', baseFormulaId)] : []),
@@ -113,6 +116,9 @@ async function judgeNamed(tx: Writer, details: ReportDetails): Promise<Problem[]
       : []),
     ...details.formulaIds.flatMap((id, index) =>
       formulas.has(id) ? [] : [thingNotFound(`details.formulaIds[${index}]`, id)],
+    ),
+    ...details.productIds.flatMap((id, index) =>
+      products.has(id) ? [] : [thingNotFound(`details.productIds[${index}]`, id)],
     ),
     ...materialIds.flatMap((id, index) =>
       materials.has(id) ? [] : [thingNotFound(`details.ranges[${index}].materialId`, id)],

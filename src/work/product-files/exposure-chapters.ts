@@ -1,0 +1,115 @@
+import type { OpenedRevision } from '../../check/index.ts';
+import type { productFiles } from '../../contract/index.ts';
+import type { ExposureProductType } from '../../reference/index.ts';
+import { sayDecimal } from '../../words/index.ts';
+import { saying } from '../saying.ts';
+import { type ExposedSubstance, exposeSubstances, shownFigure, shownMargin } from './expose-substances.ts';
+import {
+  ABSORPTION,
+  BIOAVAILABILITY,
+  BODY_WEIGHT,
+  exposureSource,
+  isSwallowed,
+  LEAST_MARGIN,
+} from './exposure-basis.ts';
+import { labelRule } from './label-rule.ts';
+import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from './write-chapter.ts';
+
+type Point = productFiles.PointOfDeparture;
+
+const known = (confidence: string): Words => (confidence === 'memory' ? saying('pf-from-memory') : '');
+
+/** Part A, 6: how much of the product somebody gets in a day, by the table of the Notes of Guidance. */
+export function productExposureChapter(type: ExposureProductType | undefined): Chapter {
+  const title = labelRule('cpsr-a6').rule;
+  if (!type)
+    return chapter('exposure', 2, title, { state: 'missing', says: [saying('pf-exposure-no-type')] });
+  const { relativeExposureMgPerKgDay, exposureGramsPerDay, retentionFraction, applicationsPerDay } = type;
+  return chapter('exposure', 2, title, {
+    says: [saying('pf-exposure-says')],
+    cautions: type.confidence === 'memory' ? [saying('pf-exposure-remembered', { type: type.label })] : [],
+    entries: [
+      entry(saying('pf-exposure-type'), type.label),
+      entry(
+        saying('pf-exposure-day'),
+        saying('pf-exposure-figures', {
+          grams: sayDecimal(exposureGramsPerDay),
+          relative: sayDecimal(relativeExposureMgPerKgDay),
+          retention: sayDecimal(retentionFraction),
+          times: sayDecimal(applicationsPerDay),
+        }),
+      ),
+      ...(type.note === undefined ? [] : [entry(saying('pf-exposure-note'), type.note)]),
+      entry(saying('pf-col-source'), exposureSource(type.source)),
+    ],
+  });
+}
+
+/** Part A, 7: how much of each substance, on the most that may be in it. */
+export function substanceExposureChapter(
+  opened: OpenedRevision,
+  type: ExposureProductType | undefined,
+  points: readonly Point[],
+  key = 'substance-exposure',
+): Chapter {
+  const title = labelRule('cpsr-a7').rule;
+  if (!type) return chapter(key, 2, title, { state: 'missing', says: [saying('pf-exposure-no-type')] });
+  const substances = exposeSubstances(opened, type, points);
+  return chapter(key, 2, title, {
+    says: [saying('pf-margin-says'), sayDefaults(type)],
+    cautions: cautionsOf(substances),
+    tables: exposureTable(substances),
+  });
+}
+
+const sayDefaults = (type: ExposureProductType): Words =>
+  saying('pf-margin-defaults', {
+    swallowed: isSwallowed(type) ? 'yes' : 'no',
+    absorption: sayDecimal(ABSORPTION.value),
+    bioavailability: sayDecimal(BIOAVAILABILITY.value),
+    margin: sayDecimal(LEAST_MARGIN.value),
+    bodyWeight: sayDecimal(BODY_WEIGHT.value),
+  });
+
+const cautionsOf = (substances: readonly ExposedSubstance[]): Words[] => {
+  const below = substances.filter(({ isEnough }) => isEnough === false).map(({ name }) => name);
+  return [
+    ...(below.length === 0 ? [] : [saying('pf-margin-below', { n: below.length, names: below.join(', ') })]),
+    ...(ABSORPTION.confidence === 'memory' ? [saying('pf-margin-remembered')] : []),
+  ];
+};
+
+export function exposureTable(substances: readonly ExposedSubstance[]) {
+  const rows = substances.map((row): Words[] => [
+    row.name,
+    sayDecimal(shownFigure(row.mostPercent)),
+    sayDecimal(shownFigure(row.exposureMgPerKgDay)),
+    sayPoint(row.point),
+    row.marginOfSafety === null ? '' : sayDecimal(shownMargin(row.marginOfSafety)),
+    verdictOf(row),
+  ]);
+  const columns = [
+    word(saying('pf-col-substance')),
+    figure(saying('pf-col-most')),
+    figure(saying('pf-col-sed')),
+    word(saying('pf-col-pod')),
+    figure(saying('pf-col-mos')),
+    word(saying('pf-col-verdict')),
+  ];
+  return tableOf(saying('pf-table-exposure'), columns, rows);
+}
+
+const sayPoint = (point: Point | null): Words =>
+  point === null
+    ? saying('pf-pod-none')
+    : saying('pf-pod', {
+        dose: sayDecimal(point.milligramsPerKgDay),
+        route: point.route,
+        source: point.source,
+      });
+
+function verdictOf({ isEnough, isRemembered }: ExposedSubstance): Words {
+  if (isEnough === null) return isRemembered ? known('memory') : saying('pf-left-to-assessor');
+  const code = isEnough ? 'pf-margin-enough' : 'pf-margin-short';
+  return saying(code, { isRemembered: isRemembered ? 'yes' : 'no' });
+}

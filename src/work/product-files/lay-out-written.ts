@@ -1,0 +1,79 @@
+import type { productFiles } from '../../contract/index.ts';
+import { done, type Result } from '../../core/problem.ts';
+import type { Paper as Layout, PaperSection, PaperTable } from '../../print/layout/index.ts';
+import { printWords, sayInstant } from '../../words/index.ts';
+import { painter } from '../painter.ts';
+import type { Paper } from '../use-case.ts';
+import { sayWords } from './say-words.ts';
+import type { Chapter, Words } from './write-chapter.ts';
+
+type WrittenPaper = productFiles.WrittenPaper;
+
+interface House {
+  readonly name: string;
+  readonly timeZone: string;
+}
+
+const words = printWords.written;
+
+/** The same document as its page shows, on paper. Each page says that it prepares and assesses nothing. */
+export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): Layout {
+  const say = (text: Words): string => sayWords(text, timeZone);
+  const title = say(paper.title);
+  return {
+    title,
+    subtitle: say(paper.subtitle),
+    facts: [
+      ...paper.facts.map(({ label, text }) => [say(label), say(text)] as const),
+      [words.asOf, sayInstant(paper.asOf, timeZone)],
+    ],
+    tables: [],
+    sections: [...missingSection(paper, say), ...paper.chapters.map((one) => sectionOf(one, say))],
+    notes: [words.notice],
+    footer: printWords.paper.footer(name, words.footer(title)),
+    createdAt: paper.asOf,
+  };
+}
+
+type Say = (text: Words) => string;
+
+const missingSection = ({ missing }: WrittenPaper, say: Say): PaperSection[] =>
+  missing.length === 0
+    ? []
+    : [{ heading: words.missing, level: 1, cautions: missing.map(({ says }) => say(says)) }];
+
+function sectionOf(one: Chapter, say: Say): PaperSection {
+  const files = one.files.map(({ name }) => name).join('\n');
+  const paragraphs = one.says.map(say).filter((text) => text !== '');
+  return {
+    heading: say(one.title),
+    level: one.level,
+    ...(one.source !== null && { source: say(one.source) }),
+    paragraphs,
+    cautions: one.cautions.map(say),
+    entries: [
+      ...one.entries.map(({ label, text }) => [say(label), say(text)] as const),
+      ...(files === '' ? [] : [[words.files, files] as const]),
+    ],
+    tables: one.tables.map((table) => tableOf(table, say)),
+  };
+}
+
+const tableOf = (table: Chapter['tables'][number], say: Say): PaperTable => ({
+  heading: say(table.caption),
+  columns: table.columns.map(({ title, isNumber }) => ({
+    title: say(title),
+    align: isNumber ? ('right' as const) : ('left' as const),
+  })),
+  rows: table.rows.map((row) => row.map(say)),
+});
+
+export async function paintWritten(
+  fileName: string,
+  paper: WrittenPaper,
+  house: House,
+): Promise<Result<Paper>> {
+  const { paintPaperPdf } = await painter();
+  const bytes = await paintPaperPdf(layOutWritten(paper, house));
+  return bytes.ok ? done({ fileName, bytes: bytes.value }) : bytes;
+}

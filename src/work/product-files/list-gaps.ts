@@ -1,0 +1,115 @@
+import type { Saying } from '../../contract/index.ts';
+import { saying } from '../saying.ts';
+import { functionOf } from './composition-chapter.ts';
+import { exposureTypeOf } from './file-chapters.ts';
+import type { FileData } from './read-file-data.ts';
+import type { Gap } from './write-chapter.ts';
+
+const gap = (says: Saying, to: string, hash: string | null = null): Gap => ({ says, to, hash });
+
+/** What is missing in the file, each with the place where it is mended; what stops a sale first. */
+export function listGaps(data: FileData): Gap[] {
+  return [
+    ...checkGaps(data),
+    ...reportGaps(data),
+    ...complaintGaps(data),
+    ...writtenGaps(data),
+    ...materialGaps(data),
+    ...notificationGaps(data),
+    ...responsibleGaps(data),
+  ];
+}
+
+function checkGaps({ made, product }: FileData): Gap[] {
+  const to = `/formulas/${product.formulaId}`;
+  if (made === null) return [gap(saying('pf-gap-formula'), to)];
+  return made.answer === 'yes' ? [] : [gap(saying('pf-gap-check', { answer: made.answer }), `${to}/check`)];
+}
+
+function reportGaps({ report, product, today }: FileData): Gap[] {
+  if (report === null) return [gap(saying('pf-gap-report'), `/reports?formula=${product.formulaId}`)];
+  const { details, row } = report.report;
+  const facts = { reference: details.reference };
+  return [
+    ...(details.reviewBy < today
+      ? [gap(saying('pf-gap-report-past', { ...facts, reviewBy: details.reviewBy }), '/reports')]
+      : []),
+    ...(report.isOfOthers ? [gap(saying('pf-gap-report-others', facts), '/reports')] : []),
+    ...(report.marketsMissing.length > 0
+      ? [
+          gap(
+            saying('pf-gap-report-markets', { ...facts, markets: report.marketsMissing.join(', ') }),
+            '/reports',
+          ),
+        ]
+      : []),
+    ...(row.file_name === null ? [gap(saying('pf-gap-report-file', facts), '/reports')] : []),
+  ];
+}
+
+const complaintGaps = ({ complaints }: FileData): Gap[] =>
+  complaints
+    .filter((row) => row.effect === 'serious' && row.state === 'open')
+    .map((row) => gap(saying('pf-gap-serious', { receivedOn: row.receivedOn }), `/complaints/${row.id}`));
+
+/** What only a person can write, by the part of the form where it is typed. */
+function writtenGaps(data: FileData): Gap[] {
+  const { file, id } = data;
+  const isUnproved = file.claims.some(({ proof }) => proof === '');
+  const asks: readonly (readonly [boolean, string, string])[] = [
+    [file.description === '', 'pf-gap-description', 'description'],
+    [file.physical === '', 'pf-gap-physical', 'physical'],
+    [file.stability === '', 'pf-gap-stability', 'physical'],
+    [file.microbiology === '', 'pf-gap-microbiology', 'microbiology'],
+    [file.impurities === '', 'pf-gap-impurities', 'impurities'],
+    [file.packaging === '', 'pf-gap-packaging', 'impurities'],
+    [file.normalUse === '', 'pf-gap-use', 'use'],
+    [exposureTypeOf(data) === undefined, 'pf-gap-exposure', 'use'],
+    [file.gmpStatement === '', 'pf-gap-gmp', 'method'],
+    [file.claims.length === 0 && !file.hasNoClaims, 'pf-gap-claims', 'claims'],
+    [isUnproved, 'pf-gap-proof', 'claims'],
+    [file.animalTesting === '', 'pf-gap-animal', 'animal-testing'],
+  ];
+  return asks
+    .filter(([isMissing]) => isMissing)
+    .map(([, code, hash]) => gap(saying(code), `/products/${id}/file/change`, hash));
+}
+
+function materialGaps({ made, file, id }: FileData): Gap[] {
+  if (made === null) return [];
+  const functions = new Map(file.functions.map((row) => [row.materialId, row.text]));
+  return [...made.opened.materials].flatMap(([materialId, material]) => {
+    const to = `/materials/${materialId}`;
+    const name = { material: material.name };
+    return [
+      ...(material.inciEu === '' ? [gap(saying('pf-gap-inci', name), to)] : []),
+      ...(material.cas.length === 0 ? [gap(saying('pf-gap-cas', name), to)] : []),
+      ...(material.supplier === '' ? [gap(saying('pf-gap-supplier', name), to)] : []),
+      ...(functionOf(materialId, material, functions) === ''
+        ? [gap(saying('pf-gap-function', name), `/products/${id}/file/change`, 'composition')]
+        : []),
+    ];
+  });
+}
+
+function notificationGaps({ product: { markets }, file: { notification }, id }: FileData): Gap[] {
+  const to = `/products/${id}/notification`;
+  const isInEu = markets.some((market) => market === 'NI' || market === 'EU');
+  return [
+    ...(markets.includes('GB') && notification.gbReference === ''
+      ? [gap(saying('pf-gap-notify-gb'), to)]
+      : []),
+    ...(isInEu && notification.euReference === '' ? [gap(saying('pf-gap-notify-eu'), to)] : []),
+  ];
+}
+
+function responsibleGaps({ product: { markets }, house }: FileData): Gap[] {
+  const isInEu = markets.some((market) => market === 'NI' || market === 'EU');
+  const lacks = (one: { name: string; address: string }) => one.name === '' || one.address === '';
+  return [
+    ...(markets.includes('GB') && lacks(house.responsibleGb)
+      ? [gap(saying('pf-gap-responsible-gb'), '/workshop')]
+      : []),
+    ...(isInEu && lacks(house.responsibleEu) ? [gap(saying('pf-gap-responsible-eu'), '/workshop')] : []),
+  ];
+}

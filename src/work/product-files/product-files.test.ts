@@ -1,0 +1,249 @@
+import { strFromU8, unzipSync } from 'fflate';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { buildMakingBench, type MakingBench, makeFirmBase } from '../../../test/workshop/build-making.ts';
+import { buildOrder, buildTins, nameWorkshop } from '../../../test/workshop/build-order.ts';
+import { smallPdf, writtenFile } from '../../../test/workshop/build-product-file.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
+import { inkRows, pdfInfo, renderPage, textOfPdf } from '../../../test/workshop/render-pdf.ts';
+import { must } from '../../core/problem.ts';
+import { layoutPaper, type PlacedText } from '../../print/layout/index.ts';
+import { loadFaces } from '../../print/paint/index.ts';
+import { say } from '../../words/index.ts';
+import { layOutWritten } from './lay-out-written.ts';
+
+let bench: TestWorkshop;
+let shop: MakingBench;
+
+beforeEach(async () => {
+  bench = await openTestWorkshop();
+  shop = await buildMakingBench(bench);
+  await nameWorkshop(bench);
+});
+afterEach(() => bench.close());
+
+const params = () => ({ id: shop.product });
+const file = () => bench.get('getProductFile', { params: params() });
+const materialIds = () => [shop.materials.shea, shop.materials.oil, shop.materials.scent];
+const write = async (more: Parameters<typeof writtenFile>[1] = {}) =>
+  bench.ask('saveProductFile', {
+    params: params(),
+    body: { version: (await file()).version, details: writtenFile(materialIds(), more) },
+  });
+const codes = async () => (await file()).missing.map(({ says }) => says.code);
+const attach = (heading: 'claims' | 'physical', name = 'Study.pdf') =>
+  bench.get('fileUnderHeading', {
+    params: params(),
+    body: { heading, name, base64: smallPdf(name) },
+  });
+const wordsOf = (text: unknown): string => (typeof text === 'string' ? text : say(text as never));
+
+describe('the product information file', () => {
+  it('lists what is missing, each with where it is mended, and lacks nothing of it once it is written', async () => {
+    const before = await file();
+    expect(before.missing.map(({ says }) => says.code)).toEqual(
+      expect.arrayContaining(['pf-gap-description', 'pf-gap-gmp', 'pf-gap-animal', 'pf-gap-claims']),
+    );
+    expect(before.missing.find(({ says }) => says.code === 'pf-gap-gmp')).toMatchObject({
+      to: `/products/${shop.product}/file/change`,
+      hash: 'method',
+    });
+    await write();
+    const left = await codes();
+    expect(
+      left.filter((code) => /description|physical|stability|use$|gmp|claims|animal|notify/.test(code)),
+    ).toEqual([]);
+    expect(left).toContain('pf-gap-report-file');
+    expect(left).toContain('pf-gap-cas');
+  });
+
+  it('fills the headings of Annex I in the law’s order, and leaves the assessor his', async () => {
+    const { chapters } = await file();
+    // Annex I, part A, headings 1 to 10; Article 11(2) around them.
+    expect(chapters.map(({ key }) => key)).toEqual([
+      'description',
+      'safety-report',
+      'composition',
+      'physical',
+      'microbiology',
+      'impurities',
+      'use',
+      'exposure',
+      'substance-exposure',
+      'toxicology',
+      'effects',
+      'information',
+      'part-b',
+      'method',
+      'claims',
+      'animal-testing',
+      'notification',
+      'batches',
+    ]);
+    expect(chapters.filter(({ state }) => state === 'assessor').map(({ key }) => key)).toEqual([
+      'toxicology',
+      'part-b',
+    ]);
+  });
+
+  it('counts complaints against what was sold', async () => {
+    await makeFirmBase(bench, shop, '300');
+    await buildTins(bench, shop, 5);
+    const order = await buildOrder(bench, shop.product, 4);
+    await bench.get('dispatchOrder', { params: { id: order }, body: {} });
+    await bench.get('enterComplaint', {
+      body: {
+        productId: shop.product,
+        receivedOn: '2026-11-26',
+        details: { kind: 'skin-reaction', said: 'Itches.', effect: 'undesirable' },
+      },
+    });
+    const effects = (await file()).chapters.find(({ key }) => key === 'effects');
+    // 1 of 4 sold is 250 in a thousand.
+    expect(effects?.entries.map(({ text }) => wordsOf(text))).toEqual([
+      '4 units',
+      '0, 0 per thousand sold',
+      '1, 250 per thousand sold',
+      '0, 0 per thousand sold',
+    ]);
+  });
+
+  it('is kept ten years after the last dispatch, and a release after it moves that on', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await buildTins(bench, shop, 5);
+    const order = await buildOrder(bench, shop.product, 4);
+    bench.setClock('2026-11-27T09:00:00Z');
+    await bench.get('dispatchOrder', { params: { id: order }, body: {} });
+    const sent = await file();
+    expect(sent.keptUntil).toBe('2036-11-27');
+    const last = sent.chapters.at(-1);
+    expect(wordsOf(last?.says[0])).toContain('ten years after the last dispatch, on 27 November 2026');
+    bench.setClock('2026-11-28T09:00:00Z');
+    await buildTins(bench, shop, 3);
+    expect((await file()).keptUntil).toBe('2036-11-28');
+  });
+
+  it('refuses an old version, an unknown row of the exposure table, and claims beside none', async () => {
+    await write();
+    const old = { params: params(), body: { version: null, details: writtenFile(materialIds()) } };
+    expect(codesOf(await bench.ask('saveProductFile', old))).toEqual(['changed-meanwhile']);
+    expect(codesOf(await write({ exposureType: 'moon-cream' }))).toEqual(['exposure-type-unknown']);
+    expect(codesOf(await write({ claims: [{ claim: 'Softens', proof: '' }] }))).toEqual(['claims-and-none']);
+  });
+
+  it('holds files by heading until they are taken out, and keeps them all the same', async () => {
+    const study = await attach('claims');
+    const under = async () =>
+      (await file()).chapters.find(({ key }) => key === 'claims')?.files.map(({ name }) => name);
+    expect(await under()).toEqual(['Study.pdf']);
+    const takeOut = { params: params(), body: { heading: 'claims' as const, attachmentId: study.id } };
+    await bench.get('takeFileOut', takeOut);
+    expect(await under()).toEqual([]);
+    expect(codesOf(await bench.ask('takeFileOut', takeOut))).toEqual(['file-not-under-heading']);
+    expect((await bench.get('getAttachment', { params: { id: study.id } })).fileName).toBe('Study.pdf');
+  });
+
+  it('takes nothing but a PDF', async () => {
+    const body = { heading: 'claims' as const, name: 'a.png', base64: Buffer.from('PNG').toString('base64') };
+    expect(codesOf(await bench.ask('fileUnderHeading', { params: params(), body }))).toEqual([
+      'file-not-pdf',
+    ]);
+  });
+});
+
+describe('the file on paper', () => {
+  it('leaves ink in the box of every text, on every page, and says on each that it assesses nothing', async () => {
+    await write();
+    const view = await file();
+    const { details } = await bench.get('getWorkshop');
+    if (!details) throw new Error('the workshop has begun');
+    const pdf = (await bench.get('getProductFilePdf', { params: params() })).bytes;
+    const { pages } = must(layoutPaper(layOutWritten(view, details), loadFaces()));
+    expect(pages.length).toBeGreaterThan(2);
+    for (const [index, page] of pages.entries()) {
+      const raster = renderPage(pdf, 150, index + 1);
+      const texts = page.items.filter((item): item is PlacedText => item.kind === 'text');
+      expect(texts.filter(({ ink }) => inkRows(raster, ink).length === 0)).toEqual([]);
+    }
+    const printed = textOfPdf(pdf)
+      .split('\f')
+      .filter((page) => page.trim() !== '');
+    expect(printed).toHaveLength(pages.length);
+    for (const [index, page] of printed.entries()) {
+      expect(page).toContain('prepared, no assessment');
+      expect(page).toContain(`Page ${index + 1} of ${pages.length}`);
+    }
+    expect(pdfInfo(pdf)).toMatch(/Tagged:\s+yes/);
+  }, 60_000);
+
+  it('opens with what is missing', async () => {
+    const text = textOfPdf((await bench.get('getProductFilePdf', { params: params() })).bytes);
+    expect(text.indexOf('What is missing')).toBeGreaterThan(0);
+    expect(text.indexOf('What is missing')).toBeLessThan(text.indexOf('Quantitative and qualitative'));
+  });
+
+  it('is one folder: the PDF, files by heading, the report, batch records, label texts, data, an index', async () => {
+    await makeFirmBase(bench, shop, '300');
+    await buildTins(bench, shop, 4);
+    await attach('claims');
+    const [report] = await bench.get('listReports');
+    await bench.get('attachReportFile', {
+      params: { id: report?.id ?? '' },
+      body: { name: 'Report 1.pdf', base64: smallPdf('report') },
+    });
+    const zip = await bench.get('getProductFileZip', { params: params() });
+    const files = unzipSync(zip.bytes);
+    expect(Object.keys(files).sort()).toEqual([
+      'assessors-report/Report 1.pdf',
+      'batch-records/batch-record-LB-0001.pdf',
+      'by-heading/15-claims/Study.pdf',
+      'data.json',
+      'index.txt',
+      'label-text/GB.txt',
+      'label-text/NI.txt',
+      'product-information-file.pdf',
+    ]);
+    expect(strFromU8(files['label-text/GB.txt'] ?? new Uint8Array())).toContain('Lavender butter');
+    expect(strFromU8(files['index.txt'] ?? new Uint8Array())).toContain(
+      'batch-records/batch-record-LB-0001.pdf',
+    );
+    expect(JSON.parse(strFromU8(files['data.json'] ?? new Uint8Array()))).toMatchObject({
+      productName: 'Lavender butter',
+    });
+  });
+
+  it('has the same bytes for the same data, an hour later too', async () => {
+    await makeFirmBase(bench, shop, '300');
+    await buildTins(bench, shop, 4);
+    const bytes = async () => Buffer.from((await bench.get('getProductFileZip', { params: params() })).bytes);
+    const first = await bytes();
+    bench.setClock('2026-11-26T09:05:00Z');
+    expect((await bytes()).equals(first)).toBe(true);
+  });
+});
+
+describe('the notification', () => {
+  const fields = async (market: 'GB' | 'EU' = 'GB') =>
+    (await bench.get('getNotification', { params: params(), query: { market } })).fields;
+  const textOf = async (key: string, market: 'GB' | 'EU' = 'GB') =>
+    (await fields(market)).find((one) => one.key === key)?.text;
+
+  it('gives each field to be copied, the responsible person by portal, and says what is missing', async () => {
+    expect(await textOf('responsible')).toBe('Test Bench');
+    expect(await textOf('responsible', 'EU')).toBe('Test Agents');
+    expect(await textOf('formula')).toMatch(/^Butyrospermum Parkii Butter|^Helianthus/m);
+    expect((await fields()).filter(({ gap }) => gap !== null).map(({ key }) => key)).toEqual([
+      'category',
+      'contact',
+      'nano',
+      'cmr',
+    ]);
+  });
+
+  it('adds up to a hundred percent', async () => {
+    const lines = (await textOf('formula'))?.split('\n') ?? [];
+    const percents = lines.map((line) => Number(/([\d.]+) %$/.exec(line)?.[1]));
+    expect(percents.length).toBeGreaterThan(2);
+    expect(percents.reduce((sum, one) => sum + one, 0)).toBeCloseTo(100, 3);
+  });
+});
