@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { formulas, Market, stock } from '../contract/index.ts';
 import type { Contribution, ExpandedFormula } from '../core/formula/index.ts';
 import type { CompositionAnswer } from '../core/safety/index.ts';
+import type { CertifiedLot } from './with-certificate.ts';
 
 export type MaterialDetails = stock.MaterialDetails;
 export type RevisionDetails = formulas.RevisionDetails;
@@ -29,8 +30,17 @@ export interface OpenedRevision {
   readonly baseIds: readonly string[];
   readonly expanded: ExpandedFormula;
   readonly materials: ReadonlyMap<string, MaterialDetails>;
+  /** What the figures are of: each lot that has a certificate, and each material as far as no lot of it has one. */
+  readonly kinds: readonly MaterialKind[];
   /** Each told by the names that the workshop calls its materials. */
   readonly contributions: readonly Contribution[];
+}
+
+/** A material as it is known, or as the certificate of one lot has it. */
+export interface MaterialKind {
+  readonly materialId: string;
+  readonly details: MaterialDetails;
+  readonly lot: CertifiedLot | null;
 }
 
 /** An assessor's report, with the names of the materials that it has ranges for. */

@@ -1,15 +1,17 @@
 import type { Market } from '../contract/index.ts';
 import type { SafetyReport } from '../core/safety/index.ts';
 import type { KnownReport, OpenedRevision } from './checked.ts';
+import { usesOf } from './uses-of.ts';
 
-/** The newest report, by the day it was signed, that covers the formula for this use in this market. */
+/** The newest report, by the day it was signed, that covers the formula for each of its uses in this market. */
 export function findReport(
   reports: readonly KnownReport[],
   opened: OpenedRevision,
   market: Market,
 ): KnownReport | undefined {
   return reports
-    .filter(({ details }) => details.markets.includes(market) && details.uses.includes(opened.details.use))
+    .filter(({ details }) => details.markets.includes(market))
+    .filter(({ details }) => usesOf(opened.details).every(({ use }) => details.uses.includes(use)))
     .filter((report) => isAbout(report, opened))
     .sort((one, other) => other.details.signedOn.localeCompare(one.details.signedOn))[0];
 }

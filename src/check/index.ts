@@ -1,6 +1,13 @@
 export type { SaleAnswer } from './answer-check.ts';
 export { type CheckFacts, checkDraft, type FormulaDraft, type ReadFacts, readFacts } from './check-draft.ts';
-export type { Checked, CheckedGroup, KnownReport, OpenedRevision, SignedDecision } from './checked.ts';
+export type {
+  Checked,
+  CheckedGroup,
+  KnownReport,
+  MaterialKind,
+  OpenedRevision,
+  SignedDecision,
+} from './checked.ts';
 export { isHeardOf } from './is-heard-of.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { judgeSale } from './judge-sale.ts';
@@ -8,5 +15,8 @@ export { listOpened } from './list-opened.ts';
 export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 export { openComposition } from './open-composition.ts';
+export { readCasNumbers } from './read-cas-numbers.ts';
 export { marketKeysOf } from './unknown-key.ts';
+export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';
+export { type CertifiedLot, type CountingCertificate, withCertificate } from './with-certificate.ts';

@@ -1,10 +1,24 @@
 import { boundSafetyTables } from '../catalogue/index.ts';
-import type { Market } from '../contract/index.ts';
-import { type CompositionAnswer, checkComposition } from '../core/safety/index.ts';
-import type { Checked, CheckedGroup, KnownReport, OpenedRevision, SignedDecision } from './checked.ts';
+import type { formulas, Market } from '../contract/index.ts';
+import {
+  type CompositionAnswer,
+  checkComposition,
+  type ProductKind,
+  type RawMaterialFigures,
+} from '../core/safety/index.ts';
+import type {
+  Checked,
+  CheckedGroup,
+  KnownReport,
+  MaterialKind,
+  OpenedRevision,
+  SignedDecision,
+} from './checked.ts';
 import { baseAsked, findReport, reportAsked } from './find-report.ts';
+import { listSupplierLimits } from './list-supplier-limits.ts';
 import { listUnknowns } from './list-unknowns.ts';
 import { decisionsByKey, standingDecisions } from './unknown-key.ts';
+import { usesOf } from './uses-of.ts';
 
 export interface FormulaQuestion {
   readonly opened: OpenedRevision;
@@ -75,15 +89,15 @@ function askGroup(
   today: string,
   decisions: Checked['decisions'],
 ): CompositionAnswer {
-  const { use, category, bodyPart, productType, minAgeMonths } = opened.details;
+  const { minAgeMonths } = opened.details;
+  const [own, ...others] = usesOf(opened.details).map(kindOfUse);
+  if (own === undefined) throw new Error('a product has a use');
   const baseId = report && baseAsked(report, opened);
   return checkComposition(boundSafetyTables(), {
     markets,
-    use,
-    category,
+    ...own,
+    ...(others.length > 0 && { alsoUsedAs: others }),
     firstSupplied: today,
-    ...(bodyPart !== '' && { bodyPart }),
-    ...(productType !== '' && { productType }),
     ...(minAgeMonths !== null && { minAgeMonths }),
     contributions: opened.contributions,
     materials: opened.expanded.materials.map(({ materialId, percent }) => ({
@@ -92,7 +106,8 @@ function askGroup(
       percent,
     })),
     report: report ? reportAsked(report, opened) : null,
-    supplierLimits: supplierLimitsOf(opened),
+    supplierLimits: listSupplierLimits(opened),
+    ...(opened.kinds.some(({ lot }) => lot !== null) && { rawMaterials: opened.kinds.map(figuresOf) }),
     ...(baseId !== undefined && { baseId }),
     ...(opened.formula.kind === 'mixture' && { scentId: opened.formula.id }),
     decisions: [...decisions].map(([unknownKey, decision]) => ({
@@ -105,12 +120,18 @@ function askGroup(
   });
 }
 
-/** A supplier's paper speaks of the finished product: a base is diluted before it is sold. */
-const supplierLimitsOf = ({ formula, materials }: OpenedRevision) =>
-  formula.kind === 'base'
-    ? []
-    : [...materials].flatMap(([materialId, { supplierMostPercent, supplierPaper }]) =>
-        supplierMostPercent === null
-          ? []
-          : [{ materialId, mostPercent: supplierMostPercent, source: supplierPaper }],
-      );
+const kindOfUse = ({ use, category, bodyPart, productType }: formulas.ProductUse): ProductKind => ({
+  use,
+  category,
+  ...(bodyPart !== '' && { bodyPart }),
+  ...(productType !== '' && { productType }),
+});
+
+const figuresOf = ({ details, lot }: MaterialKind): RawMaterialFigures => {
+  const peroxide = lot?.details.peroxide?.mmolPerLitre;
+  return {
+    name: details.name,
+    ...(lot && { lot: lot.lotNumber }),
+    ...(peroxide !== undefined && { peroxideMmolPerLitre: peroxide }),
+  };
+};

@@ -5,6 +5,7 @@ import type { CheckedVerdict, ReasonKind, SaleReason } from '../core/safety/inde
 import { cutPercent } from '../words/index.ts';
 import type { Checked, CheckedGroup } from './checked.ts';
 import { listQuestions, type OpenQuestion } from './list-questions.ts';
+import { sayUse } from './say-use.ts';
 
 export interface ToldReason {
   readonly blocks: SaleReason['blocks'];
@@ -65,9 +66,21 @@ const ofGroup = (group: CheckedGroup): InMarket[] =>
   group.answer.reasons
     .filter((reason) => !ABOUT_UNKNOWNS.has(reason.kind))
     .map((reason) => ({
-      reason: { blocks: reason.blocks, says: saying(CODES[reason.kind], wordsOf(reason, group)) },
+      reason: { blocks: reason.blocks, says: saying(codeOf(reason, group), wordsOf(reason, group)) },
       market: reason.market ?? group.markets.join(', '),
     }));
+
+/** A peroxide value is over by another measure than a share of the product. */
+const codeOf = (reason: SaleReason, group: CheckedGroup): string =>
+  reason.kind === 'over' && findVerdict(reason, group)?.limitUnit === 'mmol-per-litre'
+    ? 'sale-peroxide-over'
+    : CODES[reason.kind];
+
+function findVerdict({ kind, market, substance, rule }: SaleReason, { answer }: CheckedGroup) {
+  const verdicts = answer.markets.find((row) => row.market === market)?.verdicts ?? [];
+  const ofRule = verdicts.filter((row) => row.name === substance && row.ruleId === rule);
+  return ofRule.find(({ verdict }) => verdict === kind) ?? ofRule[0];
+}
 
 const ofQuestions = (checked: Checked): InMarket[] =>
   listQuestions(checked).map((question) => ({
@@ -89,9 +102,8 @@ function reasonOfQuestion({ substance, decided, lapsed }: OpenQuestion): ToldRea
 }
 
 function wordsOf(reason: SaleReason, group: CheckedGroup): Saying['parameters'] {
-  const { substance = '', market } = reason;
-  const verdicts = group.answer.markets.find((row) => row.market === market)?.verdicts ?? [];
-  const verdict = verdicts.find((row) => row.name === substance && row.ruleId === reason.rule);
+  const { substance = '' } = reason;
+  const verdict = findVerdict(reason, group);
   if (verdict) return wordsOfVerdict(substance, verdict);
   if (reason.kind === 'supplier-over') return wordsOfSupplier(reason, group);
   const row = group.answer.report?.materials.find((material) => material.name === substance);
@@ -121,6 +133,12 @@ const wordsOfVerdict = (substance: string, verdict: CheckedVerdict): Saying['par
   percent: text(verdict.percent, verdict.limitPercent),
   limitPercent: boundText(verdict.limitPercent),
   rule: verdict.citation ?? verdict.source ?? '',
+  hasUse: verdict.forUse !== undefined,
+  use: verdict.forUse ? sayUse(verdict.forUse) : '',
+  value: verdict.foundValue ?? '',
+  limitValue: String(verdict.limitValue ?? ''),
+  isBelow: verdict.isStrict ?? false,
+  lots: (verdict.ofLots ?? []).join(', '),
 });
 
 const boundText = (value: number | undefined): string => (value === undefined ? '' : toText(exact(value)));

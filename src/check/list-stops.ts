@@ -11,7 +11,7 @@ const OF_AMOUNTS: Readonly<Partial<Record<ReasonKind, string>>> = {
   'report-over': 'sale-report-over',
   'report-below': 'sale-report-below',
 };
-const CODES: ReadonlySet<string> = new Set(Object.values(OF_AMOUNTS));
+const CODES: ReadonlySet<string> = new Set([...Object.values(OF_AMOUNTS), 'sale-peroxide-over']);
 
 /** Every limit and range that the amounts in it break, each with its figure, its bound and whose it is. */
 export function listStops(checked: Checked): Saying[] {

@@ -112,10 +112,17 @@ const ofNaming = (market: Market, unknown: CheckedNamingUnknown, { opened }: Che
  * paper that lists all of it answers, whatever the material is called and whatever is listed already.
  */
 const ofCompositions = (market: Market, { opened }: Checked): Found[] =>
-  [...opened.materials].flatMap(([materialId, details]) => [
-    ...ofRest(market, materialId, details),
-    ...ofUnheard(market, materialId, details),
-  ]);
+  onceByKey(
+    opened.kinds.flatMap(({ materialId, details }) => [
+      ...ofRest(market, materialId, details),
+      ...ofUnheard(market, materialId, details),
+    ]),
+  );
+
+/** Two lots of one material ask one question. */
+const onceByKey = (found: readonly Found[]): Found[] => [
+  ...new Map(found.map((each) => [each.key, each])).values(),
+];
 
 function ofRest(market: Market, materialId: string, details: MaterialDetails): Found[] {
   const { name, constituents, constituentsAre, constituentsPaper } = details;

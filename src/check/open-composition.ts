@@ -1,19 +1,57 @@
-import { type Contribution, type RollUpMaterial, rollUpContributions } from '../core/formula/index.ts';
+import {
+  type Contribution,
+  mergeMaterials,
+  type RollUpMaterial,
+  rollUpContributions,
+} from '../core/formula/index.ts';
 import { done, type Result } from '../core/problem.ts';
 import { normaliseName, readNameHints } from '../core/safety/index.ts';
-import type { MaterialDetails, OpenedRevision } from './checked.ts';
+import type { MaterialDetails, MaterialKind, OpenedRevision } from './checked.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
+import { type CertifiedLot, withCertificate } from './with-certificate.ts';
 
-/** What its materials bring in, each told by the names that the workshop calls them. */
-export function openComposition(parts: Omit<OpenedRevision, 'contributions'>): Result<OpenedRevision> {
+export interface CompositionParts extends Omit<OpenedRevision, 'contributions' | 'kinds'> {
+  /** Lots that stand among the materials by themselves, by the id that each stands under. */
+  readonly certified?: ReadonlyMap<string, CertifiedLot>;
+}
+
+/**
+ * What its materials bring in, each told by the names that the workshop calls them. A lot with a certificate brings in
+ * what that says, weighted by its own mass, and counts as its material for everything else.
+ */
+export function openComposition({
+  certified = new Map(),
+  ...parts
+}: CompositionParts): Result<OpenedRevision> {
   const { materials, expanded } = parts;
+  const materialOf = (id: string): string => certified.get(id)?.materialId ?? id;
+  const kinds = new Map<string, MaterialKind>();
+  for (const { materialId: id } of expanded.materials) {
+    const known = materials.get(materialOf(id));
+    if (known) kinds.set(id, kindOf(materialOf(id), known, certified.get(id)));
+  }
   const contributions = rollUpContributions(
     expanded,
-    new Map([...materials].map(([id, details]) => [id, rollUpMaterial(id, details)])),
+    new Map([...kinds].map(([id, { details }]) => [id, rollUpMaterial(id, details)])),
   );
   if (!contributions.ok) return contributions;
-  return done({ ...parts, contributions: tellByOwnNames(contributions.value, [...materials.values()]) });
+  return done({
+    ...parts,
+    expanded: certified.size === 0 ? expanded : mergeMaterials(expanded, materialOf),
+    kinds: [...kinds.values()],
+    contributions: tellByOwnNames(contributions.value, [...materials.values()]),
+  });
 }
+
+const kindOf = (
+  materialId: string,
+  details: MaterialDetails,
+  lot: CertifiedLot | undefined,
+): MaterialKind => ({
+  materialId,
+  details: lot ? withCertificate(details, lot) : details,
+  lot: lot ?? null,
+});
 
 /** The label name is the law's own and finds its rules; without one, the name on the tub has to do. */
 const nameLookedUp = (details: MaterialDetails): string =>

@@ -5,6 +5,7 @@ import type { CheckedVerdict, MarketCheck, SupplierVerdict } from '../core/safet
 import { say } from '../words/index.ts';
 import type { OpenQuestion } from './list-questions.ts';
 import { whyUnknown } from './list-unknowns.ts';
+import { sayUse } from './say-use.ts';
 import { marketKeysOf } from './unknown-key.ts';
 
 type MarketView = z.output<typeof formulas.revisionCheck>['markets'][number];
@@ -75,6 +76,7 @@ const viewVerdict = (
   source: row.source ?? null,
   confidence: weakest(row.confidence, row.amountConfidence),
   fromMaterials: [...(row.fromMaterials ?? [])],
+  forUse: row.forUse ? sayUse(row.forUse) : null,
   reason: row.verdict === 'unknown' ? say(whyUnknown(row)) : null,
   question: questionOf(row, questions),
 });
@@ -92,6 +94,7 @@ const viewSupplierVerdict = (row: SupplierVerdict): VerdictView => ({
   source: row.source,
   confidence: 'supplier',
   fromMaterials: [row.name],
+  forUse: null,
   reason: null,
   question: null,
   certificates: [],

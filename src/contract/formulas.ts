@@ -32,13 +32,23 @@ export const stepInput = z.strictObject({
   caution: f.text,
 });
 
-export const revisionDetails = z.strictObject({
+/** IFRA product category, such as 5A. */
+export const ifraCategory = z.string().regex(/^(1|2|3|4|5A|5B|5C|5D|6|7A|7B|8|9|10A|10B|11A|11B|12)$/);
+
+/** What a product is used for, as law, IFRA and the report ask. */
+export const productUse = z.strictObject({
   use: f.use,
-  /** IFRA product category, such as 5A. */
-  category: z.string().regex(/^(1|2|3|4|5A|5B|5C|5D|6|7A|7B|8|9|10A|10B|11A|11B|12)$/),
+  category: ifraCategory,
   /** As the restricted-substances table spells them: body, face, hand ...; body-lotion, face-cream ... */
   bodyPart: z.string().max(40),
   productType: z.string().max(60),
+});
+export type ProductUse = z.output<typeof productUse>;
+
+export const revisionDetails = z.strictObject({
+  ...productUse.shape,
+  /** Other uses of the same product: it is judged for each, and the tightest decides. */
+  alsoUsedAs: z.array(productUse).max(8).default([]),
   minAgeMonths: z.number().int().min(0).max(1200).nullable(),
   standing: z.enum(['trial', 'for-sale']),
   /** Bases and whipped mixtures: hours until firm, shortest and longest; null where nothing sets. */
@@ -97,6 +107,8 @@ export const limitVerdict = z.object({
   source: z.string().nullable(),
   confidence: z.string().nullable(),
   fromMaterials: z.array(z.string()),
+  /** The use that decides, in words, where the product has several and they differ. */
+  forUse: z.string().nullable(),
   reason: z.string().nullable(),
   /** Where it is not known: the key of the question in `open`, decided or not. */
   question: z.string().nullable(),

@@ -1,4 +1,5 @@
 import { answerRoutes } from './answers.ts';
+import { certificateRoutes } from './certificates.ts';
 import { complaintRoutes } from './complaints.ts';
 import { fillingRoutes } from './filling.ts';
 import { formulaRoutes } from './formulas.ts';
@@ -11,6 +12,7 @@ import { workshopRoutes } from './workshop.ts';
 
 /** The one table of routes, shared by server, command line and pages. */
 export const routes = {
+  ...certificateRoutes,
   ...workshopRoutes,
   ...stockRoutes,
   ...formulaRoutes,
@@ -25,6 +27,7 @@ export const routes = {
 export type RouteName = keyof typeof routes;
 
 export * as answers from './answers.ts';
+export * as certificates from './certificates.ts';
 export * as complaints from './complaints.ts';
 export type { Amount, Market, Saying, Stamp } from './fields.ts';
 export * as fields from './fields.ts';

@@ -46,6 +46,15 @@ export {
   type NamedBatchLine,
 } from './batch-store.ts';
 export { canonicalJson, sha256 } from './canonical.ts';
+export {
+  findCertificate,
+  insertCertificate,
+  type LotCertificateRow,
+  listCertificatesOfLot,
+  listStandingCertificates,
+  type SignedCertificate,
+  type StandingCertificate,
+} from './certificate-store.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
   type ComplaintRow,

@@ -1,3 +1,4 @@
+import { certificateWords } from './pages/certificates.en-gb.ts';
 import { complaintWords } from './pages/complaints.en-gb.ts';
 import { fillingWords, labelWords } from './pages/filling.en-gb.ts';
 import { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
@@ -131,7 +132,29 @@ export const fieldWords: Readonly<Record<string, string>> = {
   tareGrams: count.tare,
   pieces: count.pieces,
 
+  // Certificates of lots.
+  datedOn: certificateWords.datedOn,
+  isComplete: 'whether the paper lists everything',
+  peroxide: certificateWords.peroxide,
+  'peroxide.mmolPerLitre': certificateWords.peroxide,
+  'peroxide.measuredOn': certificateWords.measuredOn,
+  ifra: certificateWords.ifraTitle,
+  'ifra[]': 'conformity statement',
+  'ifra[].category': certificateWords.ifraCategory,
+  'ifra[].edition': certificateWords.ifraEdition,
+  'ifra[].mostPercent': certificateWords.ifraMost,
+  file: certificateWords.file,
+  'file.name': certificateWords.file,
+  'file.base64': certificateWords.file,
+  keepsFile: 'whether the file of the one before goes with it',
+
   // Formulas, their check, reports.
+  alsoUsedAs: 'the other uses',
+  'alsoUsedAs[]': 'other use',
+  'alsoUsedAs[].use': formulaWords.use,
+  'alsoUsedAs[].category': formulaWords.category,
+  'alsoUsedAs[].bodyPart': formulaWords.bodyPart,
+  'alsoUsedAs[].productType': formulaWords.productType,
   code: formulaWords.code,
   use: formulaWords.use,
   category: formulaWords.category,

@@ -6,6 +6,7 @@ export { labelPrintWords } from './label-print.en-gb.ts';
 export type { LabelWords } from './labels/label-words.ts';
 export { labelWordsIn } from './labels/label-words-in.ts';
 export { answerWords } from './pages/answers.en-gb.ts';
+export { certificateWords } from './pages/certificates.en-gb.ts';
 export { complaintWords } from './pages/complaints.en-gb.ts';
 export { fillingWords, labelWords, traceWords } from './pages/filling.en-gb.ts';
 export { firstStepWords } from './pages/first-steps.en-gb.ts';

@@ -1,4 +1,5 @@
 import type { ProblemWords } from './problem-words.ts';
+import { certificateProblems } from './problems/certificates.en-gb.ts';
 import { cliProblems } from './problems/cli.en-gb.ts';
 import { complaintProblems } from './problems/complaints.en-gb.ts';
 import { costProblems } from './problems/cost.en-gb.ts';
@@ -21,6 +22,7 @@ import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workOrdersProblems } from './problems/work-orders.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
+import { certificateSayings } from './sayings/certificates.en-gb.ts';
 import { complaintSayings } from './sayings/complaints.en-gb.ts';
 import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { formulaSayings } from './sayings/formulas.en-gb.ts';
@@ -38,6 +40,7 @@ import { traceSayings } from './sayings/trace.en-gb.ts';
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
   complaints: complaintProblems,
   productFiles: productFileProblems,
+  certificates: certificateProblems,
   filling: fillingProblems,
   formula: formulaProblems,
   stock: stockProblems,
@@ -63,6 +66,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   complaints: complaintSayings,
   productFiles: productFileSayings,
+  certificates: certificateSayings,
   formulas: formulaSayings,
   keeping: keepingSayings,
   trace: traceSayings,

@@ -1,5 +1,6 @@
 import type { RouteName } from '../contract/index.ts';
 import { answerUseCases } from './answers/index.ts';
+import { certificateUseCases } from './certificates/index.ts';
 import { complaintUseCases } from './complaints/index.ts';
 import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
@@ -32,6 +33,7 @@ export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'g
 
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = noteRequests({
+  ...certificateUseCases,
   ...keepingUseCases,
   ...answerUseCases,
   ...complaintUseCases,

@@ -8,7 +8,9 @@ export {
 export { type FormulaItem, type FormulaLine, itemKey } from './formula-line.ts';
 export { type BatchLine, gramsForBatch } from './grams-for-batch.ts';
 export { type FormulaUse, listUsers } from './list-users.ts';
+export { mergeMaterials } from './merge-materials.ts';
 export { type FormulaPercents, type PercentLine, percentFromGrams } from './percent-from-grams.ts';
+export { type FullRange, type PaperRange, readPaperRange } from './read-paper-range.ts';
 export {
   type Contribution,
   type ContributionConfidence,

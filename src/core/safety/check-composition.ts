@@ -8,10 +8,10 @@ import type {
   RangedContribution,
   UnknownDecision,
 } from './composition-check.ts';
-import { type IfraAnswer, judgeIfra, tellStandard } from './judge-ifra.ts';
-import { judgeMarket } from './judge-limits.ts';
+import { judgeIfra, tellStandard } from './judge-ifra.ts';
 import { judgeReport } from './judge-report.ts';
 import { judgeSupplierLimits } from './judge-supplier-limits.ts';
+import { type JudgedUse, judgeUses } from './judge-uses.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
 import { listSaleReasons } from './list-sale-reasons.ts';
 import { possibleRows } from './match.ts';
@@ -24,8 +24,9 @@ import {
 } from './name-allergens.ts';
 import { tellRule } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
-import type { Market } from './safety-table-rows.ts';
+import type { Market, Use } from './safety-table-rows.ts';
 import type { SafetyTables } from './safety-tables.ts';
+import type { ProductKind } from './situations.ts';
 import { numbersOfSubstance } from './substance.ts';
 
 /**
@@ -107,32 +108,53 @@ function nameNotKnown(
 /** What all markets have in common: read, matched and judged by the Standards once. */
 interface ReadComposition {
   readonly composition: Composition;
-  readonly ifra: IfraAnswer;
+  readonly uses: readonly JudgedUse[];
   readonly withoutMost: readonly RangedContribution[];
   readonly decisions: Decisions;
 }
 
 function readComposition(tables: SafetyTables, question: CompositionQuestion): ReadComposition {
+  const { rawMaterials = [] } = question;
   const known = question.contributions.filter(({ mostPercent }) => mostPercent !== undefined);
   // Filtered just above; the most decides.
   const composition = composeContributions(tables, known, ({ mostPercent = 100 }) => mostPercent);
   return {
     composition,
-    ifra: judgeIfra(question, composition),
+    uses: usesOf(question).map((kind) => ({ kind, ifra: judgeIfra({ ...kind, rawMaterials }, composition) })),
     withoutMost: question.contributions.filter(({ mostPercent }) => mostPercent === undefined),
     decisions: new Decisions(question.decisions),
   };
 }
 
+const usesOf = ({
+  use,
+  category,
+  bodyPart,
+  productType,
+  alsoUsedAs = [],
+}: CompositionQuestion): ProductKind[] => [
+  {
+    use,
+    category,
+    ...(bodyPart !== undefined && { bodyPart }),
+    ...(productType !== undefined && { productType }),
+  },
+  ...alsoUsedAs,
+];
+
+/** What stays on the skin in one of its uses is named by the lower threshold in all of them: there is one label. */
+const strictestUse = (uses: readonly JudgedUse[]): Use =>
+  uses.some(({ kind }) => kind.use === 'leave-on') ? 'leave-on' : 'rinse-off';
+
 function checkMarket(
   tables: SafetyTables,
   question: CompositionQuestion,
   market: Market,
-  { composition, ifra, withoutMost, decisions }: ReadComposition,
+  { composition, uses, withoutMost, decisions }: ReadComposition,
 ): MarketCheck {
   const context = Object.assign({}, question, { market, date: question.firstSupplied });
-  const naming = nameComposition(context, composition);
-  const { verdicts, ...limits } = judgeMarket(tables, context, composition, ifra);
+  const naming = nameComposition(Object.assign({}, context, { use: strictestUse(uses) }), composition);
+  const { verdicts, ...limits } = judgeUses(tables, context, composition, uses);
   const unmeasured = withoutMost.flatMap((contribution) => amountNotKnown(tables, market, contribution));
   const unnamed = withoutMost.flatMap((contribution) => nameNotKnown(tables, context, contribution));
   return {

@@ -1,3 +1,4 @@
+import type { RawMaterialFigures } from './judge-raw-material.ts';
 import type { Market, RestrictionRow, RestrictionRuleRow } from './safety-table-rows.ts';
 import { type ProductKind, type Situation, typesOf } from './situations.ts';
 
@@ -9,6 +10,8 @@ export interface LimitContext extends ProductKind {
   readonly minAgeMonths?: number;
   /** The formula holds nitrites or another nitrosating agent. */
   readonly hasNitrosatingAgent: boolean;
+  /** What the papers of the lots measure; absent where no lots are chosen. */
+  readonly rawMaterials?: readonly RawMaterialFigures[];
 }
 
 /** A product without a stated age is for adults (vocabulary of the tables); baby products are category 5D. */

@@ -50,7 +50,7 @@ export interface Composition {
 }
 
 /** Strongest first. */
-const CONFIDENCES = ['read', 'read-secondary', 'computed', 'derived', 'memory'];
+const CONFIDENCES = ['report', 'supplier', 'read', 'read-secondary', 'computed', 'derived', 'memory'];
 
 function weakestConfidence(members: readonly Member[]): string | undefined {
   let weakest = -1;

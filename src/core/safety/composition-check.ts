@@ -1,4 +1,5 @@
 import type { ExactInput, Quotient } from '../quantity/index.ts';
+import type { RawMaterialFigures } from './judge-raw-material.ts';
 import type { FormulaMaterial, ReportAnswer, SafetyReport } from './judge-report.ts';
 import type { SupplierLimit, SupplierVerdict } from './judge-supplier-limits.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
@@ -28,6 +29,8 @@ export interface UnknownDecision {
 }
 
 export interface CompositionQuestion extends ProductKind, Omit<NamingContext, 'market'> {
+  /** Other uses of the same product: it is judged for each, and the tightest decides. */
+  readonly alsoUsedAs?: readonly ProductKind[];
   readonly markets: readonly Market[];
   readonly minAgeMonths?: number;
   readonly contributions: readonly RangedContribution[];
@@ -39,6 +42,8 @@ export interface CompositionQuestion extends ProductKind, Omit<NamingContext, 'm
   readonly report?: SafetyReport | null;
   readonly supplierLimits?: readonly SupplierLimit[];
   readonly decisions?: readonly UnknownDecision[];
+  /** What the papers of the lots measure; absent where no lots are chosen. */
+  readonly rawMaterials?: readonly RawMaterialFigures[];
 }
 
 export interface CheckedVerdict extends LimitVerdict {

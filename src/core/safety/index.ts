@@ -19,12 +19,14 @@ export type {
   UnknownDecision,
 } from './composition-check.ts';
 export { type ExposureQuestion, findExposureMgPerKgDay } from './find-exposure.ts';
+export { type CasFault, findCasFault } from './judge-cas-number.ts';
 export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
 export {
   judgeMarginOfSafety,
   type MarginOfSafety,
   type MarginQuestion,
 } from './judge-margin-of-safety.ts';
+export type { RawMaterialFigures } from './judge-raw-material.ts';
 export {
   type FormulaMaterial,
   isReviewClose,

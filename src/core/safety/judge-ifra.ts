@@ -1,6 +1,7 @@
 import { type Exact, exact, ONE, sumOf } from '../quantity/index.ts';
 import { type Composition, type Group, groupMembers } from './compose.ts';
-import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
+import { judgePeroxide, type RawMaterialFigures } from './judge-raw-material.ts';
+import { type Judged, type LimitVerdict, tellVerdict } from './limit-verdict.ts';
 import { comparePercent, picopercentFrom, toExactPercent, toPercent } from './percent-sum.ts';
 import type { IfraRow, Use } from './safety-table-rows.ts';
 import type { RuleTold } from './told.ts';
@@ -8,6 +9,8 @@ import type { RuleTold } from './told.ts';
 export interface IfraContext {
   readonly category: string;
   readonly use: Use;
+  /** What the papers of the lots measure; absent where no lots are chosen. */
+  readonly rawMaterials?: readonly RawMaterialFigures[];
 }
 
 /** Rows never change: what is told of one is put together once. */
@@ -46,16 +49,21 @@ function judgeStandard({ row, sum, told }: Group<IfraRow>, context: IfraContext)
 }
 
 /** A rule for the raw material, where the Standard has one: its certificate answers. */
-function judgeSpecification({ row, sum, told }: Group<IfraRow>): LimitVerdict | undefined {
+function judgeSpecification(
+  { row, sum, told }: Group<IfraRow>,
+  { rawMaterials = [] }: IfraContext,
+): LimitVerdict | undefined {
   const { specification } = row;
   if (specification === undefined || sum.near === 0) return undefined;
-  const { value, unit, asWhat } = specification;
-  const verdict = tellVerdict(
-    told,
-    { limitValue: value, limitUnit: unit, verdict: 'unknown', reason: 'needs-certificate' },
-    tellStandard(row),
-  );
-  return Object.assign(verdict, { asWhat });
+  const { value, unit, asWhat, strict = false } = specification;
+  const judged: Judged =
+    unit === 'mmol-per-litre'
+      ? judgePeroxide({ limitValue: value, isStrict: strict }, told.fromMaterials ?? [], rawMaterials)
+      : { limitValue: value, limitUnit: unit, verdict: 'unknown', reason: 'needs-certificate' };
+  return Object.assign(tellVerdict(told, judged, tellStandard(row)), {
+    asWhat,
+    ...(strict && { isStrict: true }),
+  });
 }
 
 interface PhototoxicShare {
@@ -148,7 +156,7 @@ export function judgeIfra(context: IfraContext, { ifra }: Composition): IfraAnsw
   const verdicts: LimitVerdict[] = [];
   for (const group of ifra.groups) {
     verdicts.push(judgeStandard(group, context));
-    const specification = judgeSpecification(group);
+    const specification = judgeSpecification(group, context);
     if (specification !== undefined) verdicts.push(specification);
   }
   const phototoxic = sumPhototoxic(ifra.groups, context);

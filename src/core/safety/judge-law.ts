@@ -1,5 +1,6 @@
 import type { LimitContext } from './choose-rules.ts';
 import { type Composition, type Group, groupMembers, type Member } from './compose.ts';
+import { judgePeroxide } from './judge-raw-material.ts';
 import { type Judged, type LimitVerdict, tellVerdict, type UnknownReason } from './limit-verdict.ts';
 import { addPercents, comparePercent, type PercentSum, percentFromPico, toPercent } from './percent-sum.ts';
 import { LESS_THAN_PUT_IN, recallPlans } from './plan-limits.ts';
@@ -62,15 +63,23 @@ function outcomeOf(group: LawGroup, plan: LimitPlan, tightest: PlannedRule | und
   return plan.isUncovered ? unknown('use-not-covered') : (judged ?? { verdict: 'no-rule' });
 }
 
-function certificateVerdict(group: LawGroup, { rule, told }: PlannedRule): LimitVerdict {
+function certificateVerdict(
+  group: LawGroup,
+  { rule, told }: PlannedRule,
+  { rawMaterials = [] }: LimitContext,
+): LimitVerdict {
   const { value, unit: limitUnit = 'percent' } = rule;
+  if (limitUnit === 'mmol-per-litre' && typeof value === 'number') {
+    const asked = { limitValue: value, isStrict: rule.strict === true };
+    return tellVerdict(group.told, judgePeroxide(asked, group.told.fromMaterials ?? [], rawMaterials), told);
+  }
   const open: Judged = { limitUnit, verdict: 'unknown', reason: 'needs-certificate' };
   const judged = typeof value === 'number' ? Object.assign(open, { limitValue: value }) : open;
   return tellVerdict(group.told, judged, told);
 }
 
 /** The verdict of one row; none where the row has no rule for this market, use and date. */
-function judgeRow(group: LawGroup, plan: LimitPlan, verdicts: LimitVerdict[]): void {
+function judgeRow(group: LawGroup, plan: LimitPlan, context: LimitContext, verdicts: LimitVerdict[]): void {
   const tightest = tightestOf(group, plan);
   const outcome = outcomeOf(group, plan, tightest);
   const decided = plan.prohibition ?? plan.notKnown ?? tightest;
@@ -80,7 +89,7 @@ function judgeRow(group: LawGroup, plan: LimitPlan, verdicts: LimitVerdict[]): v
     verdicts.push(isSingle ? { ...verdict, percent: toPercent(amountFor(decided, group)) } : verdict);
   }
   if (group.sum.near === 0) return;
-  for (const certificate of plan.certificates) verdicts.push(certificateVerdict(group, certificate));
+  for (const certificate of plan.certificates) verdicts.push(certificateVerdict(group, certificate, context));
 }
 
 interface Carried {
@@ -115,7 +124,7 @@ export function judgeLaw(
   const sumGroups = new Map<string, Carried[]>();
   for (const group of groups) {
     const plan = planOf(group.row);
-    judgeRow(group, plan, verdicts);
+    judgeRow(group, plan, context, verdicts);
     for (const planned of plan.limits) {
       const { sumGroup } = planned.rule;
       if (sumGroup === undefined) continue;

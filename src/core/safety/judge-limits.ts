@@ -55,6 +55,12 @@ function tightestVerdict(verdicts: readonly LimitVerdict[]): LimitVerdict | unde
   return tightest;
 }
 
+/** The tightest rule that was compared, as it is told. */
+export function tellDecidedBy(verdicts: readonly LimitVerdict[]): string | null {
+  const tightest = tightestVerdict(verdicts);
+  return tightest === undefined ? null : `${tightest.name} (${tightest.kind}): ${tightest.source}`;
+}
+
 export function judgeMarket(
   tables: SafetyTables,
   context: LimitsContext,
@@ -68,10 +74,9 @@ export function judgeMarket(
     ...judgeLaw(tables, lawContext, composition),
     ...ifra.verdicts,
   ];
-  const tightest = tightestVerdict(ruled);
   return {
     verdicts: [...ruled, ...listUnruled(composition, ruled)],
-    decidedBy: tightest === undefined ? null : `${tightest.name} (${tightest.kind}): ${tightest.source}`,
+    decidedBy: tellDecidedBy(ruled),
     ...(ifra.sumOfShares !== undefined && { sumOfShares: ifra.sumOfShares }),
   };
 }

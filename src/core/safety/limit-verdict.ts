@@ -1,4 +1,5 @@
 import type { MatchDoubt } from './match.ts';
+import type { ProductKind } from './situations.ts';
 import type { RuleTold, Told } from './told.ts';
 
 export type VerdictWord = 'within' | 'over' | 'prohibited' | 'unknown' | 'no-rule';
@@ -25,6 +26,9 @@ export interface Judged {
   /** A figure that is not a share of the finished product: a peroxide value, a pH. */
   readonly limitValue?: number;
   readonly limitUnit?: string;
+  /** What was measured, in that unit, where it breaks the limit, and the lots that it was measured of. */
+  readonly foundValue?: string;
+  readonly ofLots?: readonly string[];
   readonly verdict: VerdictWord;
   readonly reason?: UnknownReason;
   /** Rules that an unknown may fall under. */
@@ -32,7 +36,10 @@ export interface Judged {
   readonly tellApartBy?: readonly string[];
 }
 
-export interface LimitVerdict extends Told, RuleTold, Judged {}
+export interface LimitVerdict extends Told, RuleTold, Judged {
+  /** The use that it was judged for, where the product has several and they differ. */
+  readonly forUse?: ProductKind;
+}
 
 const NO_RULE: RuleTold = {};
 

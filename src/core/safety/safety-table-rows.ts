@@ -86,6 +86,7 @@ export interface IfraRow extends Sourced {
     readonly asWhat: string;
     readonly value: number;
     readonly unit: string;
+    readonly strict?: boolean;
   };
   readonly edition?: string;
 }

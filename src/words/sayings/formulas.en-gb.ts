@@ -17,8 +17,15 @@ export const formulaSayings = {
     'May be made for sale in {market} once {n, plural, one {# question is} other {# questions are}} decided.',
 
   'sale-trial': '{formula}, revision {number}, is written down as a trial, and a trial is never sold.',
-  'sale-prohibited': '{substance} is prohibited ({rule}; {markets}).',
-  'sale-over': '{substance} may reach {percent} %, above its limit of {limitPercent} % ({rule}; {markets}).',
+  'sale-prohibited':
+    '{substance} is prohibited{hasUse, select, yes { as {use}} other {}} ({rule}; {markets}).',
+  'sale-peroxide-over':
+    'Lot {lots}: the peroxide value of {substance} is {value} mmol/l, and it has to be {isBelow, select, yes {below} other {at most}} {limitValue} mmol/l before it goes in ({rule}; {markets}).',
+  'product-use':
+    '{hasWhat, select, yes {{what}, } other {}}{isRinsed, select, yes {rinsed off} other {left on}}, category {category}',
+  'ifra-statement': 'certificate {reference}, IFRA {edition}, category {category}, lot {lot}',
+  'sale-over':
+    '{substance} may reach {percent} %, above its limit of {limitPercent} %{hasUse, select, yes { as {use}} other {}} ({rule}; {markets}).',
   'sale-unknown': 'Not known: {substance} ({markets}). Somebody has to decide it once, with a reason.',
   'sale-unknown-lapsed':
     'Not known: {substance} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',

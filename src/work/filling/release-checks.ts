@@ -12,8 +12,10 @@ import {
 } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { judgeForSale, runCheck } from '../formulas/index.ts';
+import { judgeForSale } from '../formulas/index.ts';
+import { checkAsMade } from '../making/check-as-made.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
+import { findMadeLookup } from '../making/made-lookup.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
@@ -53,7 +55,8 @@ export const failedChecks = (checks: readonly Check[], timeZone: string): Proble
  */
 export async function checkRelease(context: Context, records: RunRecords): Promise<Check[]> {
   const { db } = context.storage;
-  const checked = await runCheck(context, records.head.revision_id, records.markets);
+  const made = await findMadeLookup(db, records.head.batch_id);
+  const checked = await checkAsMade(context, records.head.revision_id, records.markets, made);
   return [
     checkPurpose(records),
     checkWeights(records),

@@ -493,14 +493,14 @@ describe('what no source tells', () => {
     const view = await check(revisionId, 'GB');
     const rows = view.markets[0]?.verdicts.filter((row) => row.name === 'Linalool' && row.kind === 'ifra');
     const question = view.open.find((one) => one.key.includes('ifra') && one.substance === 'Linalool');
-    // The peroxide value of at most 20 mmol/l: IFRA Standards, Linalool.
+    // The peroxide value below 20 mmol/l: IFRA Standards, Linalool.
     expect(rows).toMatchObject([
       {
         verdict: 'within',
         certificates: [
           {
             reason:
-              'The peroxide value of Linalool has to be known (at most 20 mmol/l): IFRA Standards. The certificate of the lot tells it.',
+              'The peroxide value of Linalool has to be known (below 20 mmol/l): IFRA Standards. The certificate of the lot tells it.',
             question: question?.key,
           },
         ],

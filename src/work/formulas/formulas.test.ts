@@ -132,7 +132,7 @@ describe('a revision', () => {
     });
     const { id } = await bench.get('saveFormula', { body: { name: 'One', code: 'ONE', kind: 'base' } });
     const saved = await bench.get('saveRevision', { params: { id }, body: { version: null, details } });
-    expect(saved.details).toEqual(details);
+    expect(saved.details).toEqual({ ...details, alsoUsedAs: [] });
     expect(saved).toMatchObject({ number: 1, version: 1, isFixed: false });
   });
 

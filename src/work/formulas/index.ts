@@ -12,7 +12,7 @@ import { saveRevision } from './save-revision.ts';
 export { checkForSale, judgeForSale, type SaleCheck } from './check-for-sale.ts';
 export { formulaLinesOf } from './formula-lines.ts';
 export { readFormulaLookup } from './formula-lookup.ts';
-export { openRevision } from './open-revision.ts';
+export { type LotLookup, openRevision } from './open-revision.ts';
 export { ALL_MARKETS } from './read-sold-in.ts';
 export { type RevisionDetails, type RevisionView, viewRevision, viewRevisions } from './revision-view.ts';
 export { listRevisionsInForce } from './revisions-in-force.ts';

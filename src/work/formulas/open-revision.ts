@@ -1,4 +1,4 @@
-import { type OpenedRevision, openComposition } from '../../check/index.ts';
+import { type CertifiedLot, type OpenedRevision, openComposition } from '../../check/index.ts';
 import { expandFormula, type FormulaLookup } from '../../core/formula/index.ts';
 import { type Result, refused } from '../../core/problem.ts';
 import {
@@ -12,11 +12,16 @@ import { thingNotFound } from '../record.ts';
 import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { readFormulaLookup } from './formula-lookup.ts';
 
+/** What really went in: lots with a certificate stand in it by themselves, each under the id that it has here. */
+export interface LotLookup extends FormulaLookup {
+  readonly certified?: ReadonlyMap<string, CertifiedLot>;
+}
+
 /** `weighed`: what really went in, where a batch is judged instead of the formula. */
 export async function openRevision(
   db: Reader,
   revisionId: string,
-  weighed?: FormulaLookup,
+  weighed?: LotLookup,
 ): Promise<Result<OpenedRevision>> {
   const revision = await findRevision(db, revisionId);
   const formula = revision && (await findFormula(db, revision.formula_id));
@@ -24,7 +29,8 @@ export async function openRevision(
   const lookup = weighed ?? (await readFormulaLookup(db, { revisionId }));
   const expanded = expandFormula(revisionId, lookup);
   if (!expanded.ok) return expanded;
-  const materialIds = expanded.value.materials.map((share) => share.materialId);
+  const certified = weighed?.certified ?? new Map<string, CertifiedLot>();
+  const ids = expanded.value.materials.map(({ materialId: id }) => certified.get(id)?.materialId ?? id);
   const lines = await listRevisionLines(db, [revisionId]);
   return openComposition({
     revision,
@@ -32,7 +38,8 @@ export async function openRevision(
     formula,
     baseIds: lines.filter((line) => line.item_kind === 'formula').map((line) => line.item_id),
     expanded: expanded.value,
-    materials: await readMaterials(db, materialIds),
+    materials: await readMaterials(db, [...new Set(ids)]),
+    certified,
   });
 }
 

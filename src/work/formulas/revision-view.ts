@@ -57,7 +57,7 @@ function viewOne(
     version: head.version,
     isFixed: head.is_fixed,
     details: {
-      ...(JSON.parse(head.details) as Omit<RevisionDetails, 'lines' | 'steps'>),
+      ...readDetails(head),
       lines: lines.map(viewLine),
       steps: steps.map(viewStep),
     },
@@ -65,6 +65,12 @@ function viewOne(
     lines: shown,
     stages: viewStages(shown),
   };
+}
+
+/** A revision that was written before a product could have several uses has one. */
+function readDetails({ details }: RevisionHead): Omit<RevisionDetails, 'lines' | 'steps'> {
+  const kept = JSON.parse(details) as Omit<RevisionDetails, 'lines' | 'steps' | 'alsoUsedAs'>;
+  return { alsoUsedAs: [], ...kept };
 }
 
 const viewLine = (line: NamedRevisionLine): RevisionDetails['lines'][number] => ({

@@ -3,15 +3,17 @@ import type { Market, Saying } from '../../contract/index.ts';
 import type { Result } from '../../core/problem.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
-import { runCheck } from '../formulas/index.ts';
+import { type LotLookup, runCheck } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
+import { checkAsMade } from './check-as-made.ts';
+import { findMadeLookup } from './made-lookup.ts';
 import { readWeighedLookup, type WeighedIn } from './weighed-lookup.ts';
 
 export interface WeighedBatch {
   readonly batchId: string;
   readonly revisionId: string;
   readonly markets: readonly Market[];
-  /** The check of the formula itself, where it was run already. */
+  /** The check of the formula with the lots of the batch, where it was run already. */
   readonly written?: Result<Checked>;
 }
 
@@ -38,7 +40,7 @@ export function openJudge(
     if (!weighed.ok) return saying('check-limits-not-known');
     const stops = listStops(weighed.value);
     if (stops.length > 0) return sayStops(stops);
-    formula ??= runCheck(context, revisionId, markets);
+    formula ??= checkWritten(context, { batchId, revisionId, markets }, lookup);
     const written = await formula;
     if (!written.ok) return saying('check-limits-not-known');
     const opened = listOpened(written.value, weighed.value);
@@ -49,6 +51,16 @@ export function openJudge(
       ? saying('check-weighed-unnamed', { which: which.join(', '), markets: where.join(', ') })
       : null;
   };
+}
+
+/** Where no lot has a certificate, the label is by the formula itself. */
+async function checkWritten(
+  context: Context,
+  { batchId, revisionId, markets }: WeighedBatch,
+  { certified }: Required<LotLookup>,
+): Promise<Result<Checked>> {
+  if (certified.size === 0) return runCheck(context, revisionId, markets);
+  return checkAsMade(context, revisionId, markets, await findMadeLookup(context.storage.db, batchId));
 }
 
 function sayStops(stops: readonly Saying[]): Saying {

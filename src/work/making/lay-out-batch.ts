@@ -13,13 +13,15 @@ import {
   type ScaleRow,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
-import { checkForSale, type SaleCheck } from '../formulas/index.ts';
+import { checkForSale, judgeForSale, type SaleCheck } from '../formulas/index.ts';
 import { localDate } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
 import { findStoppedBehind } from '../stopped-behind.ts';
+import { checkAsMade } from './check-as-made.ts';
 import { findLimits } from './find-limits.ts';
 import { listShort } from './list-short.ts';
+import { openMade } from './made-lookup.ts';
 import { findOlderBases } from './older-bases.ts';
 import { type Recipe, readRecipe } from './read-recipe.ts';
 import { readTins, type WantedTin } from './read-tins.ts';
@@ -73,9 +75,15 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   const size = sizeWish(wish.size, tins.value, limits);
   if (!size.ok) return size;
   const markets = marketsOf(wish, tins.value);
-  const sale = await checkForSale(context, wish.revisionId, markets);
-  if (!sale.ok) return sale;
-  const rows = layRows(recipe.value, { lots, scales, day, sale: sale.value, size: size.value });
+  const asWritten = await checkForSale(context, wish.revisionId, markets);
+  if (!asWritten.ok) return asWritten;
+  const plan = { lots, scales, day, size: size.value };
+  const bare = layRows(recipe.value, { ...plan, sale: asWritten.value });
+  if (!bare.ok) return bare;
+  const ofLots = await checkPlannedLots(context, wish.revisionId, markets, bare.value);
+  if (ofLots && !ofLots.ok) return ofLots;
+  const sale = ofLots ?? asWritten;
+  const rows = ofLots ? layRows(recipe.value, { ...plan, sale: sale.value }) : bare;
   if (!rows.ok) return rows;
   const short = listShort(recipe.value, tins.value, lots, size.value);
   return done({
@@ -89,6 +97,22 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
     hindrances: hindrancesOf(wish, size.value, sale.value),
     timeZone: house.timeZone,
   });
+}
+
+/** Where a planned lot, or one behind a base, has a certificate, its figures decide; undefined: none has. */
+async function checkPlannedLots(
+  context: Context,
+  revisionId: string,
+  markets: readonly Market[],
+  rows: readonly LaidRow[],
+): Promise<Result<SaleCheck> | undefined> {
+  const amounts = rows.flatMap(({ lot, targetUg }) => (lot ? [{ lot_id: lot.id, actual_ug: targetUg }] : []));
+  // What no lot can give has no figures of its own, and is not started.
+  if (amounts.length < rows.length) return undefined;
+  const planned = await openMade(context.storage.db, { id: 'plan', revisionId, amounts });
+  if (planned.certified.size === 0) return undefined;
+  const checked = await checkAsMade(context, revisionId, markets, planned);
+  return checked.ok ? done(judgeForSale(checked.value)) : checked;
 }
 
 const marketsOf = (wish: BatchWish, tins: readonly WantedTin[]): Market[] => [

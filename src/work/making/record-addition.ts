@@ -29,6 +29,7 @@ import { findStoppedBehind, whyStoppedBehind } from '../stopped-behind.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { doneAddition, judgeBand } from './batch-screens.ts';
 import { findLaterDone } from './find-later-done.ts';
+import { findPeroxideStop } from './find-peroxide-stop.ts';
 import { findRemedy } from './find-remedy.ts';
 import { findScreen } from './find-screen.ts';
 import { openJudge } from './judge-weighed.ts';
@@ -55,8 +56,10 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       const isAsPlanned = refuseUnexplained(line, lot, actual, body);
       await refuseLate(tx, line, lot, body);
-      if (batch.purpose === 'sale')
+      if (batch.purpose === 'sale') {
+        await refusePeroxide(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
         await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
+      }
       const takings = spreadOverPlaces(lot, actual);
       await tell({
         kind: 'addition-recorded',
@@ -196,6 +199,14 @@ async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: 
       },
     }),
   );
+}
+
+/** Before it is asked whether the amounts are right: of such a lot none is. */
+async function refusePeroxide(within: Context, batch: BatchHead, weighing: Weighing): Promise<void> {
+  const { line, lot, actual } = weighing;
+  const proposed = { position: line.position, lot_id: lot.id, actual_ug: actual };
+  const stop = await findPeroxideStop(within, batch, lot, proposed);
+  if (stop) giveUp(stop);
 }
 
 async function writeAddition(tx: Writer, body: Body, line: BatchLineRow, actual: number): Promise<void> {

@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import * as f from './fields.ts';
+import { ifraCategory } from './formulas.ts';
+import { route } from './route.ts';
+
+/** One constituent as the paper prints it: a single figure as typical, or a range; null: not printed. */
+const printedConstituent = z.strictObject({
+  name: f.name,
+  cas: z.string().trim().max(100).nullable().default(null),
+  leastPercent: f.percent.nullable().default(null),
+  typicalPercent: f.percent.nullable().default(null),
+  mostPercent: f.percent.nullable().default(null),
+});
+
+const peroxide = z.strictObject({ mmolPerLitre: f.decimal, measuredOn: f.date.nullable().default(null) });
+
+/** How much of it the conformity statement allows in a finished product of one category. */
+const ifraStatement = z.strictObject({ category: ifraCategory, edition: f.name, mostPercent: f.percent });
+
+const whatItSays = {
+  /** Whether the list is everything in it that has a limit or must be named. */
+  isComplete: z.boolean(),
+  /** In millimoles of peroxide in a litre. */
+  peroxide: peroxide.nullable().default(null),
+  ifra: z.array(ifraStatement).max(30).default([]),
+  remark: f.text.default(''),
+};
+
+export const certificateInput = z.strictObject({
+  constituents: z.array(printedConstituent).max(200),
+  ...whatItSays,
+});
+
+/** As it is kept: every range is whole. */
+export const certificateDetails = z.strictObject({
+  constituents: z.array(
+    z.strictObject({
+      name: f.name,
+      cas: z.string().nullable(),
+      leastPercent: f.percent,
+      typicalPercent: f.percent,
+      mostPercent: f.percent,
+    }),
+  ),
+  ...whatItSays,
+});
+export type CertificateDetails = z.output<typeof certificateDetails>;
+
+export const lotCertificate = z.object({
+  id: f.id,
+  reference: z.string(),
+  datedOn: f.date.nullable(),
+  details: certificateDetails,
+  file: z.object({ name: z.string(), bytes: z.number() }).nullable(),
+  by: z.string(),
+  at: f.instant,
+});
+
+export const letterToSupplier = z.object({
+  supplier: z.string(),
+  materials: z.array(z.string()),
+  /** Plain text, ready to be sent. */
+  text: z.string(),
+});
+
+export const certificateRoutes = {
+  listLotCertificates: route({
+    method: 'GET',
+    path: '/api/lots/:id/certificates',
+    summary: 'What suppliers’ papers say of one lot, the newest first; the newest counts',
+    output: z.object({
+      sentence: f.saying,
+      certificates: z.array(lotCertificate),
+      /** What it means for each formula that the material goes into. */
+      means: z.array(f.saying),
+    }),
+  }),
+  saveLotCertificate: route({
+    method: 'POST',
+    path: '/api/lots/:id/certificates',
+    summary: 'Enter the certificate of a lot; a correction is a new one, and the earlier stays readable',
+    input: z.strictObject({
+      stamp: f.stamp,
+      reference: f.name,
+      datedOn: f.date.nullable(),
+      details: certificateInput,
+      file: z
+        .strictObject({ name: f.name, base64: z.base64().max(28_000_000) })
+        .nullable()
+        .default(null),
+      /** The file of the certificate before it is of this one too. */
+      keepsFile: z.boolean().default(false),
+    }),
+    output: f.createdThing,
+  }),
+  getLotCertificateFile: route({
+    method: 'GET',
+    path: '/api/lot-certificates/:id/file',
+    summary: 'The attached PDF',
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+};

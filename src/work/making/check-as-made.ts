@@ -1,0 +1,28 @@
+import type { Checked, SignedDecision } from '../../check/index.ts';
+import type { Market } from '../../contract/index.ts';
+import type { Result } from '../../core/problem.ts';
+import type { Context } from '../context.ts';
+import { type LotLookup, runCheck } from '../formulas/index.ts';
+
+/** Decisions that count on the formula: what lapsed there lapsed for every batch of it. */
+const standingOf = ({ decisions, everDecided, lapsed }: Checked): SignedDecision[] =>
+  [...everDecided]
+    .filter(([key]) => decisions.has(key) && !lapsed.has(key))
+    .flatMap(([, said]) => said)
+    .filter((decision, index, all) => all.findIndex((each) => each.entry_id === decision.entry_id) === index);
+
+/**
+ * The formula's check with the lots that were taken, or are to be, where one of them has a certificate: its figures go
+ * before the remembered ones, to either side. `made`: as findMadeLookup or a plan has it; undefined: nothing differs.
+ */
+export async function checkAsMade(
+  context: Context,
+  revisionId: string,
+  markets: readonly Market[],
+  made: LotLookup | undefined,
+): Promise<Result<Checked>> {
+  const written = await runCheck(context, revisionId, markets);
+  const hasPaper = made?.certified !== undefined && made.certified.size > 0;
+  if (!written.ok || !hasPaper) return written;
+  return runCheck(context, revisionId, markets, made, standingOf(written.value));
+}
