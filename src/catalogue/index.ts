@@ -2,6 +2,7 @@ export { type Calculation, type CalculationSource, defineCalculation } from './d
 export { describeFields, type FieldDescription } from './describe-fields.ts';
 export { labelLawOf, saleCountries } from './label-law.ts';
 export { DURABILITY_THRESHOLD_MONTHS, ingredientOrder } from './label-tables.ts';
+export { lowWaterTables } from './low-water-tables.ts';
 export { netContentsTables } from './net-contents-tables.ts';
 export { calculations, findCalculation } from './registry.ts';
 export { runCalculation } from './run-calculation.ts';

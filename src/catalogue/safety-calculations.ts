@@ -1,5 +1,6 @@
 import { allergens } from './allergens.ts';
 import { exposure } from './exposure.ts';
 import { limits } from './limits.ts';
+import { lowWater } from './low-water.ts';
 
-export const safetyCalculations = [allergens, limits, exposure] as const;
+export const safetyCalculations = [allergens, limits, exposure, lowWater] as const;

@@ -16,6 +16,7 @@ export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 export { openComposition } from './open-composition.ts';
 export { readCasNumbers } from './read-cas-numbers.ts';
+export { type LowWaterSaid, sayLowWater } from './say-low-water.ts';
 export { marketKeysOf } from './unknown-key.ts';
 export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';

@@ -73,6 +73,28 @@ export {
 } from './gathered/densities-2026.ts';
 export { essentialOilSources } from './gathered/essential-oil-sources-2026.ts';
 export { ambiguousOilAliases, essentialOils } from './gathered/essential-oils-2026.ts';
+export {
+  antioxidantLevels,
+  type GrowthLimit,
+  growthLimits,
+  type LowRiskCriterion,
+  type LowWaterProductClass,
+  type LowWaterRule,
+  lowRiskCriteria,
+  lowWaterProductClasses,
+  lowWaterRules,
+  lowWaterSources,
+  type MicroLimit,
+  microLimits,
+  type PeroxideConversion,
+  type PeroxideLevel,
+  peroxideConversions,
+  peroxideLevels,
+  type SolutionActivity,
+  solutionActivities,
+  starchLevels,
+  type UsageLevel,
+} from './gathered/low-water-2026.ts';
 export { type TargetQuantityRule, targetQuantityRules, targetQuantitySources } from './gb/target-quantity-2007.ts';
 export { ifraCategories, ifraLimits, ifraRules, ifraSources } from './ifra/limits-49.ts';
 export type { IfraCategory, IfraCategoryLimit, IfraCategoryRow, IfraLimit, IfraRule } from './ifra-limit.ts';

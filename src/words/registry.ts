@@ -28,6 +28,7 @@ import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 import { labelSayings } from './sayings/label.en-gb.ts';
+import { lowWaterSayings } from './sayings/low-water.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
 import { morningSayings } from './sayings/morning.en-gb.ts';
 import { ordersSayings } from './sayings/orders.en-gb.ts';
@@ -73,6 +74,7 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   stock: stockSayings,
   filling: fillingSayings,
   making: makingSayings,
+  'low-water': lowWaterSayings,
   label: labelSayings,
   morning: morningSayings,
   orders: ordersSayings,

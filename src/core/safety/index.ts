@@ -5,6 +5,7 @@ export {
   type OriginAnswer,
   type OriginFlag,
 } from './answer-origins.ts';
+export { assessLowWater } from './assess-low-water.ts';
 export { buildSafetyTables } from './build-safety-tables.ts';
 export { checkComposition } from './check-composition.ts';
 export type {
@@ -19,6 +20,7 @@ export type {
   UnknownDecision,
 } from './composition-check.ts';
 export { type ExposureQuestion, findExposureMgPerKgDay } from './find-exposure.ts';
+export { findWaterMaterials } from './find-water-materials.ts';
 export { type CasFault, findCasFault } from './judge-cas-number.ts';
 export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
 export {
@@ -40,6 +42,15 @@ export {
 } from './judge-report.ts';
 export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
 export type { LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
+export type {
+  JudgedAntioxidant,
+  JudgedCriterion,
+  LowWaterAnswer,
+  LowWaterCaution,
+  LowWaterFacts,
+  LowWaterReason,
+  LowWaterTables,
+} from './low-water.ts';
 export type { Match, MatchDoubt } from './match.ts';
 export { matchRows } from './match-rows.ts';
 export {
