@@ -1,6 +1,7 @@
 export { type Calculation, type CalculationSource, defineCalculation } from './define-calculation.ts';
 export { describeFields, type FieldDescription } from './describe-fields.ts';
 export { labelLawOf, saleCountries } from './label-law.ts';
+export { labelPrintRules } from './label-print-rules.ts';
 export { DURABILITY_THRESHOLD_MONTHS, ingredientOrder } from './label-tables.ts';
 export { lowWaterTables } from './low-water-tables.ts';
 export { netContentsTables } from './net-contents-tables.ts';

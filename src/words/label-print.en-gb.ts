@@ -24,6 +24,13 @@ export const labelPrintWords = {
     sticker: 'the sticker',
     leaflet: 'the leaflet',
   },
+  pictures: {
+    front: 'The front at true size',
+    back: 'The back at true size',
+    whole: 'The label at true size',
+    sticker: 'The sticker at true size',
+    leaflet: 'The leaflet at true size',
+  },
   /** For whoever has the page read out. */
   alt: {
     handInBook: 'Hand in a book: more stands on the enclosed leaflet',

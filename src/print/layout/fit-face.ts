@@ -35,7 +35,7 @@ function problemOfRoom(plan: FacePlan, failure: FlowFailure, faces: Faces): Prob
 }
 
 function widestOf(plan: FacePlan, size: FaceSize): number {
-  const region = plan.regionOf(size);
+  const region = plan.regionOf(size, plan.stepCount - 1);
   return 'ok' in region ? 0 : region.widestMm;
 }
 

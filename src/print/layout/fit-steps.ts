@@ -10,7 +10,7 @@ export interface FacePlan {
   readonly stepCount: number;
   blocksAt(step: number): readonly Block[];
   /** Where text may stand on a face of this size; a failure where something fixed, such as a symbol, finds no room. */
-  regionOf(size: FaceSize): Region | FlowFailure;
+  regionOf(size: FaceSize, step: number): Region | FlowFailure;
   readonly align: Align;
   readonly isCentredInHeight: boolean;
 }
@@ -34,14 +34,14 @@ export function fitSteps(plan: FacePlan, faces: Faces): FittedSteps | FlowFailur
 }
 
 export function tryStep(plan: FacePlan, step: number, size: FaceSize, faces: Faces): Flowed | FlowFailure {
-  const region = plan.regionOf(size);
+  const region = plan.regionOf(size, step);
   if ('ok' in region) return region;
   return flowBlocks(plan.blocksAt(step), region, region.topMm, plan.align, faces);
 }
 
 /** Moves the text down until the room above it equals the room below: in a circle this changes the line breaks, so halve. */
 function settle(plan: FacePlan, step: number, top: Flowed, faces: Faces): Flowed {
-  const region = plan.regionOf(plan.size);
+  const region = plan.regionOf(plan.size, step);
   if (!plan.isCentredInHeight || 'ok' in region) return top;
   let best = top;
   let above = region.topMm;

@@ -5,9 +5,12 @@ export {
   type RecordedStep,
   type StruckEntry,
 } from './batch-record.ts';
+export { checkSheet } from './check-sheet.ts';
 export type { BarWidths, CodeMaker, QrSquares } from './code-maker.ts';
 export { composePieces } from './compose-pieces.ts';
+export { ELEMENTS_OF_ROLE } from './elements-of-role.ts';
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
+export { faceOfSurface } from './face-of-surface.ts';
 export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
 export {
   type Artwork,
@@ -31,12 +34,15 @@ export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
 export { layoutLabelSheet, MOST_COPIES } from './label-sheet.ts';
 export { labelToSvg } from './label-to-svg.ts';
 export { layoutLabel } from './layout-label.ts';
+export { layoutOnSheet, placeOn, positionAfter } from './layout-on-sheet.ts';
 export { layoutPaper } from './layout-paper.ts';
+export { layoutPiece } from './layout-piece.ts';
 export type { FaceSize } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
 export type { Paper, PaperCell, PaperColumn, PaperSection, PaperTable } from './paper.ts';
 export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
 export type { LayoutTools, PieceLayout } from './piece-layout.ts';
+export { pieceToSvg } from './piece-to-svg.ts';
 export {
   type Box,
   type Page,
@@ -51,8 +57,10 @@ export {
   type Tone,
   toneColour,
 } from './placed.ts';
+export { plainSheetFor } from './plain-sheet.ts';
 export type { PrintRules } from './print-rules.ts';
 export type { SheetHeading } from './sheet-frame.ts';
 export type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
 export type { Surface, SurfaceRole } from './surface.ts';
 export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';
+export { LEAFLET_ID } from './wish-pieces.ts';

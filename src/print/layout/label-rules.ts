@@ -16,3 +16,6 @@ export const FIGURE_MARGIN_MM = 0.1;
 
 /** Nothing stands nearer to the cut than this. Common practice, no source. */
 export const INSET_MM = 2;
+
+/** On a sticker that comes ready cut. Common practice, no source. */
+export const STICKER_INSET_MM = 1;

@@ -1,5 +1,6 @@
 import { done, type Result } from '../../core/problem.ts';
 import { type Block, contentOf } from './block.ts';
+import { lowestFigureEm } from './content-size.ts';
 import { emForXHeightMm, type Faces, type Weight } from './face.ts';
 import { fitFace } from './fit-face.ts';
 import type { FaceLayout, LabelFront } from './label.ts';
@@ -52,17 +53,6 @@ interface FrontSizes {
   readonly brand: number;
   readonly function: number;
   readonly content: number;
-}
-
-/** Height of the lowest digit that occurs, in ems: 1, 4 and 7 are flat, the round ones stand a little over. */
-function lowestFigureEm(text: string, faces: Faces): number {
-  const heights = [...text]
-    .filter((character) => /\p{Nd}/u.test(character))
-    .flatMap((digit) => {
-      const ink = faces.bold.inkOf(digit);
-      return ink === null ? [] : [ink.top - ink.bottom];
-    });
-  return Math.min(...heights);
 }
 
 /** Shares of the face that look right from arm's length: common practice, no source. */

@@ -1,6 +1,7 @@
 import type { Faces } from './face.ts';
 import { placeLine } from './place-line.ts';
 import type { Box, Placed } from './placed.ts';
+import { scalePath } from './scale-path.ts';
 import { setLine } from './set-line.ts';
 
 /**
@@ -26,12 +27,10 @@ const OUTLINES = [
 ];
 
 export function placeOpenJar(months: number, box: Box, element: string, faces: Faces): Placed[] {
-  const scaled = (d: string): string =>
-    d.replace(/-?\d+(\.\d+)?/g, (number) => String(Math.round(Number(number) * SCALE * 1000) / 1000));
   const outlines = OUTLINES.map(
     (d): Placed => ({
       kind: 'path',
-      d: scaled(d),
+      d: scalePath(d, SCALE),
       xMm: box.left,
       yMm: box.top,
       strokeMm: STROKE * SCALE,

@@ -34,7 +34,8 @@ const halfChord = (radius: number, distance: number): number =>
   Math.sqrt(Math.max(0, radius * radius - distance * distance));
 
 /** The face less a margin that cutting may eat into. */
-export function insetRegion(size: FaceSize, insetMm: number): Region {
+export function insetRegion(size: FaceSize, leastInsetMm: number): Region {
+  const insetMm = squareInset(size, leastInsetMm);
   const topMm = insetMm;
   const bottomMm = heightOf(size) - insetMm;
   const reachOf = (top: number, bottom: number): Reach | null => {
@@ -47,24 +48,19 @@ export function insetRegion(size: FaceSize, insetMm: number): Region {
 }
 
 function halfWidthAt(size: FaceSize, insetMm: number, top: number, bottom: number): number {
-  if (size.shape === 'rectangle') {
-    return size.widthMm / 2 - insetMm - cornerLossMm(size, insetMm, top, bottom);
-  }
+  if (size.shape === 'rectangle') return size.widthMm / 2 - insetMm;
   const centre = size.diameterMm / 2;
   const farthest = Math.max(Math.abs(top - centre), Math.abs(bottom - centre));
   return halfChord(centre - insetMm, farthest);
 }
 
-/** What a rounded corner takes off each side of a strip: the inset corner is a circle of the radius less the inset. */
-function cornerLossMm(
-  { heightMm, cornerRadiusMm = 0 }: FaceSize & { readonly shape: 'rectangle' },
-  insetMm: number,
-  top: number,
-  bottom: number,
-): number {
-  const radius = Math.max(0, cornerRadiusMm - insetMm);
-  const intoCorner = Math.max(radius - (top - insetMm), radius - (heightMm - insetMm - bottom), 0);
-  return radius - halfChord(radius, Math.min(radius, intoCorner));
+/**
+ * So far in stands a rectangle with square corners in one with rounded ones, that its corners keep the inset too: the corner
+ * lies on the diagonal of a quarter circle of the radius less the inset. Its left edge is straight, and so are its lines.
+ */
+function squareInset(size: FaceSize, insetMm: number): number {
+  const radius = size.shape === 'rectangle' ? (size.cornerRadiusMm ?? 0) : 0;
+  return insetMm + Math.max(0, radius - insetMm) * (1 - Math.SQRT1_2);
 }
 
 /** Outline as an SVG path, in millimetres from its top left. */

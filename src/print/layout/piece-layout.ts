@@ -23,10 +23,16 @@ export interface PieceLayout {
   readonly items: readonly Placed[];
   /** Height of the lower-case letters in the smallest text. */
   readonly smallestXHeightMm: number;
-  /** As drawn, of the lowest digit of the declared content; null where it stands elsewhere. */
+  /**
+   * As drawn, of the lowest digit of the declared content; in the United States of its lower-case letters. Null where it stands
+   * elsewhere.
+   */
   readonly figureHeightMm: number | null;
   readonly eMarkHeightMm: number | null;
+  /** Of the code: the width of its narrowest bar or square. */
   readonly moduleMm: number | null;
+  /** Words for what is drawn, by element, for whoever has the page read out. */
+  readonly alts: Readonly<Record<string, string>>;
   /** Beyond the cut, where there is artwork. */
   readonly bleedMm: number;
   /** What does not keep it from being printed but should be known, such as a coarse picture. */

@@ -14,7 +14,7 @@ export function sayElement(element: LabelElementKey, wording: LabelWording, desi
     case 'name':
       return each(element, joined(wording.name, languages, '\n'));
     case 'function':
-      return each(element, joined(wording.function, languages, ' / '));
+      return each(element, joined(wording.function, languages, '\n'));
     case 'content':
       return each(element, sayContent(wording, design));
     case 'ingredients':
@@ -70,11 +70,11 @@ function inLanguages(
 
 const NO_BREAK = '\u00a0';
 
-/** `80 g`, with the estimated sign beside it in the same field of vision where it is wished for. */
+/** `80 g`; a line may end before a bracket alone. With the estimated sign beside it in the same field of vision where it is wished for. */
 function sayContent({ content }: LabelWording, { market }: LabelDesign): string {
   if (market === 'US') {
     const said = sayUsNetWeight(content.grams);
-    return said.ok ? said.value : '';
+    return said.ok ? said.value.replace(/ (?!\()/g, NO_BREAK) : '';
   }
   const grams = `${exact(content.grams).toFixed()}${NO_BREAK}g`;
   return content.hasEMark === true ? `${grams}${NO_BREAK}\u212e` : grams;
@@ -96,7 +96,7 @@ function sayOrigin({ originCountry }: LabelWording, languages: readonly LabelLan
     );
     return labelWordsIn(language).madeIn(name ?? originCountry);
   });
-  return [...new Set(said)].join(' / ');
+  return [...new Set(said)].join('\n');
 }
 
 const BEFORE_NAME = {

@@ -1,4 +1,4 @@
-import { raw } from 'bwip-js/generic';
+import encoder from 'bwip-js/generic';
 import type { BarWidths, CodeMaker, QrSquares } from '../layout/index.ts';
 
 /** The encoder of the print room. QR with error correction M (15 %): common practice, no source. */
@@ -18,11 +18,12 @@ function encodeEan13(digits: string): BarWidths | null {
   return drawn !== null && 'sbs' in drawn ? drawn.sbs : null;
 }
 
-/** The encoder throws at what it cannot hold; such a text is an answer here, not a mistake. */
+/** The encoder throws at what a symbol cannot hold; such a text is an answer here. Any other mistake stays one. */
 function encode(symbol: string, text: string, options = '') {
   try {
-    return raw(symbol, text, options)[0] ?? null;
-  } catch {
-    return null;
+    return encoder.raw(symbol, text, options)[0] ?? null;
+  } catch (mistake) {
+    if (mistake instanceof Error && /^bwipp\.(qrcode|ean13)/.test(mistake.message)) return null;
+    throw mistake;
   }
 }

@@ -4,7 +4,7 @@ export const frenchLabelWords: LabelWords = {
   ingredients: 'Ingrédients',
   batch: 'Lot',
   bestBefore: 'À utiliser de préférence avant fin',
-  madeIn: (country) => `Pays d’origine : ${country}`,
+  madeIn: (country) => `Pays d’origine\u00a0: ${country}`,
   netWeight: 'Poids net',
   seeLeaflet: 'Voir la notice jointe.',
   source:

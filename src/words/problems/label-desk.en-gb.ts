@@ -56,4 +56,68 @@ export const labelDeskProblems = {
     says: '{element} stands on none of the labels.',
     mend: 'Put it on one of them.',
   },
+  'label-element-lacks-room': {
+    says: '{element} does not fit on {piece}, even in the smallest letters: {lackMm} mm of {measure} are lacking.',
+    mend: 'It fits from {allowed} mm on. Or shorten the text, or move it to a leaflet or another label where that may be.',
+  },
+  'label-room-nowhere': {
+    says: '{element} does not fit on {piece}, nor on any that a sheet of paper could hold.',
+    mend: 'Shorten the text, or move it to a leaflet where the law allows that.',
+  },
+  'label-surface-wrong': {
+    says: 'The measure {where} is {found} mm; more than 0 and at most {allowed} mm can be labelled.',
+    mend: 'Measure once more, in millimetres.',
+  },
+  'label-letters-wrong': {
+    says: 'The smallest letters are {found} mm high; nothing below {allowed} mm can be read.',
+    mend: 'Choose {allowed} mm or more.',
+  },
+  'code-not-writable': {
+    says: 'No code can be made of “{found}”.',
+    mend: 'Shorten the address or the batch number.',
+  },
+  'bleed-wrong': {
+    says: 'The picture is to reach {found} mm beyond the cut; 0 to {allowed} mm can be.',
+    mend: 'Two or three millimetres are usual.',
+  },
+  'artwork-not-readable': {
+    says: 'The picture is no PNG or JPEG that can be read.',
+    mend: 'Save it once more as PNG or JPEG.',
+  },
+  'artwork-stored-turned': {
+    says: 'The picture is stored turned, and would be printed so.',
+    mend: 'Turn it in any picture program and save it.',
+  },
+  'artwork-coarse': {
+    says: 'At this size the picture has {found} dots an inch; below {allowed} it looks coarse.',
+    mend: 'Take a larger picture if you have one.',
+  },
+  'artwork-words-not-measured': {
+    says: 'What the picture says is not checked: neither its words nor the height of its figures.',
+    mend: 'Measure the figures of the content on a print.',
+  },
+  'sheet-measure-wrong': {
+    says: 'The measure {where} of the sheet is {found}; it can be {allowed}.',
+    mend: 'Measure once more, in millimetres.',
+  },
+  'sheet-labels-overlap': {
+    says: 'From label to label the sheet is said to have {found} mm ({where}), but a label alone has {allowed} mm.',
+    mend: 'Measure from the edge of one label to the same edge of the next.',
+  },
+  'sheet-beyond-page': {
+    says: 'The last label would end at {found} mm ({where}); the page has {allowed} mm.',
+    mend: 'Check the margin, the number of labels and their distance.',
+  },
+  'piece-larger-than-label': {
+    says: '{where} measures {found}; a label of this sheet has {allowed}.',
+    mend: 'Take a sheet with larger labels, or make the design smaller.',
+  },
+  'first-position-wrong': {
+    says: 'The sheet has no position {found}; its labels are counted from 1 to {allowed}.',
+    mend: 'Count from the top left, row by row.',
+  },
+  'sheet-offset-wrong': {
+    says: 'The print is to be moved by {found} mm ({where}); up to {allowed} mm either way can be.',
+    mend: 'Put the paper in straight and print a trial sheet first.',
+  },
 } as const;

@@ -1,0 +1,96 @@
+import { done, type Result } from '../../core/problem.ts';
+import { checkSheetRun } from './check-sheet.ts';
+import { heightOf, outlinePath, widthOf } from './outline.ts';
+import type { PieceLayout } from './piece-layout.ts';
+import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
+import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
+
+/**
+ * So many copies of each piece on bought sheets, one piece after the other, from the first free position on; a piece that is
+ * smaller than its label stands in its middle. Positions are exact sums of what was measured, moved by the printer's offset.
+ */
+export function layoutOnSheet(
+  pieces: readonly PieceLayout[],
+  sheet: SheetGeometry,
+  run: SheetRun,
+): Result<PrintDocument> {
+  const problems = checkSheetRun(pieces, sheet, run);
+  if (problems.length > 0) return { ok: false, problems };
+  const perSheet = sheet.columns * sheet.rows;
+  const skipped = (run.firstPosition ?? 1) - 1;
+  const pages: Placed[][] = [];
+  const parts: Part[] = [];
+  const labels = pieces.flatMap((piece) => Array.from({ length: run.copies }, () => piece));
+  labels.forEach((piece, index) => {
+    const position = skipped + index;
+    const placed = placePiece(piece, placeOn(sheet, position % perSheet), sheet, run);
+    if (index === 0 || position % perSheet === 0) pages.push([]);
+    pages.at(-1)?.push(...placed.items);
+    parts.push(placed.part);
+  });
+  return done({
+    title: run.title,
+    pages: pages.map((items) => pageOf(sheet, items)),
+    structure: { type: 'Document', children: parts },
+  });
+}
+
+const pageOf = ({ pageWidthMm, pageHeightMm }: SheetGeometry, items: readonly Placed[]): Page => ({
+  widthMm: pageWidthMm,
+  heightMm: pageHeightMm,
+  items,
+});
+
+/** Where the next print goes on, after so many labels; 1 where the sheet is full. */
+export const positionAfter = (sheet: SheetGeometry, firstPosition: number, labels: number): number =>
+  ((firstPosition - 1 + labels) % (sheet.columns * sheet.rows)) + 1;
+
+/** Left and top of a label, counted from 0, left to right and then down. */
+export function placeOn(sheet: SheetGeometry, index: number): readonly [number, number] {
+  const column = index % sheet.columns;
+  const row = Math.floor(index / sheet.columns);
+  return [sheet.leftMm + column * sheet.pitchAcrossMm, sheet.topMm + row * sheet.pitchDownMm];
+}
+
+function placePiece(
+  piece: PieceLayout,
+  [left, top]: readonly [number, number],
+  { label }: SheetGeometry,
+  { offsetMm, hasOutlines }: SheetRun,
+): { items: Placed[]; part: Part } {
+  const labelX = left + (offsetMm?.across ?? 0);
+  const labelY = top + (offsetMm?.down ?? 0);
+  const xMm = labelX + (widthOf(label) - widthOf(piece.size)) / 2;
+  const yMm = labelY + (heightOf(label) - heightOf(piece.size)) / 2;
+  const parts = partsOf(piece);
+  const items = piece.items.map((item) => {
+    const part = parts.get(item.element);
+    return moveBy(part === undefined ? item : { ...item, part }, xMm, yMm);
+  });
+  const outline: Placed = {
+    kind: 'path',
+    d: outlinePath(label),
+    xMm: labelX,
+    yMm: labelY,
+    strokeMm: 0.1,
+    tone: 'soft',
+    element: 'sheet.outline',
+  };
+  return {
+    items: hasOutlines === true ? [outline, ...items] : items,
+    part: { type: 'Sect', children: [...parts.values()] },
+  };
+}
+
+/** Everything of one element is one paragraph for a reader; what is drawn is a picture with its words. */
+function partsOf({ items, alts }: PieceLayout): Map<string, Part> {
+  const shown = items.filter(({ kind, tone }) => kind !== 'rule' && tone !== 'paper');
+  return new Map(
+    [...new Set(shown.map(({ element }) => element))].map((element) => {
+      const alt = alts[element];
+      const part: Part =
+        alt === undefined ? { type: 'P', children: [] } : { type: 'Figure', alt, children: [] };
+      return [element, part];
+    }),
+  );
+}
