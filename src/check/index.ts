@@ -12,6 +12,7 @@ export { isHeardOf } from './is-heard-of.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { judgeSale } from './judge-sale.ts';
 export { listOpened } from './list-opened.ts';
+export { listStanding } from './list-standing.ts';
 export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 export { openComposition } from './open-composition.ts';

@@ -6,6 +6,7 @@ import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
 import { noteMarket } from './note-market.ts';
 import { answerMarkets, sayAnswer } from './say-check.ts';
+import { viewMemory } from './view-memory.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
 
 export type RevisionCheck = z.output<typeof formulas.revisionCheck>;
@@ -33,6 +34,8 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     sentence: sayAnswer(checked, answers),
     sold: { products: [...sold.products], markets: [...sold.markets] },
     reasons: reasons.map((reason) => reason.says),
+    memory: viewMemory(checked, open),
+    shelf: null,
     markets: answers.flatMap((told) =>
       rows
         .filter((row) => row.market === told.market)

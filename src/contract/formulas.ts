@@ -144,6 +144,21 @@ export const openQuestion = z.object({
 
 const saleAnswer = z.enum(['yes', 'no', 'decide']);
 
+const memoryLine = z.object({
+  substance: z.string(),
+  says: f.saying,
+  /** The paper that would answer; null: nothing to ask for. */
+  ask: f.saying.nullable(),
+  markets: z.array(f.market),
+});
+
+/** What holds even if a remembered figure is wrong, what would change, what is not known (core/safety defines it). */
+export const memoryOfCheck = z.object({
+  firm: z.array(memoryLine),
+  hangs: z.array(memoryLine),
+  unknown: z.array(memoryLine),
+});
+
 export const revisionCheck = z.object({
   revisionId: f.id,
   /** Of all the markets asked for; `sentence` tells where they differ. */
@@ -152,6 +167,9 @@ export const revisionCheck = z.object({
   /** Products that it is filled into, as it is or through another formula, and where they are sold. */
   sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
   reasons: z.array(f.saying),
+  memory: memoryOfCheck,
+  /** The answer with the lots on the shelf, where all of a material have a certificate; null: none have, or not asked. */
+  shelf: f.saying.nullable(),
   markets: z.array(
     z.object({
       market: f.market,

@@ -21,6 +21,11 @@ export type {
 } from './composition-check.ts';
 export { type ExposureQuestion, findExposureMgPerKgDay } from './find-exposure.ts';
 export { findWaterMaterials } from './find-water-materials.ts';
+export {
+  findWhatHangsOnMemory,
+  type MemoryOfCheck,
+  type RememberedThing,
+} from './find-what-hangs-on-memory.ts';
 export { type CasFault, findCasFault } from './judge-cas-number.ts';
 export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
 export {

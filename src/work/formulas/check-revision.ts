@@ -1,9 +1,10 @@
-import { viewCheck } from '../../check/index.ts';
+import { listStanding, viewCheck } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
 import { findRevision } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { checkShelf } from './check-shelf.ts';
 import { ALL_MARKETS, marketsToJudge, readSoldIn } from './read-sold-in.ts';
 import { runCheck } from './run-check.ts';
 
@@ -15,7 +16,9 @@ export const checkRevision: UseCase<'checkRevision'> = async (context, { params:
   const markets = query.markets === undefined ? done(marketsToJudge(sold)) : readMarkets(query.markets);
   if (!markets.ok) return markets;
   const checked = await runCheck(context, id, markets.value);
-  return checked.ok ? done(viewCheck(checked.value, sold)) : checked;
+  if (!checked.ok) return checked;
+  const shelf = await checkShelf(context, id, markets.value, listStanding(checked.value));
+  return done({ ...viewCheck(checked.value, sold), shelf });
 };
 
 function readMarkets(text: string): Result<Market[]> {

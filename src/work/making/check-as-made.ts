@@ -1,15 +1,8 @@
-import type { Checked, SignedDecision } from '../../check/index.ts';
+import { type Checked, listStanding } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import type { Result } from '../../core/problem.ts';
 import type { Context } from '../context.ts';
 import { type LotLookup, runCheck } from '../formulas/index.ts';
-
-/** Decisions that count on the formula: what lapsed there lapsed for every batch of it. */
-const standingOf = ({ decisions, everDecided, lapsed }: Checked): SignedDecision[] =>
-  [...everDecided]
-    .filter(([key]) => decisions.has(key) && !lapsed.has(key))
-    .flatMap(([, said]) => said)
-    .filter((decision, index, all) => all.findIndex((each) => each.entry_id === decision.entry_id) === index);
 
 /**
  * The formula's check with the lots that were taken, or are to be, where one of them has a certificate: its figures go
@@ -24,5 +17,5 @@ export async function checkAsMade(
   const written = await runCheck(context, revisionId, markets);
   const hasPaper = made?.certified !== undefined && made.certified.size > 0;
   if (!written.ok || !hasPaper) return written;
-  return runCheck(context, revisionId, markets, made, standingOf(written.value));
+  return runCheck(context, revisionId, markets, made, listStanding(written.value));
 }
