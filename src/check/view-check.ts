@@ -6,8 +6,8 @@ import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
 import { noteMarket } from './note-market.ts';
 import { answerMarkets, sayAnswer } from './say-check.ts';
-import { viewMemory } from './view-memory.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
+import { viewMemory } from './view-memory.ts';
 
 export type RevisionCheck = z.output<typeof formulas.revisionCheck>;
 

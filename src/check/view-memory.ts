@@ -38,21 +38,22 @@ export function viewMemory(checked: Checked, open: readonly OpenQuestion[]): Mem
 
 /** The same thing in several markets is said once. */
 function mergeMarkets(things: readonly RememberedThing[], categories: readonly string[]): Line[] {
-  const merged = new Map<string, { readonly thing: RememberedThing; readonly markets: Market[] }>();
+  const merged = new Map<string, { readonly line: Line; readonly markets: Market[] }>();
   for (const thing of things) {
-    const { market, ...rest } = thing;
-    const key = JSON.stringify(rest);
-    const known = merged.get(key);
     // The check was asked for the workshop's own markets.
-    if (!known) merged.set(key, { thing, markets: [market as Market] });
-    else if (!known.markets.includes(market as Market)) known.markets.push(market as Market);
+    const market = thing.market as Market;
+    const line = {
+      substance: thing.substance,
+      says: sayThing(thing),
+      ask: askForRemembered(thing, categories),
+      markets: [],
+    };
+    const key = JSON.stringify(line);
+    const known = merged.get(key);
+    if (!known) merged.set(key, { line, markets: [market] });
+    else if (!known.markets.includes(market)) known.markets.push(market);
   }
-  return [...merged.values()].map(({ thing, markets }) => ({
-    substance: thing.substance,
-    says: sayThing(thing),
-    ask: askForRemembered(thing, categories),
-    markets,
-  }));
+  return [...merged.values()].map(({ line, markets }) => ({ ...line, markets }));
 }
 
 function sayThing({ about, substance, percent, boundPercent, citation = '' }: RememberedThing): Saying {

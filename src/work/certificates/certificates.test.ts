@@ -204,6 +204,7 @@ describe('what is judged of a batch with certificates', () => {
     // Methyl eugenol: 0.0002 % of a leave-on product (Regulation (EC) No 1223/2009, Annex III, entry 102).
     const scent = await buildIngredient(bench, {
       name: 'Tarragon oil',
+      inciEu: 'Artemisia Dracunculus Oil',
       constituents: [
         {
           name: 'Methyl Eugenol',
@@ -239,6 +240,16 @@ describe('what is judged of a batch with certificates', () => {
     expect(await codesNow()).toEqual([]);
     await enter(lot, measured('0.0200001'));
     expect(await codesNow()).toEqual(['sale-over']);
+    await enter(lot, measured('0.01'));
+    const check = await bench.get('checkRevision', {
+      params: { id: revisionId },
+      query: { markets: 'GB,NI' },
+    });
+    // The formula's own answer stays on what is remembered of the material.
+    expect(check).toMatchObject({ answer: 'no', shelf: { code: 'shelf-yes' } });
+    expect(check.memory.hangs).toMatchObject([
+      { substance: 'Methyl Eugenol', ask: { code: 'ask-composition' }, markets: ['GB', 'NI'] },
+    ]);
   });
 
   it('answers a limit of the peroxide value lot by lot, and holds back a lot that is not below it', async () => {

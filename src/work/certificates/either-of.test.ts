@@ -21,7 +21,9 @@ describe('whichever of two lots is taken', () => {
   it('spans both ranges, and starts at nought for what one of them does not list', () => {
     const { details } = eitherOf(
       lot('1', { constituents: [linalool('20', '30')] }),
-      lot('2', { constituents: [linalool('25', '40'), { ...linalool('1', '2'), name: 'Camphor', cas: null }] }),
+      lot('2', {
+        constituents: [linalool('25', '40'), { ...linalool('1', '2'), name: 'Camphor', cas: null }],
+      }),
     );
     expect(
       details.constituents.map(({ name, leastPercent, mostPercent }) => [name, leastPercent, mostPercent]),
