@@ -46,6 +46,14 @@ export {
   type SafetyReport,
 } from './judge-report.ts';
 export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
+export {
+  findLargestScent,
+  OWN_MOST,
+  type OwnBound,
+  type ScentAnswer,
+  type ScentLimit,
+  type ScentQuestion,
+} from './largest-scent.ts';
 export type { LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
 export type {
   JudgedAntioxidant,
@@ -67,6 +75,7 @@ export {
   type NotNamed,
   nameAllergens,
 } from './name-allergens.ts';
+export type { BlendOil } from './read-blend.ts';
 export { normaliseName, readNameHints } from './read-name.ts';
 export type {
   AllergenRow,

@@ -33,7 +33,7 @@ export function tellStandard(row: IfraRow): RuleTold {
   return told;
 }
 
-const limitOf = (row: IfraRow, { category, use }: IfraContext): IfraRow['limits'][string] =>
+export const limitOf = (row: IfraRow, { category, use }: IfraContext): IfraRow['limits'][string] =>
   row.rinseOffFree === true && use === 'rinse-off' ? 'no-restriction' : (row.limits[category] ?? 'unknown');
 
 function judgeStandard({ row, sum, told }: Group<IfraRow>, context: IfraContext): LimitVerdict {
@@ -71,7 +71,7 @@ interface PhototoxicShare {
   readonly limit: number;
 }
 
-function phototoxicShares(groups: readonly Group<IfraRow>[], context: IfraContext): PhototoxicShare[] {
+export function phototoxicShares(groups: readonly Group<IfraRow>[], context: IfraContext): PhototoxicShare[] {
   return groups.flatMap((group) => {
     const limit = group.row.sumGroup === 'phototoxic' ? limitOf(group.row, context) : undefined;
     return typeof limit === 'number' ? [{ group, limit }] : [];
@@ -106,7 +106,7 @@ function fractionOf(shares: readonly PhototoxicShare[]): Fraction {
   return { fraction: exact(sum).div(whole).toNumber(), isOver: sum.gt(whole) };
 }
 
-const PHOTOTOXIC_SUM: RuleTold = {
+export const PHOTOTOXIC_SUM: RuleTold = {
   kind: 'ifra',
   entry: 'phototoxic-sum',
   edition: '49',

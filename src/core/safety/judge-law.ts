@@ -15,7 +15,7 @@ function isOverRule(sum: PercentSum, { rule, limitPico }: PlannedRule): boolean 
   return rule.strict === true ? side >= 0 : side > 0;
 }
 
-const substanceOf = ({ of }: Member): string => of.cas ?? normaliseName(of.name);
+export const substanceOf = ({ of }: Member): string => of.cas ?? normaliseName(of.name);
 
 /** A single ester is judged by its own amount; everything else by the sum of the row. */
 function amountFor({ rule }: PlannedRule, { members, sum }: LawGroup): PercentSum {

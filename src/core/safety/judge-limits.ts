@@ -61,14 +61,17 @@ export function tellDecidedBy(verdicts: readonly LimitVerdict[]): string | null 
   return tightest === undefined ? null : `${tightest.name} (${tightest.kind}): ${tightest.source}`;
 }
 
+/** What of the composition itself rules of law ask for. */
+export const lawContextOf = (context: LimitsContext, { named }: Composition): LimitContext =>
+  Object.assign({}, context, { hasNitrosatingAgent: named.some(({ row }) => NITROSATING.test(row)) });
+
 export function judgeMarket(
   tables: SafetyTables,
   context: LimitsContext,
   composition: Composition,
   ifra: IfraAnswer,
 ): LimitsAnswer {
-  const hasNitrosatingAgent = composition.named.some(({ row }) => NITROSATING.test(row));
-  const lawContext = Object.assign({}, context, { hasNitrosatingAgent });
+  const lawContext = lawContextOf(context, composition);
   const ruled = [
     ...judgeLawNotInTables(tables, context.market, composition),
     ...judgeLaw(tables, lawContext, composition),
