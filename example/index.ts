@@ -5,6 +5,7 @@ import { makeAndFill, makeBase } from './make-and-fill.ts';
 import { addProducts, cancelOne, enterOrders, sendOrder } from './sell.ts';
 import { addMaterials, countTheShelf, holdOneTub, takeGoodsIn } from './stock-up.ts';
 import { CUSTOMERS, PEOPLE, SCALES, WORKSHOP } from './workshop-data.ts';
+import { enterComplaint, writeProductFile } from './write-file.ts';
 import { decideUnknowns, enterReports, writeRecipes } from './write-recipes.ts';
 
 /** Fills an empty file with the example workshop: six weeks of work, written through the use-cases like any other. */
@@ -61,6 +62,9 @@ export async function buildExample(context: Context): Promise<void> {
   await sendOrder(hand, orders.sent2, -12);
   await sendOrder(hand, orders.partSent, -3);
   await cancelOne(hand, orders.cancelled, -8);
+  await enterComplaint(hand, products.orange, runs[0] ?? '');
+  hand.at(-6, 19);
+  await writeProductFile(hand, products.orange, goods);
   hand.at(-4, 9);
   const secondBase = await makeBase(hand, recipes.base, 600, 6);
   hand.at(-3, 11);

@@ -47,8 +47,10 @@ async function startExample(folder) {
 
 /** Every page, with the things of the example that it is about. */
 async function pages() {
-  const [orders, formulas, batches, runs, shelf, workshop] = await Promise.all(
-    ['orders', 'formulas', 'batches', 'filling-runs', 'shelf', 'workshop'].map((path) => ask(`/api/${path}`)),
+  const [orders, formulas, batches, runs, shelf, workshop, reports, complaints] = await Promise.all(
+    ['orders', 'formulas', 'batches', 'filling-runs', 'shelf', 'workshop', 'reports', 'complaints'].map(
+      (path) => ask(`/api/${path}`),
+    ),
   );
   const open = orders.find((order) => order.state === 'open');
   const mixture = formulas.find((formula) => formula.kind === 'mixture');
@@ -78,6 +80,14 @@ async function pages() {
       filling: `/filling/${closed.id}`,
       labels: '/labels',
       label: `/labels/${closed.id}`,
+      'product-file': `/products/${complaints[0].productId}/file`,
+      'product-file-change': `/products/${complaints[0].productId}/file/change`,
+      notification: `/products/${complaints[0].productId}/notification`,
+      worksheet: `/formulas/${mixture.id}/worksheet`,
+      'report-changes': `/reports/${reports[0].id}/changes`,
+      complaints: '/complaints',
+      'complaint-new': '/complaints/new',
+      complaint: `/complaints/${complaints[0].id}`,
       trace: '/trace',
       'trace-lot': `/trace/${oil.lots[0].id}`,
       workshop: '/workshop',

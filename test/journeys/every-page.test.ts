@@ -69,6 +69,8 @@ async function everyPath(server: RunningServer): Promise<string[]> {
   const shelf = await server.call('getShelf');
   const materials = await server.call('listMaterials');
   const products = await server.call('listProducts');
+  const complaints = await server.call('listComplaints');
+  const reports = await server.call('listReports');
   const mixture = formulas.find((formula) => formula.kind === 'mixture')?.id;
   const item = shelf.items[0];
   const made = batches.find((batch) => batch.state === 'made' && batch.formulaKind === 'mixture')?.id;
@@ -112,6 +114,14 @@ async function everyPath(server: RunningServer): Promise<string[]> {
     `/trace/${item?.lots[0]?.id}`,
     `/materials/${materials[0]?.id}`,
     `/products/${products[0]?.id}`,
+    `/products/${complaints[0]?.productId}/file`,
+    `/products/${complaints[0]?.productId}/file/change`,
+    `/products/${complaints[0]?.productId}/notification`,
+    `/formulas/${mixture}/worksheet`,
+    `/reports/${reports[0]?.id}/changes`,
+    '/complaints',
+    '/complaints/new',
+    `/complaints/${complaints[0]?.id}`,
   ];
   expect(paths.filter((path) => path.includes('undefined'))).toEqual([]);
   return paths;

@@ -4,6 +4,7 @@ import { makingRoutes } from './making/making-routes.ts';
 import { materialRoutes } from './materials/material-routes.ts';
 import { morningRoutes } from './morning/morning-routes.ts';
 import { orderRoutes } from './orders/order-routes.ts';
+import { productFileRoutes } from './product-files/product-file-routes.ts';
 import { productRoutes } from './products/product-routes.ts';
 import { shelfRoutes } from './shelf/shelf-routes.ts';
 import { workshopRoutes } from './workshop/workshop-routes.ts';
@@ -13,6 +14,7 @@ export const pageRoutes = [
   ...morningRoutes,
   ...orderRoutes,
   ...productRoutes,
+  ...productFileRoutes,
   ...shelfRoutes,
   ...materialRoutes,
   ...workshopRoutes,

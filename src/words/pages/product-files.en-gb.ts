@@ -4,6 +4,8 @@ import { sayDecimal } from '../say-figure.ts';
 export const productFileWords = {
   title: 'Product information file',
   toFile: 'Product file',
+  toReports: 'To the reports',
+  toFormula: 'To the formula',
   missing: 'What is missing',
   missingNone: 'Nothing that the tool can see.',
   mend: 'Mend it',

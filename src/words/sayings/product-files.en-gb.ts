@@ -36,7 +36,7 @@ export const productFileSayings = {
   'pf-composition-unknown':
     'Nobody says what is in {n, plural, one {# material} other {# materials}}: {names}.',
   'pf-composition-partial':
-    'Only part of what is in {n, plural, one {# material is} other {# materials are}} known: {names}.',
+    'Of {n, plural, one {# material} other {# materials}} only a part of what is in it is known: {names}.',
   'pf-role-fragrance': 'fragrance',
   'pf-role-colourant': 'colourant',
   'pf-table-materials': 'What is weighed in',
@@ -73,7 +73,7 @@ export const productFileSayings = {
   'pf-exposure-type': 'Row of the exposure table',
   'pf-exposure-day': 'What somebody gets of the product',
   'pf-exposure-figures':
-    '{grams} g a day, {relative} mg per kg of body weight and day, after a retention factor of {retention}; {times} applications a day',
+    '{grams} g a day, {relative} mg per kg of body weight and day, after a retention factor of {retention}; {times} applications a day{isRemembered, select, yes { (from memory, check)} other {}}',
   'pf-exposure-note': 'Note of the table',
   'pf-margin-says':
     'Exposure = product’s exposure × most that may be in it × part that is absorbed. Margin of safety = point of departure × part that enters the body ÷ exposure; judged on the exact figures, and shown rounded down.',
@@ -174,7 +174,8 @@ export const productFileSayings = {
   'pf-gap-inci': '{material} has no label name.',
   'pf-gap-cas': '{material} has no CAS number.',
   'pf-gap-supplier': '{material} has no supplier.',
-  'pf-gap-function': 'What {material} does in it is not said.',
+  'pf-gap-function':
+    'What {n, plural, one {a material does} other {# materials do}} in it is not said: {names}.',
   'pf-gap-notify-gb': 'No number of the notification in Great Britain is entered.',
   'pf-gap-notify-eu': 'No number of the notification in the European Union is entered.',
   'pf-gap-responsible-gb': 'The responsible person for Great Britain is not entered.',

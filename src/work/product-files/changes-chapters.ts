@@ -19,8 +19,11 @@ export function changesChapters(changes: ReportChanges): Chapter[] {
   return [
     chapter('formulas', 1, saying('changes-formulas'), {
       says: changes.formulas.every(({ now }) => now === null) ? [NOTHING] : [],
+      entries: changes.formulas
+        .filter(({ now }) => now === null)
+        .map(({ name, before }) => entry(name, saying('changes-formula-same', { number: before.number }))),
     }),
-    ...changes.formulas.map((one) => formulaChapter(one, changes.itemNames)),
+    ...changes.formulas.flatMap((one) => formulaChapter(one, changes.itemNames)),
     materialsChapter(changes),
     lotsChapter(changes),
     chapter('complaints', 1, saying('changes-complaints'), {
@@ -39,25 +42,26 @@ export function changesChapters(changes: ReportChanges): Chapter[] {
 function formulaChapter(
   { name, before: then, now }: ChangedFormula,
   names: ReadonlyMap<string, string>,
-): Chapter {
-  if (now === null)
-    return chapter(name, 2, name, { says: [saying('changes-formula-same', { number: then.number })] });
+): Chapter[] {
+  if (now === null) return [];
   const rows = compareLines(then, now, names);
-  return chapter(name, 2, name, {
-    says: [
-      saying('changes-formula', { from: then.number, to: now.number, on: now.on }),
-      ...(rows.length === 0 ? [saying('changes-lines-same')] : []),
-    ],
-    tables: tableOf(
-      saying('changes-table-lines'),
-      [
-        word(saying('pf-col-material')),
-        figure(saying('changes-col-then')),
-        figure(saying('changes-col-now')),
+  return [
+    chapter(name, 2, name, {
+      says: [
+        saying('changes-formula', { from: then.number, to: now.number, on: now.on }),
+        ...(rows.length === 0 ? [saying('changes-lines-same')] : []),
       ],
-      rows,
-    ),
-  });
+      tables: tableOf(
+        saying('changes-table-lines'),
+        [
+          word(saying('pf-col-material')),
+          figure(saying('changes-col-then')),
+          figure(saying('changes-col-now')),
+        ],
+        rows,
+      ),
+    }),
+  ];
 }
 
 /** Shares in percent of what is weighed together; what is not in it is nought. */
@@ -177,13 +181,18 @@ function lotsChapter({ lots }: ReportChanges): Chapter {
         word(saying('pf-col-supplier')),
         word(saying('changes-col-supplier-lot')),
       ],
-      lots.map((lot): Words[] => [
-        lot.item_name,
-        lot.number,
-        sayDateWithYear(lot.since),
-        lot.supplier === '' ? saying('pf-missing') : lot.supplier,
-        lot.supplier_lot ?? saying('pf-missing'),
-      ]),
+      [...lots]
+        .sort(
+          (one, other) =>
+            one.item_name.localeCompare(other.item_name) || one.number.localeCompare(other.number),
+        )
+        .map((lot): Words[] => [
+          lot.item_name,
+          lot.number,
+          sayDateWithYear(lot.since),
+          lot.supplier === '' ? saying('pf-missing') : lot.supplier,
+          lot.supplier_lot ?? saying('pf-missing'),
+        ]),
     ),
   });
 }

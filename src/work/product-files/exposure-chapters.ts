@@ -37,6 +37,7 @@ export function productExposureChapter(type: ExposureProductType | undefined): C
           relative: sayDecimal(relativeExposureMgPerKgDay),
           retention: sayDecimal(retentionFraction),
           times: sayDecimal(applicationsPerDay),
+          isRemembered: type.evidence?.applicationsPerDay?.confidence === 'memory' ? 'yes' : 'no',
         }),
       ),
       ...(type.note === undefined ? [] : [entry(saying('pf-exposure-note'), type.note)]),

@@ -6,7 +6,7 @@ import { batchTable, effectsChapter } from './effects-chapter.ts';
 import { exposureOfProductType, findExposureType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
 import { keptUntil, releasedBatches } from './file-batches.ts';
-import { labelRule } from './label-rule.ts';
+import { labelRule, ruleAsHeading } from './label-rule.ts';
 import { methodChapter } from './method-chapter.ts';
 import { partBChapters } from './part-b-chapters.ts';
 import type { FileData } from './read-file-data.ts';
@@ -24,12 +24,12 @@ export const exposureTypeOf = ({ file, made }: FileData) =>
 export function fileChapters(data: FileData, points: readonly Point[]): Chapter[] {
   return [
     descriptionChapter(data),
-    chapter('safety-report', 1, labelRule('pif-2').rule, { says: [saying('pf-part-a-says')] }),
+    chapter('safety-report', 1, ruleAsHeading('pif-2'), { says: [saying('pf-part-a-says')] }),
     ...partA(data, points).map((one, index) => numbered(one, index + 1)),
     ...partBChapters(data),
     methodOf(data),
     claimsChapter(data),
-    typedChapter('animal-testing', 1, labelRule('pif-5').rule, data.file.animalTesting),
+    typedChapter('animal-testing', 1, ruleAsHeading('pif-5'), data.file.animalTesting),
     notificationChapter(data),
     batchesChapter(data),
   ].map((one) => withFiles(one, data));
@@ -83,7 +83,7 @@ function typedChapter(
 }
 
 function descriptionChapter({ file, product, house, made }: FileData): Chapter {
-  return chapter('description', 1, labelRule('pif-1').rule, {
+  return chapter('description', 1, ruleAsHeading('pif-1'), {
     source: saying('pf-article', { paragraph: '11(2)(a)' }),
     state: file.description === '' ? 'missing' : 'there',
     says: file.description === '' ? [saying('pf-not-written')] : [file.description],
@@ -194,7 +194,7 @@ function claimsChapter({ file, files }: FileData): Chapter {
   ]);
   const isThere = hasNoClaims || (claims.length > 0 && claims.every(({ proof }) => proof !== ''));
   const says = hasNoClaims && claims.length === 0 ? [saying('pf-no-claims')] : [];
-  return chapter('claims', 1, labelRule('pif-4').rule, {
+  return chapter('claims', 1, ruleAsHeading('pif-4'), {
     source: saying('pf-article', { paragraph: '11(2)(d)' }),
     state: isThere ? 'there' : 'missing',
     says: isThere || claims.length > 0 ? says : [saying('pf-not-written')],

@@ -19,3 +19,9 @@ export function labelRule(id: string): LabelRule {
 }
 
 export const sourceTitle = (id: string): string => SOURCES.get(id) ?? id;
+
+/** The rule as a heading: with a capital, as the law's own headings have. */
+export const ruleAsHeading = (id: string): string => {
+  const { rule } = labelRule(id);
+  return `${rule.slice(0, 1).toUpperCase()}${rule.slice(1)}`;
+};

@@ -78,18 +78,30 @@ function writtenGaps(data: FileData): Gap[] {
 function materialGaps({ made, file, id }: FileData): Gap[] {
   if (made === null) return [];
   const functions = new Map(file.functions.map((row) => [row.materialId, row.text]));
-  return [...made.opened.materials].flatMap(([materialId, material]) => {
-    const to = `/materials/${materialId}`;
-    const name = { material: material.name };
-    return [
-      ...(material.inciEu === '' ? [gap(saying('pf-gap-inci', name), to)] : []),
-      ...(material.cas.length === 0 ? [gap(saying('pf-gap-cas', name), to)] : []),
-      ...(material.supplier === '' ? [gap(saying('pf-gap-supplier', name), to)] : []),
-      ...(functionOf(materialId, material, functions) === ''
-        ? [gap(saying('pf-gap-function', name), `/products/${id}/file/change`, 'composition')]
-        : []),
-    ];
-  });
+  const idle = [...made.opened.materials].filter(
+    ([materialId, material]) => functionOf(materialId, material, functions) === '',
+  );
+  const names = idle.map(([, { name }]) => name).join(', ');
+  return [
+    ...(idle.length === 0
+      ? []
+      : [
+          gap(
+            saying('pf-gap-function', { n: idle.length, names }),
+            `/products/${id}/file/change`,
+            'composition',
+          ),
+        ]),
+    ...[...made.opened.materials].flatMap(([materialId, material]) => {
+      const to = `/materials/${materialId}`;
+      const name = { material: material.name };
+      return [
+        ...(material.inciEu === '' ? [gap(saying('pf-gap-inci', name), to)] : []),
+        ...(material.cas.length === 0 ? [gap(saying('pf-gap-cas', name), to)] : []),
+        ...(material.supplier === '' ? [gap(saying('pf-gap-supplier', name), to)] : []),
+      ];
+    }),
+  ];
 }
 
 function notificationGaps({ product: { markets }, file: { notification }, id }: FileData): Gap[] {

@@ -1,7 +1,7 @@
 import { printWords } from '../../words/index.ts';
 import type { RevisionView } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
-import { labelRule } from './label-rule.ts';
+import { ruleAsHeading } from './label-rule.ts';
 import { type Chapter, chapter, entry, tableOf, typed, type Words, word } from './write-chapter.ts';
 
 /** How it is made, as it is written down: the bases first, then what is made of them. */
@@ -10,7 +10,7 @@ export const methodChapter = (
   { gmpStatement, makingNote }: { readonly gmpStatement: string; readonly makingNote: string },
   rest: Partial<Chapter> = {},
 ): Chapter =>
-  chapter('method', 1, labelRule('pif-3').rule, {
+  chapter('method', 1, ruleAsHeading('pif-3'), {
     ...rest,
     says: typed(makingNote),
     entries: gmpStatement === '' ? [] : [entry(saying('pf-gmp'), gmpStatement)],

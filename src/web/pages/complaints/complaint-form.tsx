@@ -39,7 +39,7 @@ export function ComplaintForm({ products, runs, today, first }: Props) {
     said: '',
     effect: 'undesirable' as Effect,
     marks: [] as readonly Mark[],
-    happenedIn: 'GB',
+    happenedIn: '',
   });
   const save = useWrite('enterComplaint');
   const letGo = useUnsaved(isChanged, save);

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { reportWords } from '../../../words/index.ts';
+import { readBase64 } from '../../api/read-base64.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { buttonClass } from '../../parts/button-look.ts';
 import { Problems } from '../../parts/problems.tsx';
@@ -8,15 +9,6 @@ interface Props {
   readonly reportId: string;
   readonly reference: string;
 }
-
-/** Reads a file as base64; the browser's own reader does the work. */
-const readBase64 = (file: File): Promise<string> =>
-  new Promise((read, failed) => {
-    const reader = new FileReader();
-    reader.onload = () => read(String(reader.result).replace(/^[^,]*,/, ''));
-    reader.onerror = () => failed(reader.error ?? new Error('the file could not be read'));
-    reader.readAsDataURL(file);
-  });
 
 export function AttachFile({ reportId, reference }: Props) {
   const id = useId();

@@ -36,6 +36,7 @@ const EMPTY: Details = {
   reviewBy: '',
   baseFormulaId: null,
   formulaIds: [],
+  productIds: [],
   markets: ['GB'],
   uses: ['leave-on'],
   ranges: [],
@@ -53,6 +54,7 @@ function emptyFor(covers: Formula | undefined): Details {
 export function ReportForm({ report, covers, onDone }: Props) {
   const { draft, set, isChanged } = useDraft<Details>(report?.details ?? emptyFor(covers));
   const formulas = useRead('listFormulas').data ?? [];
+  const products = useRead('listProducts').data ?? [];
   const save = useWrite('saveReport');
   const letGo = useUnsaved(isChanged, save);
   const title = report?.details.reference ?? reportWords.add;
@@ -116,6 +118,14 @@ export function ReportForm({ report, covers, onDone }: Props) {
           chosen={draft.formulaIds}
           onChange={set('formulaIds')}
         />
+        {products.length > 0 && (
+          <CheckBoxes
+            title={reportWords.products}
+            choices={products.map(({ id, details }) => ({ id, name: details.name }))}
+            chosen={draft.productIds ?? []}
+            onChange={set('productIds')}
+          />
+        )}
         <CheckBoxes
           title={reportWords.markets}
           choices={MARKETS}

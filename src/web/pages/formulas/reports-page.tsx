@@ -1,9 +1,10 @@
 import { useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
-import { reportWords, sayDateWithYear } from '../../../words/index.ts';
+import { productFileWords, reportWords, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
@@ -60,8 +61,8 @@ function ReportsView({ reports }: { readonly reports: readonly Report[] }) {
             <>
               <ListRow>
                 <span>{report.details.reference}</span>
-                <State kind={report.isPast ? 'stop' : 'ready'}>
-                  {report.isPast ? reportWords.past : reportWords.valid}
+                <State kind={report.isPast ? 'stop' : report.isClose ? 'watch' : 'ready'}>
+                  {report.isPast ? reportWords.past : report.isClose ? reportWords.close : reportWords.valid}
                 </State>
               </ListRow>
               <p className="soft">
@@ -76,6 +77,12 @@ function ReportsView({ reports }: { readonly reports: readonly Report[] }) {
                 ) : (
                   <AttachFile reportId={report.id} reference={report.details.reference} />
                 )}
+                <LinkButton
+                  to={`/reports/${report.id}/changes`}
+                  label={productFileWords.changes.openOf(report.details.reference)}
+                >
+                  {productFileWords.changes.open}
+                </LinkButton>
                 <Button
                   label={`${reportWords.change}: ${report.details.reference}`}
                   onPress={() => setEdited(report)}

@@ -1,5 +1,6 @@
-import { productWords } from '../../../words/index.ts';
+import { complaintWords, productFileWords, productWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
+import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Skeleton } from '../../parts/skeleton.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
@@ -20,7 +21,18 @@ export function ProductPage() {
         if (!product) return <NotFound />;
         if (!parts) return <Skeleton />;
         return (
-          <Page title={product.details.name} above={productWords.title} says={product.details.name} isNarrow>
+          <Page
+            title={product.details.name}
+            above={productWords.title}
+            says={product.details.name}
+            actions={
+              <>
+                <LinkButton to={`/products/${id}/file`}>{productFileWords.toFile}</LinkButton>
+                <LinkButton to={`/complaints/new?product=${id}`}>{complaintWords.add}</LinkButton>
+              </>
+            }
+            isNarrow
+          >
             <ProductEditor first={draftOfProduct(product.details)} product={product} parts={parts} />
             <ProductAnswers productId={product.id} />
           </Page>

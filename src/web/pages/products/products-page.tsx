@@ -1,4 +1,4 @@
-import { productWords, sayGrams, sayMoney } from '../../../words/index.ts';
+import { productFileWords, productWords, sayGrams, sayMoney } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -47,6 +47,9 @@ function ProductLine({ product: { id, details, formulaName } }: { readonly produ
         <State kind={details.isWithdrawn ? 'plain' : 'ready'}>
           {details.isWithdrawn ? productWords.withdrawn : productWords.sold}
         </State>
+        <LinkButton to={`/products/${id}/file`} label={`${productFileWords.toFile}: ${details.name}`}>
+          {productFileWords.toFile}
+        </LinkButton>
         <LinkButton to={`/products/${id}`} label={`${productWords.look}: ${details.name}`}>
           {productWords.look}
         </LinkButton>
