@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { type ButtonLook, buttonClass } from './button-look.ts';
+import { splitHash } from './split-hash.ts';
 
 interface Props extends ButtonLook {
   readonly to: string;
@@ -12,7 +13,12 @@ interface Props extends ButtonLook {
 
 /** A link that leads to doing something. */
 export const LinkButton = ({ to, hash, children, label, ...look }: Props) => (
-  <Link to={to} {...(hash !== undefined && { hash })} className={buttonClass(look)} aria-label={label}>
+  <Link
+    {...splitHash(to)}
+    {...(hash !== undefined && { hash })}
+    className={buttonClass(look)}
+    aria-label={label}
+  >
     {children}
   </Link>
 );

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { splitHash } from './split-hash.ts';
 
 interface Props {
   readonly to: string;
@@ -7,4 +8,4 @@ interface Props {
 }
 
 /** A link within a sentence or a table. */
-export const TextLink = ({ to, children }: Props) => <Link to={to}>{children}</Link>;
+export const TextLink = ({ to, children }: Props) => <Link {...splitHash(to)}>{children}</Link>;

@@ -200,6 +200,7 @@ describe('the promise of an order', () => {
     expect(answer.says).toBe(
       'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday 29 November at the earliest if ordered today.',
     );
+    expect(answer.steps.find(({ what }) => what.code === 'promise-step-buy')?.action?.to).toBe('/#buy');
   });
 
   describe('with goods on their way', () => {
@@ -283,7 +284,7 @@ describe('the promise of an order', () => {
       ['Fill 5 tins of Lavender butter, the same day as it is made', 'Sunday 29 November'],
     ]);
     expect(steps.map((step) => step.action?.to)).toEqual([
-      '/',
+      '/#buy',
       `/making/new?product=${shop.product}&units=5`,
       undefined,
     ]);

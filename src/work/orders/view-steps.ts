@@ -187,7 +187,7 @@ function buyStep(book: OrderBook, step: PromiseStep, parameters: Saying['paramet
     what: saying(isOnItsWay ? 'order-step-wait' : step.what.code, parameters),
     when:
       to === null ? here : saying(isOnItsWay ? 'order-when-expected' : 'order-when-ordered', here.parameters),
-    action: go('order-act-buy', '/'),
+    action: go('order-act-buy', '/#buy'),
   });
 }
 

@@ -42,6 +42,7 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
           empty={morningWords.nothing.make}
         />
         <MorningList
+          anchor="buy"
           title={morningWords.buy}
           lines={morning.buyThisWeek}
           empty={morningWords.nothing.buy}
