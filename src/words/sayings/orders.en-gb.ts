@@ -10,6 +10,8 @@ const short =
   '{amount} {unit, select, g {g of {item}} other {of {item}}} {amount, select, 1 {is} other {are}} short';
 const others =
   '{others, plural, =0 {} one { # other thing is short too.} other { # other things are short too.}}';
+/** The day comes from what takes longest, which may be another than the thing that is named. */
+const delivery = '{others, plural, =0 {delivery takes} other {the longest delivery takes}}';
 const late = `{isLate, select, yes {Late, it was wanted by ${day('wantedBy')}: it can go today} other {Can go out today}}`;
 
 /** Whether an order can go by the day it is wanted, in the maker's words. */
@@ -29,11 +31,11 @@ export const ordersSayings = {
   'order-goes-if-firm-soon': `Not surely by ${day('wantedBy')}: {item}{mustMelt, select, yes {, melted today,} other {}} may be firm as early as ${part('from')}, but at the longest only ${part('to')}.`,
   'order-sets-too-long': `Not by ${day('wantedBy')}: ${firm}{mustMelt, select, yes {, if it is melted today} other {}}.`,
   'order-short': `{isKnown, select, yes {Not by ${day('wantedBy')}} other {Not known}}: ${short}, and nobody has said how long delivery takes.${others}`,
-  'order-goes-if-ordered': `Can go by ${day('wantedBy')} if {item} is ordered by ${day('orderBy')}: ${short}; delivery takes {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
+  'order-goes-if-ordered': `Can go by ${day('wantedBy')} if {item} is ordered by ${day('orderBy')}: ${short}; ${delivery} {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
   'order-may-not-be-made':
     'Cannot be promised: {units, plural, one {# tin has} other {# tins have}} to be made, and {item}, revision {number}, may not be made for sale.{others, plural, =0 { Its check says why.} one { The same goes for # other; the checks say why.} other { The same goes for # others; the checks say why.}}{ready, plural, =0 {} one { # finished tin can go.} other { # finished tins can go.}}',
   'order-check-fails': 'It cannot be checked as it is written down: look at its check.',
-  'order-short-until-bought': `Not before {item} is bought: ${short}; delivery takes {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
+  'order-short-until-bought': `Not before {item} is bought: ${short}; ${delivery} {days, plural, =0 {no time} one {# day} other {# days}}, so ${day('day')} at the earliest{isRange, select, yes { and ${day('last')} at the longest} other {}} if ordered today.${others}`,
   'order-short-on-its-way': `Not before {item} comes: ${short}. It was ordered on {orderedOn, date, ::dMMMM}{hasSupplier, select, yes { from {supplier}} other {}}{when, select, none {, and nobody has said when it comes} past {, and was expected ${day('expectedOn')}} other {, and is expected ${day('expectedOn')}}}{hasDay, select, yes {: ${day('day')} at the earliest} other {}}.${others}`,
   'order-step-check': 'Mend {item}, revision {number}, or what its check asks: it may not be made for sale',
   'order-step-set':

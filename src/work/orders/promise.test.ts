@@ -34,10 +34,10 @@ afterEach(() => bench.close());
 const order = (units: number, wantedBy?: string) =>
   buildOrder(bench, shop.product, units, wantedBy ? { wantedBy } : {});
 /** Whatever stands of a material is gone. */
-const useUp = async (part: 'lid' | 'scent', left = '0') => {
+const useUp = async (part: 'lid' | 'tin' | 'scent', left = '0') => {
   const body = {
     reason: 'Counted anew',
-    ...(part === 'lid' ? { pieces: Number(left) } : { grossGrams: left, tareGrams: '0' }),
+    ...(part !== 'scent' ? { pieces: Number(left) } : { grossGrams: left, tareGrams: '0' }),
   };
   await bench.get('countLot', { params: { id: shop.lots[part] }, body });
 };
@@ -201,6 +201,18 @@ describe('the promise of an order', () => {
       'Not before Lid is bought: 3 of Lid are short; delivery takes 3 days, so Sunday 29 November at the earliest if ordered today.',
     );
     expect(answer.steps.find(({ what }) => what.code === 'promise-step-buy')?.action?.to).toBe('/#buy');
+  });
+
+  it('names what lacks most of what it needs, whichever was looked at first, and how long the last of it takes', async () => {
+    await makeFirmBase(bench, shop, '600');
+    await useUp('lid', '2');
+    await useUp('tin', '1');
+    const { version, details } = await bench.get('getMaterial', { params: { id: shop.materials.lid } });
+    const id = shop.materials.lid;
+    await bench.get('saveMaterial', { body: { id, version, details: { ...details, leadDays: 4 } } });
+    expect((await answerOf(bench, await order(5))).says).toBe(
+      'Not before 60 ml tin is bought: 4 of 60 ml tin are short; the longest delivery takes 4 days, so Monday 30 November at the earliest if ordered today. 1 other thing is short too.',
+    );
   });
 
   describe('with goods on their way', () => {

@@ -111,17 +111,33 @@ function findFirm(book: OrderBook, steps: readonly PromiseStep[]) {
   };
 }
 
-/** What nobody says a delivery time for comes first: it keeps the day open. Then what still has to be ordered. */
+/** The longest of what is still to be bought: the day comes from it, whichever is named. */
+const longestWait = (shortOf: readonly PromiseShort[]): number =>
+  Math.max(...shortOf.map(({ leadDays }) => leadDays ?? 0));
+
+/** Of which the larger share is missing, then the larger count. Compared by multiplying: nothing is needed of nought. */
+function byGap(one: PromiseShort, other: PromiseShort): number {
+  const share = exact(other.short).times(one.need).comparedTo(exact(one.short).times(other.need));
+  return share === 0 ? exact(other.short).comparedTo(one.short) : share;
+}
+
+/**
+ * What still has to be ordered comes first, and of that what nobody says a delivery time for: it keeps the day open.
+ * Else what lacks most.
+ */
 function sayShort(
   book: OrderBook,
   answer: PromiseAnswer,
   wanted: Parameters,
   orderBy: string | null,
 ): Saying {
-  const waits = (short: PromiseShort) => short.leadDays ?? Number.POSITIVE_INFINITY;
+  const isOpen = ({ leadDays }: PromiseShort) => leadDays === null;
   const isToOrder = ({ itemId }: PromiseShort) => orderBy !== null && !book.onTheirWay.has(itemId);
   const [first] = [...answer.shortOf].sort(
-    (one, other) => Number(isToOrder(other)) - Number(isToOrder(one)) || waits(other) - waits(one),
+    (one, other) =>
+      Number(isToOrder(other)) - Number(isToOrder(one)) ||
+      Number(isOpen(other)) - Number(isOpen(one)) ||
+      byGap(one, other),
   );
   const facts = {
     ...wanted,
@@ -137,7 +153,7 @@ function sayShort(
   const { from, to } = answer.earliest;
   return saying(orderBy === null ? 'order-short-until-bought' : 'order-goes-if-ordered', {
     ...facts,
-    days: first.leadDays,
+    days: longestWait(answer.shortOf.filter(({ itemId }) => !book.onTheirWay.has(itemId))),
     day: from,
     dayNear: nearDay(from, book.today),
     isRange: from === to ? 'no' : 'yes',
