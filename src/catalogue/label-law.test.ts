@@ -81,6 +81,14 @@ describe('a label for the United States', () => {
     expect(element('precautions')).toMatchObject({ confidence: 'memory' });
   });
 
+  it('goes by the area of its face for the height of the figures', () => {
+    // 5 square inches are 3225.8 square millimetres.
+    expect(compose({ panelSquareMm: 3225.8 }).figureHeightMm).toBe(1.5875);
+    expect(compose({ panelSquareMm: 3226 }).figureHeightMm).toBe(3.175);
+    const asked = question({ market: 'GB', panelSquareMm: 9000 });
+    expect(must(composeLabelText(asked, labelLawOf('GB'))).figureHeightMm).toBe(2);
+  });
+
   it('asks for a contact for reports of harm where the address is elsewhere', () => {
     const abroad = (contact: string) => element('contact', { responsible: { ...GB_BENCH, contact } });
     expect(abroad('')?.state).toBe('missing');

@@ -1,5 +1,11 @@
 import type { ElementLaw, LabelLaw, LabelMarket, SaleCountry } from '../core/label/index.ts';
-import { type LabelRule, labelLanguages, labelRules, usLabelRules } from '../reference/index.ts';
+import {
+  type LabelRule,
+  labelLanguages,
+  labelRules,
+  usLabelRules,
+  usPanelFigureHeights,
+} from '../reference/index.ts';
 import { ingredientOrder } from './label-tables.ts';
 import { netContentsTables } from './net-contents-tables.ts';
 import { rowById } from './row-by-id.ts';
@@ -105,7 +111,12 @@ const LAWS: Readonly<Record<LabelMarket, LabelLaw>> = {
   GB: { ...shared, elements: europeanElements('GB'), order: ingredientOrder('GB') },
   NI: { ...shared, elements: europeanElements('NI'), order: ingredientOrder('NI') },
   EU: { ...shared, elements: europeanElements('EU'), order: ingredientOrder('EU') },
-  US: { ...shared, elements: AMERICAN_ELEMENTS, order: ingredientOrder('US') },
+  US: {
+    ...shared,
+    elements: AMERICAN_ELEMENTS,
+    order: ingredientOrder('US'),
+    panelHeights: usPanelFigureHeights,
+  },
 };
 
 /** The published label rules of one market, bound for core/label. */

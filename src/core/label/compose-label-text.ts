@@ -17,11 +17,17 @@ import { judgeContact, judgeResponsible } from './judge-responsible.ts';
 import type { Judged } from './judged.ts';
 import type { LabelElement, LabelElementName, LabelLaw, LabelQuestion, LabelText } from './label-question.ts';
 import { listLabelIngredients, nameIngredients } from './list-label-ingredients.ts';
+import { findUsFigureHeightMm } from './us-figure-height-mm.ts';
 
 const toProblem = ({ state, reason, element, source }: LabelElement): Problem[] =>
   state === 'missing' && reason !== null
     ? [problem(reason.code, element, { source, parameters: reason.parameters })]
     : [];
+
+const panelHeightOf = (
+  { panelSquareMm = 0 }: LabelQuestion,
+  { panelHeights = [] }: LabelLaw,
+): number | undefined => findUsFigureHeightMm(panelSquareMm, panelHeights);
 
 type Judge = (question: LabelQuestion, law: LabelLaw, list: readonly string[]) => Judged;
 
@@ -60,7 +66,7 @@ export function composeLabelText(question: LabelQuestion, law: LabelLaw): Result
   return done({
     elements,
     missing: elements.flatMap(toProblem),
-    figureHeightMm: height.value,
+    figureHeightMm: panelHeightOf(question, law) ?? height.value,
     ingredientList: list.value,
   });
 }

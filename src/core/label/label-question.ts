@@ -3,6 +3,7 @@ import type { Problem } from '../problem.ts';
 import type { ExactInput } from '../quantity/index.ts';
 import type { DurabilityMark } from './decide-best-before.ts';
 import type { IngredientLine, OrderRule } from './order-ingredients.ts';
+import type { PanelHeight } from './us-figure-height-mm.ts';
 
 export type LabelMarket = 'GB' | 'NI' | 'EU' | 'US';
 
@@ -41,6 +42,8 @@ export interface LabelQuestion {
   /** Its presentation leaves no doubt what it is for. */
   readonly isFunctionClear?: boolean;
   readonly declaredGrams: ExactInput;
+  /** Face of the label, which bears the content; the United States go by it. */
+  readonly panelSquareMm?: number;
   /** How the tins are filled; the e-mark is for the average way alone. */
   readonly fillBasis?: 'minimum' | 'average';
   readonly hasEMark?: boolean;
@@ -91,6 +94,8 @@ export interface LabelLaw {
   readonly elements: Readonly<Partial<Record<LabelElementName, ElementLaw>>>;
   readonly order: OrderRule;
   readonly figureHeights: Parameters<typeof findFigureHeightMm>[1];
+  /** Where figures go by the area of the panel instead of the content. */
+  readonly panelHeights?: readonly PanelHeight[];
   /** Below this many grams the content need not stand there. */
   readonly contentFromGrams: number;
   /** Nominal contents that the e-mark is for. */

@@ -124,6 +124,13 @@ export const labelWords = {
   text: 'Text',
   state: 'State',
   source: 'Where it is asked for',
+  /** As people say it; the code of an element is its words with hyphens, but for one. */
+  nameOf: (element: string) => (element === 'e-mark' ? element : element.replaceAll('-', ' ')),
+  placeOf: (onContainer: boolean, onPackaging: boolean) => {
+    if (onContainer) return onPackaging ? 'on container and packaging' : 'on the container';
+    return onPackaging ? 'on the packaging, or on the container where there is no other' : '';
+  },
+  fromMemory: 'from memory, check',
   states: { there: 'there', missing: 'missing', 'not-needed': 'not needed' },
   copies: 'Copies',
   copiesHint: (printed: number) =>

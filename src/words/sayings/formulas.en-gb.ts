@@ -50,7 +50,8 @@ export const formulaSayings = {
   'sale-report-review-close':
     'The assessor’s report {report} is to be looked at again by {reviewBy, date, long} ({markets}): after that day nothing can be made for sale by it.',
 
-  'market-us-federal-only': 'Prepared by the tables; federal rules only; state laws add duties.',
+  'market-us-federal-only':
+    'For the United States: prepared by the tables; federal rules only; state laws add duties.',
   'market-us-no-allergen-list':
     'The United States have no federal list of fragrance allergens in force, so none has to be named; the rule proposed under MoCRA was still awaited when the tables were gathered.',
   'market-us-soap':

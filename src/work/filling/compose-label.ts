@@ -60,6 +60,7 @@ function questionOf(
     productName: details.name,
     functionText: details.functionText,
     declaredGrams: details.declaredGrams,
+    panelSquareMm: areaOf(details.faceMm),
     fillBasis: details.fillBasis,
     ingredients: ingredientsOf(checked, market),
     isScentTogether: details.scentOnLabel === 'parfum',
@@ -85,6 +86,9 @@ function questionOf(
     saleCountries: saleCountries.filter(({ country }) => details.saleCountries.includes(country)),
   };
 }
+
+const areaOf = ({ shape, width, height }: orders.ProductDetails['faceMm']): number =>
+  shape === 'round' ? (Math.PI / 4) * Math.min(width, height) ** 2 : width * height;
 
 function responsibleFor(house: WorkshopDetails, market: Market): LabelQuestion['responsible'] {
   if (market === 'US') return house.responsibleUs;

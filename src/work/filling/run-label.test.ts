@@ -10,11 +10,17 @@ const at = openFillingBench();
 const { makeBowl, startRun } = at;
 
 describe('the label of a run', () => {
-  const label = (id: string, market: 'GB' | 'NI' | 'EU') =>
+  const label = (id: string, market: 'GB' | 'NI' | 'EU' | 'US') =>
     at.bench.get('getRunLabel', { params: { id }, query: { market } });
   const print = (id: string, market: 'GB' | 'NI' | 'EU' = 'GB') =>
     at.bench.ask('printRunLabels', { params: { id }, body: { market } });
   const pdf = (id: string) => at.bench.ask('getLabelPrintPdf', { params: { id } });
+  const changeProduct = async (productId: string, part: object) => {
+    const known = (await at.bench.get('listProducts')).find(({ id }) => id === productId);
+    if (!known) throw new Error('no such product');
+    const { id, version, details } = known;
+    await at.bench.get('saveProduct', { body: { id, version, details: { ...details, ...part } } });
+  };
   const countWrites = () => countEntries(at.bench.context.storage);
 
   it('has everything that its market asks for, at true size', async () => {
@@ -45,6 +51,49 @@ describe('the label of a run', () => {
     expect(text.get('ingredients')).not.toBe(
       (await label(run.id, 'GB')).elements.find((one) => one.element === 'ingredients')?.text,
     );
+  });
+
+  it('asks in the European Union for the countries that it is sold in, whose languages its words must stand in', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const missing = async () => (await label(run.id, 'EU')).missing.map(({ code }) => code);
+    expect(await missing()).toEqual(['label-sale-countries-missing']);
+    await changeProduct(run.productId, { saleCountries: ['IE', 'FR'] });
+    expect(await missing()).toEqual(['label-words-not-in-language']);
+    await changeProduct(run.productId, { saleCountries: ['IE'] });
+    expect(await missing()).toEqual([]);
+  });
+
+  it('has the elements of the United States, with their names of ingredients and the warning that no report takes away', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const before = await label(run.id, 'US');
+    expect(before.missing.map(({ code }) => code)).toEqual([
+      'label-precautions-missing',
+      'label-responsible-missing',
+      'label-contact-missing',
+    ]);
+    const { version, details } = await at.bench.get('getWorkshop');
+    if (!details) throw new Error('the workshop has begun');
+    const responsibleUs = {
+      name: 'Test Agents',
+      address: '5 Pier Road, Testport',
+      contact: 'care@test.example',
+    };
+    await at.bench.get('changeWorkshop', { body: { version, details: { ...details, responsibleUs } } });
+    const view = await label(run.id, 'US');
+    const text = new Map(view.elements.map((one) => [one.element, one.text]));
+    expect(text.get('nominal-content')).toBe('Net Wt. 1.2 oz (35 g)');
+    expect(text.get('ingredients')).toContain('(Sunflower)');
+    expect(text.get('ingredients')).not.toContain('Linalool');
+    expect(text.get('country-of-origin')).toBe('Made in the United Kingdom');
+    expect(view.backSvg).toContain('care@test.example');
+    expect(view.missing.map(({ code }) => code)).toEqual(['label-precautions-missing']);
+  });
+
+  it('lists its scent together where the product says so, with its allergens besides', async () => {
+    const run = await startRun((await makeBowl()).id);
+    await changeProduct(run.productId, { scentOnLabel: 'parfum' });
+    const text = (await label(run.id, 'GB')).elements.find((one) => one.element === 'ingredients')?.text;
+    expect(text).toBe('Butyrospermum Parkii Butter, Helianthus Annuus Seed Oil, Parfum, Linalool');
   });
 
   it('is printed by a person, which is written down; looking at the paper writes nothing', async () => {

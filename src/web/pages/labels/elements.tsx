@@ -10,6 +10,19 @@ import type { Label } from './label.ts';
 
 const KINDS = { there: 'ready', missing: 'stop', 'not-needed': 'plain' } as const;
 
+/** By which law, where it must stand, and whether anybody has seen the page. */
+const AskedFor = ({ element }: { readonly element: Label['elements'][number] }) => (
+  <span className="small soft">
+    {[
+      element.source,
+      labelWords.placeOf(element.onContainer, element.onPackaging),
+      element.confidence === 'memory' && element.required ? labelWords.fromMemory : '',
+    ]
+      .filter((part) => part !== '')
+      .join('; ')}
+  </span>
+);
+
 /** Every element that the market asks for: there, missing, or not needed and why; with its legal source. */
 export function Elements({ label }: { readonly label: Label }) {
   const [isCopied, setCopied] = useState(false);
@@ -26,7 +39,7 @@ export function Elements({ label }: { readonly label: Label }) {
         rows={label.elements}
         keyOf={(element) => element.element}
         columns={[
-          { head: labelWords.element, cell: (element) => element.element.replaceAll('-', ' ') },
+          { head: labelWords.element, cell: (element) => labelWords.nameOf(element.element) },
           {
             head: labelWords.text,
             cell: (element) => (
@@ -47,7 +60,7 @@ export function Elements({ label }: { readonly label: Label }) {
           },
           {
             head: labelWords.source,
-            cell: (element) => <span className="small soft">{element.source}</span>,
+            cell: (element) => <AskedFor element={element} />,
           },
         ]}
       />
