@@ -9,9 +9,11 @@ export type {
   SignedDecision,
 } from './checked.ts';
 export { isHeardOf } from './is-heard-of.ts';
+export { joinRequests } from './join-requests.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { judgeSale } from './judge-sale.ts';
 export { listOpened } from './list-opened.ts';
+export { listRequests, type PaperRequest } from './list-requests.ts';
 export { listStanding } from './list-standing.ts';
 export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';

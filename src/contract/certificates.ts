@@ -93,6 +93,35 @@ export const certificateRoutes = {
     }),
     output: f.createdThing,
   }),
+  listFormulaLetters: route({
+    method: 'GET',
+    path: '/api/revisions/:id/letters',
+    summary:
+      'Letters to the suppliers of a formula: which papers would answer what is open or only remembered',
+    output: z.array(letterToSupplier),
+  }),
+  getFormulaLetterPdf: route({
+    method: 'GET',
+    path: '/api/revisions/:id/letter.pdf',
+    summary: 'One of these letters, to print',
+    query: z.object({ supplier: z.string().max(2000).default('') }),
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
+  listMaterialLetters: route({
+    method: 'GET',
+    path: '/api/materials/:id/letters',
+    summary: 'The letter to the supplier of one material, by the formulas that it goes into',
+    output: z.array(letterToSupplier),
+  }),
+  getMaterialLetterPdf: route({
+    method: 'GET',
+    path: '/api/materials/:id/letter.pdf',
+    summary: 'The same, to print',
+    query: z.object({ supplier: z.string().max(2000).default('') }),
+    output: z.unknown(),
+    media: 'application/pdf',
+  }),
   getLotCertificateFile: route({
     method: 'GET',
     path: '/api/lot-certificates/:id/file',

@@ -5,6 +5,7 @@ export { LABEL_LANGUAGES, type LabelLanguage } from './label-language.ts';
 export { labelPrintWords } from './label-print.en-gb.ts';
 export type { LabelWords } from './labels/label-words.ts';
 export { labelWordsIn } from './labels/label-words-in.ts';
+export { letterWords } from './letter.en-gb.ts';
 export { answerWords } from './pages/answers.en-gb.ts';
 export { certificateWords } from './pages/certificates.en-gb.ts';
 export { complaintWords } from './pages/complaints.en-gb.ts';

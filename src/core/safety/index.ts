@@ -47,6 +47,13 @@ export {
 } from './judge-report.ts';
 export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
 export {
+  findGramsToAdd,
+  findWorstPercent,
+  isWithinAtWorst,
+  type WeighedPart,
+  type WorstLimit,
+} from './judge-worst-case.ts';
+export {
   findLargestScent,
   OWN_MOST,
   type OwnBound,

@@ -37,6 +37,7 @@ export { layoutLabel } from './layout-label.ts';
 export { layoutOnSheet, placeOn, positionAfter } from './layout-on-sheet.ts';
 export { layoutPaper } from './layout-paper.ts';
 export { layoutPiece } from './layout-piece.ts';
+export { buildLetter, type SupplierLetter } from './letter.ts';
 export type { FaceSize } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
 export type { Paper, PaperCell, PaperColumn, PaperSection, PaperTable } from './paper.ts';

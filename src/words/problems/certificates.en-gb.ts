@@ -36,6 +36,10 @@ export const certificateProblems = {
     says: 'Lot {where} may not go into anything that is sold. {reason}',
     mend: 'Take another lot. If the oil was measured again, enter the newer certificate with the lot.',
   },
+  'no-letter-to-supplier': {
+    says: 'Nothing is open or only remembered that {found} could answer.',
+    mend: 'Look at the list of letters again.',
+  },
   'ifra-category-twice': {
     says: 'Category {found} stands twice in the conformity statement.',
     mend: 'Keep the line that stands on the paper.',

@@ -17,15 +17,15 @@ export const certificateSayings = {
     '{substance} {isOver, select, yes {may reach} other {reaches at most}} {percent} % of {boundPercent} % allowed ({rule}).',
   'memory-name':
     '{substance} {isOver, select, yes {is named: it may reach} other {is not named: it reaches at most}} {percent} %, and is named over {boundPercent} %.',
-  'ask-composition':
-    'Ask for the composition of {materials}, with the least and the most of {substance}.',
+  'ask-composition': 'Ask for the composition of {materials}, with the least and the most of {substance}.',
   'ask-ifra': 'Ask for the IFRA certificate of {materials} for category {categories}.',
   'ask-look-up': 'Look it up where it is printed: {rule}.',
-  'ask-peroxide': 'Ask for the peroxide value of the lot that brings in {substance}, with the day it was measured.',
-  'ask-figure': 'Ask for the figure that the rule counts{hasWhat, select, yes { ({asWhat})} other {}} of {substance}.',
+  'ask-peroxide':
+    'Ask for the peroxide value of the lot that brings in {substance}, with the day it was measured.',
+  'ask-figure':
+    'Ask for the figure that the rule counts{hasWhat, select, yes { ({asWhat})} other {}} of {substance}.',
   'ask-amount': 'Ask how much {substance} there is at the most, in each material that has it.',
-  'ask-everything':
-    'Ask for a paper that lists everything in {material} that has a limit or must be named.',
+  'ask-everything': 'Ask for a paper that lists everything in {material} that has a limit or must be named.',
   'ask-identity': 'Ask which plant, which part of it and which process {substance} is of.',
   'shelf-yes': 'With the lots on the shelf, by the certificates of {materials}: it may be made for sale.',
   'shelf-no':
