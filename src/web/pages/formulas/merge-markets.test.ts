@@ -7,6 +7,7 @@ const verdict = (
   name: string,
   more: Partial<Market['verdicts'][number]> = {},
 ): Market['verdicts'][number] => ({
+  forUse: null,
   name,
   verdict: 'within',
   typicalPercent: '0.1',

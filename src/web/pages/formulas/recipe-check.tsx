@@ -35,7 +35,9 @@ export function RecipeCheck({ formulaId, draft }: Props) {
 /** Lines that are not chosen or not weighed yet are left out while somebody types. */
 function judgedOf(draft: RecipeDraft) {
   const lines = draft.lines.filter(({ item, grams }) => item !== '' && grams.trim() !== '');
-  return lines.length === 0 ? null : detailsOf({ ...draft, lines });
+  if (lines.length === 0) return null;
+  const details = detailsOf({ ...draft, lines });
+  return { ...details, alsoUsedAs: details.alsoUsedAs ?? [] };
 }
 
 const STATE = { yes: 'ready', decide: 'watch', no: 'stop' } as const;
