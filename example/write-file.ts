@@ -16,6 +16,7 @@ export async function writeProductFile(hand: BenchHand, productId: string, goods
     stability:
       'Three tins kept twelve months at 20 °C and three at 30 °C: no change of smell or colour seen.',
     microbiology: 'No water goes in, and the tin is opened with dry hands.',
+    waterInUse: 'no' as const,
     impurities: 'As the suppliers’ specifications say; none lists a heavy metal above its detection limit.',
     normalUse: 'Rubbed into dry skin of the body once or twice a day by adults. Not for broken skin or eyes.',
     gmpStatement:

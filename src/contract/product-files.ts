@@ -57,6 +57,8 @@ export const productFileDetails = z.strictObject({
   physical: longText,
   stability: longText,
   microbiology: longText,
+  /** Whether water can come in while it is used; '': nobody has said. */
+  waterInUse: z.enum(['', 'no', 'yes']).default(''),
   impurities: longText,
   packaging: longText,
   normalUse: longText,

@@ -76,6 +76,8 @@ export const morning = z.object({
   sendToday: z.array(morningLine),
   makeNext: z.array(morningLine),
   buyThisWeek: z.array(purchaseLine),
+  /** Papers that somebody has to see to: reports to be renewed, serious effects to be told. */
+  papers: z.array(morningLine),
 });
 export type MorningLine = z.output<typeof morningLine>;
 export type PurchaseLine = z.output<typeof purchaseLine>;

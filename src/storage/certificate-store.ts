@@ -43,6 +43,8 @@ export const findCertificate = (db: Reader, id: string): Promise<LotCertificateR
 export interface StandingCertificate extends LotCertificateRow {
   readonly lot_number: string;
   readonly item_id: string;
+  /** When it was entered. */
+  readonly happened_at: string;
 }
 
 /** Of each of these lots the newest, by lot; of every lot that has one where none are named. */
@@ -56,7 +58,7 @@ export async function listStandingCertificates(
     .innerJoin('entry', 'entry.id', 'lot_certificate.entry_id')
     .innerJoin('lot', 'lot.id', 'lot_certificate.lot_id')
     .selectAll('lot_certificate')
-    .select(['lot.number as lot_number', 'lot.item_id'])
+    .select(['lot.number as lot_number', 'lot.item_id', 'entry.happened_at'])
     .orderBy('entry.seq');
   const rows = await (lotIds ? all.where('lot_certificate.lot_id', 'in', lotIds) : all).execute();
   return new Map(rows.map((row) => [row.lot_id, row]));

@@ -310,6 +310,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   physical: productFile.physical,
   stability: productFile.stability,
   microbiology: productFile.microbiology,
+  waterInUse: productFile.waterInUse,
   impurities: productFile.impurities,
   packaging: productFile.packaging,
   normalUse: productFile.normalUse,

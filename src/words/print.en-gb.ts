@@ -68,7 +68,7 @@ export const printWords = {
     files: 'Files under this heading',
     notice:
       'Prepared by the workshop for the qualified assessor. It is no assessment and replaces none; figures from memory are marked and have to be checked.',
-    footer: (title: string) => `${title} · prepared, no assessment`,
+    footer: (title: string) => `${title} · no assessment`,
     indexTitle: (what: string) => `What is in this folder: ${what}`,
     indexAsOf: (moment: string) => `Data as of ${moment}`,
     indexMissing: (count: number) =>
@@ -94,6 +94,10 @@ export const printWords = {
       cas: 'CAS',
       supplier: 'Supplier',
       paper: 'Paper that lists what is in it',
+      certificate: (lot: string, reference: string, dated: string | null) =>
+        `Certificate of lot ${lot}: ${reference}${dated === null ? '' : `, ${dated}`}`,
+      range: (least: string, most: string, typical: string) =>
+        `${least} to ${most} %, typically ${typical} %`,
       supplierMost: 'The most that the supplier allows in the finished product',
       missing: 'not entered',
     },

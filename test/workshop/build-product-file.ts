@@ -10,6 +10,7 @@ export const writtenFile = (materialIds: readonly string[], more: Partial<Detail
   physical: 'Cream-coloured, soft, melts on the skin.',
   stability: 'Kept a year at 20 °C: no change of smell or colour.',
   microbiology: 'No water is in it.',
+  waterInUse: 'no',
   impurities: 'As the suppliers declare.',
   packaging: 'Tinplate with a lacquer, declared for cosmetics by its maker.',
   normalUse: 'Rubbed into the skin of the body once or twice a day.',

@@ -3,13 +3,15 @@ import { joinPieces } from './join-pieces.ts';
 import type { PaperSection } from './paper.ts';
 import { paperStyles } from './paper-styles.ts';
 import type { Pieces } from './piece.ts';
-import { tablePieces } from './table-pieces.ts';
+import { type TableTitle, tablePieces } from './table-pieces.ts';
 import { cautionPieces, plainPieces } from './text-pieces.ts';
 
 const HEADINGS = {
   1: { style: paperStyles.chapter, type: 'H2', gapMm: 10 },
   2: { style: paperStyles.part, type: 'H3', gapMm: 6.5 },
 } as const;
+
+const WITHIN: TableTitle = { style: paperStyles.tableTitle, type: 'P', gapMm: 5 };
 
 /** A chapter or a part of one: its heading stays with what comes first under it. */
 export function sectionPieces(section: PaperSection, index: number, faces: Faces): Pieces {
@@ -25,7 +27,9 @@ export function sectionPieces(section: PaperSection, index: number, faces: Faces
     ),
     cautionPieces(section.cautions ?? [], faces, { where: `${where}.cautions`, firstGapMm: 2.4 }),
     ...(section.entries ?? []).map((entry, place) => entryPieces(entry, `${where}.entries[${place}]`, faces)),
-    ...(section.tables ?? []).map((table, place) => tablePieces(table, `${where}.tables[${place}]`, faces)),
+    ...(section.tables ?? []).map((table, place) =>
+      tablePieces(table, `${where}.tables[${place}]`, faces, WITHIN),
+    ),
   ]);
 }
 

@@ -12,11 +12,25 @@ import { PADDING_MM, rowPieces, ruleAt, setRow, stripPiece } from './table-row.t
 /** White above a table. */
 const GAP_MM = 8;
 
+/** How its heading stands: as a heading of the paper, or, within a chapter, as less than that chapter's own. */
+export interface TableTitle {
+  readonly style: (typeof paperStyles)['heading' | 'tableTitle'];
+  readonly type: Part['type'];
+  readonly gapMm: number;
+}
+
+const ALONE: TableTitle = { style: paperStyles.heading, type: 'H2', gapMm: GAP_MM };
+
 /** Heading, head of columns, one piece a row, totals. */
-export function tablePieces(table: PaperTable, where: string, faces: Faces): Pieces {
+export function tablePieces(
+  table: PaperTable,
+  where: string,
+  faces: Faces,
+  title: TableTitle = ALONE,
+): Pieces {
   checkCellCounts(table, where);
   const columns = placeColumns(table, faces);
-  const heading = headingPieces(table.heading, `${where}.heading`, faces);
+  const heading = headingPieces(table.heading, `${where}.heading`, title, faces);
   const head = headPiece(columns, table.heading === undefined ? GAP_MM : 3, where, faces);
   const rows = table.rows.map((cells, row) =>
     rowPieces(cells, columns, `${where}.rows[${row}]`, head.piece, faces),
@@ -45,11 +59,11 @@ function checkCellCounts(table: PaperTable, where: string): void {
   }
 }
 
-function headingPieces(text: string | undefined, where: string, faces: Faces): Pieces {
+function headingPieces(text: string | undefined, where: string, title: TableTitle, faces: Faces): Pieces {
   if (text === undefined) return { pieces: [], parts: [] };
-  const part: Part = { type: 'H2', children: [] };
+  const part: Part = { type: title.type, children: [] };
   const style = {
-    ...paperStyles.heading,
+    ...title.style,
     align: 'left',
     widthMm: TEXT_WIDTH_MM,
     element: where,
@@ -57,7 +71,8 @@ function headingPieces(text: string | undefined, where: string, faces: Faces): P
   } as const;
   const paragraph = setParagraph([{ text, weight: style.weight }], style, faces);
   const items = paragraphAt(paragraph, 0, 0);
-  const piece: Piece = { heightMm: paragraph.heightMm, gapMm: GAP_MM, items, isKeptWithNext: true, where };
+  const { gapMm } = title;
+  const piece: Piece = { heightMm: paragraph.heightMm, gapMm, items, isKeptWithNext: true, where };
   return { pieces: [piece], parts: [part] };
 }
 

@@ -6,6 +6,7 @@ export const morningWords = {
   send: 'Send today',
   make: 'Make next',
   buy: 'Buy this week',
+  papers: 'Papers to see to',
   count: (count: number) => (count === 1 ? '1 line' : `${sayDecimal(count)} lines`),
   nothing: {
     send: 'No order can go today.',

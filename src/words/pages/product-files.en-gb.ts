@@ -42,6 +42,8 @@ export const productFileWords = {
     stabilityHint: 'What was stored how long at what temperature, and what was seen.',
     microbiology: 'Microbiological quality',
     microbiologyHint: 'Whether water is in it or can get in, what was tested, what keeps it.',
+    waterInUse: 'Can water come in while it is used?',
+    waterHint: 'Opened in the shower, taken with wet fingers.',
     impuritiesTitle: 'Impurities and packaging',
     impurities: 'Impurities and traces',
     impuritiesHint: 'As the suppliers’ papers say.',

@@ -16,6 +16,17 @@ export const morningSayings = {
     check {{product} is ordered, and {item}, revision {revision}, may not be made for sale: its check says why.}
     buy {Buy {item} first{others, plural, =0 {} one {, and # other thing} other {, and # other things}}.}
     other {{ready, plural, =0 {Nothing is pressing.} other {Nothing else is pressing.}}}}`,
+  'morning-report-past': 'review is past',
+  'morning-report-close': 'review is near',
+  'morning-report-by':
+    '{isPast, select, yes {It was to be looked at again by {reviewBy, date, long}: nothing can be made for sale by it.} other {To be looked at again by {reviewBy, date, long}.}}',
+  'morning-report-changes': 'What changed since',
+  'morning-serious': 'A serious undesirable effect, and nobody has looked into it.',
+  'morning-serious-open': 'has to be told',
+  'morning-serious-received': 'Received on {receivedOn, date, long}.',
+  'morning-serious-by':
+    '{isPast, select, yes {To be told by {by, date, long}: that day is past.} other {To be told by {by, date, long} at the latest.}}',
+  'morning-serious-at-once': 'To be told without delay.',
   'morning-first-materials': 'A new workshop: begin with the first steps below.',
   'morning-first-count': 'Count what stands on the shelf: weigh each tub, count the tins.',
   'morning-first-formula': 'Write the first formula down, in grams, as you make it.',

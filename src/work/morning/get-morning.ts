@@ -1,6 +1,7 @@
 import { done } from '../../core/problem.ts';
 import type { UseCase } from '../use-case.ts';
 import { listMakings } from './list-makings.ts';
+import { listPapers } from './list-papers.ts';
 import { listParcels } from './list-parcels.ts';
 import { listPurchases } from './list-purchases.ts';
 import { readMorning } from './read-morning.ts';
@@ -16,5 +17,6 @@ export const getMorning: UseCase<'getMorning'> = async (context) => {
     sendToday: listParcels(data),
     makeNext: listMakings(data),
     buyThisWeek: listPurchases(data),
+    papers: await listPapers(context, data.book.today),
   });
 };

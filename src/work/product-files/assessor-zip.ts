@@ -2,15 +2,16 @@ import type { z } from 'zod';
 import { orders } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
 import { listProducts } from '../../storage/index.ts';
-import { printWords, sayInstant } from '../../words/index.ts';
+import { printWords } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import type { UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { writeLabelText } from './label-texts.ts';
-import { paintWritten } from './lay-out-written.ts';
+import { paintWritten, sayMoment } from './lay-out-written.ts';
 import { putMaterialPapers } from './material-papers.ts';
+import { sayWords } from './say-words.ts';
 import { readWorksheet, type Worksheet } from './worksheet.ts';
-import { textFile, zipFolder } from './zip-folder.ts';
+import { plainName, putFile, textFile, zipFolder } from './zip-folder.ts';
 
 const { names } = printWords.written;
 
@@ -24,12 +25,12 @@ export const getAssessorZip: UseCase<'getAssessorZip'> = async (context, { param
   const folder = new Map<string, Uint8Array>([[names.worksheetPdf, pdf.value.bytes]]);
   folder.set(names.data, textFile(JSON.stringify(dataOf(sheet.value), null, 2)));
   await putLabels(context, sheet.value, folder);
-  putMaterialPapers(sheet.value.data.opened, folder);
+  await putMaterialPapers(context, sheet.value.data.opened, folder);
   const { title, asOf } = sheet.value.paper;
   const index = [
-    printWords.written.indexTitle(typeof title === 'string' ? title : sheet.value.fileName),
+    printWords.written.indexTitle(sayWords(title, house.timeZone)),
     printWords.written.notice,
-    printWords.written.indexAsOf(sayInstant(asOf, house.timeZone)),
+    printWords.written.indexAsOf(sayMoment(asOf, house.timeZone)),
     '',
     ...[...folder.keys()].sort(),
   ];
@@ -77,7 +78,11 @@ async function putLabels(
     const details = JSON.parse(row.details) as orders.ProductDetails;
     for (const market of details.markets) {
       const text = await writeLabelText(context, details, data.revision.id, market);
-      folder.set(`${names.labels}/${row.id}-${market}.txt`, textFile(`${row.name}\n${text}`));
+      putFile(
+        folder,
+        `${names.labels}/${plainName(row.name)}-${market}.txt`,
+        textFile(`${row.name}\n${text}`),
+      );
     }
   }
 }

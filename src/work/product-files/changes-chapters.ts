@@ -1,5 +1,6 @@
 import { exact, sumOf, toText } from '../../core/quantity/index.ts';
 import { sayDateWithYear, sayDecimal, sayWhere } from '../../words/index.ts';
+import { localDate } from '../local-date.ts';
 import { saying } from '../saying.ts';
 import { complaintTable, unitsOf } from './effects-chapter.ts';
 import type { ChangedFormula, ChangedMaterial, ReportChanges } from './read-changes.ts';
@@ -13,6 +14,7 @@ export const countChanges = (changes: ReportChanges): number =>
   changes.formulas.filter(({ now }) => now !== null).length +
   changes.newMaterials.length +
   listMaterialChanges(changes.changedMaterials).length +
+  changes.certificates.length +
   changes.complaints.length;
 
 export function changesChapters(changes: ReportChanges): Chapter[] {
@@ -26,6 +28,7 @@ export function changesChapters(changes: ReportChanges): Chapter[] {
     ...changes.formulas.flatMap((one) => formulaChapter(one, changes.itemNames)),
     materialsChapter(changes),
     lotsChapter(changes),
+    certificatesChapter(changes),
     chapter('complaints', 1, saying('changes-complaints'), {
       says: changes.complaints.length === 0 ? [NOTHING] : [],
       tables: complaintTable(changes.complaints),
@@ -193,6 +196,29 @@ function lotsChapter({ lots }: ReportChanges): Chapter {
           lot.supplier === '' ? saying('pf-missing') : lot.supplier,
           lot.supplier_lot ?? saying('pf-missing'),
         ]),
+    ),
+  });
+}
+
+function certificatesChapter({ certificates, itemNames, house }: ReportChanges): Chapter {
+  return chapter('certificates', 1, saying('changes-certificates'), {
+    says: certificates.length === 0 ? [saying('changes-no-certificates')] : [],
+    tables: tableOf(
+      saying('changes-table-certificates'),
+      [
+        word(saying('pf-col-material')),
+        word(saying('changes-col-lot')),
+        word(saying('changes-col-reference')),
+        word(saying('changes-col-dated')),
+        word(saying('changes-col-entered')),
+      ],
+      certificates.map((row): Words[] => [
+        itemNames.get(row.item_id) ?? '',
+        row.lot_number,
+        row.reference,
+        row.dated_on === null ? saying('pf-missing') : sayDateWithYear(row.dated_on),
+        sayDateWithYear(localDate(row.happened_at, house.timeZone)),
+      ]),
     ),
   });
 }

@@ -17,8 +17,6 @@ import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from 
 
 type Point = productFiles.PointOfDeparture;
 
-const known = (confidence: string): Words => (confidence === 'memory' ? saying('pf-from-memory') : '');
-
 /** Part A, 6: how much of the product somebody gets in a day, by the table of the Notes of Guidance. */
 export function productExposureChapter(type: ExposureProductType | undefined): Chapter {
   const title = labelRule('cpsr-a6').rule;
@@ -110,7 +108,7 @@ const sayPoint = (point: Point | null): Words =>
       });
 
 function verdictOf({ isEnough, isRemembered }: ExposedSubstance): Words {
-  if (isEnough === null) return isRemembered ? known('memory') : saying('pf-left-to-assessor');
-  const code = isEnough ? 'pf-margin-enough' : 'pf-margin-short';
-  return saying(code, { isRemembered: isRemembered ? 'yes' : 'no' });
+  const known = { isRemembered: isRemembered ? 'yes' : 'no' };
+  if (isEnough === null) return saying('pf-left-to-assessor', known);
+  return saying(isEnough ? 'pf-margin-enough' : 'pf-margin-short', known);
 }

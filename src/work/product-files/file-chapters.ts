@@ -7,6 +7,7 @@ import { exposureOfProductType, findExposureType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
 import { keptUntil, releasedBatches } from './file-batches.ts';
 import { labelRule, ruleAsHeading } from './label-rule.ts';
+import { sayWater } from './low-water.ts';
 import { methodChapter } from './method-chapter.ts';
 import { partBChapters } from './part-b-chapters.ts';
 import type { FileData } from './read-file-data.ts';
@@ -49,7 +50,7 @@ function partA(data: FileData, points: readonly Point[]): Chapter[] {
       ? compositionChapter(made.opened, new Map(file.functions.map((row) => [row.materialId, row.text])))
       : nothingMade('composition', labelRule('cpsr-a1').rule),
     physicalChapter(data),
-    typedChapter('microbiology', 2, labelRule('cpsr-a3').rule, file.microbiology),
+    microbiologyChapter(data),
     impuritiesChapter(data),
     chapterOfUse(data),
     productExposureChapter(type),
@@ -133,6 +134,16 @@ function physicalChapter({ file, product }: FileData): Chapter {
         }),
       ),
     ],
+  });
+}
+
+function microbiologyChapter({ file, made }: FileData): Chapter {
+  const water = made && sayWater(made.opened, file);
+  const isWritten = file.microbiology !== '';
+  return chapter('microbiology', 2, labelRule('cpsr-a3').rule, {
+    state: isWritten ? 'there' : 'missing',
+    says: [isWritten ? file.microbiology : saying('pf-not-written'), ...(water ? water.says : [])],
+    cautions: water ? [...water.cautions] : [],
   });
 }
 

@@ -1,7 +1,8 @@
 import type { productFiles } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import type { Paper as Layout, PaperSection, PaperTable } from '../../print/layout/index.ts';
-import { printWords, sayInstant } from '../../words/index.ts';
+import { printWords, sayDateWithYear, sayTime } from '../../words/index.ts';
+import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
 import type { Paper } from '../use-case.ts';
 import { sayWords } from './say-words.ts';
@@ -16,6 +17,10 @@ interface House {
 
 const words = printWords.written;
 
+/** A paper lies for years: the day has its year. */
+export const sayMoment = (instant: string, timeZone: string): string =>
+  `${sayDateWithYear(localDate(instant, timeZone))}, ${sayTime(instant, timeZone)}`;
+
 /** The same document as its page shows, on paper. Each page says that it prepares and assesses nothing. */
 export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): Layout {
   const say = (text: Words): string => sayWords(text, timeZone);
@@ -25,7 +30,7 @@ export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): L
     subtitle: say(paper.subtitle),
     facts: [
       ...paper.facts.map(({ label, text }) => [say(label), say(text)] as const),
-      [words.asOf, sayInstant(paper.asOf, timeZone)],
+      [words.asOf, sayMoment(paper.asOf, timeZone)],
     ],
     tables: [],
     sections: [...missingSection(paper, say), ...paper.chapters.map((one) => sectionOf(one, say))],

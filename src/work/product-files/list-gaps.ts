@@ -61,6 +61,7 @@ function writtenGaps(data: FileData): Gap[] {
     [file.physical === '', 'pf-gap-physical', 'physical'],
     [file.stability === '', 'pf-gap-stability', 'physical'],
     [file.microbiology === '', 'pf-gap-microbiology', 'microbiology'],
+    [file.waterInUse === '', 'pf-gap-water', 'microbiology'],
     [file.impurities === '', 'pf-gap-impurities', 'impurities'],
     [file.packaging === '', 'pf-gap-packaging', 'impurities'],
     [file.normalUse === '', 'pf-gap-use', 'use'],

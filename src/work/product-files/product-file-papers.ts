@@ -6,7 +6,7 @@ import { getBatchSheet } from '../making/get-batch-sheet.ts';
 import type { UseCase } from '../use-case.ts';
 import { releasedBatches } from './file-batches.ts';
 import { writeLabelText } from './label-texts.ts';
-import { paintWritten } from './lay-out-written.ts';
+import { paintWritten, sayMoment } from './lay-out-written.ts';
 import type { FileData } from './read-file-data.ts';
 import { type FileView, viewFile } from './view-file.ts';
 import { plainName, putFile, textFile, zipFolder } from './zip-folder.ts';
@@ -35,7 +35,7 @@ export const getProductFileZip: UseCase<'getProductFileZip'> = async (context, {
   const { view, data } = file.value;
   const folder = await gather(context, view, data);
   if (!folder.ok) return folder;
-  folder.value.set(names.index, textFile(indexOf(view, [...folder.value.keys()])));
+  folder.value.set(names.index, textFile(indexOf(view, [...folder.value.keys()], data.house.timeZone)));
   return done({ fileName: fileNameOf(view, 'zip'), bytes: zipFolder(folder.value, view.asOf) });
 };
 
@@ -104,11 +104,15 @@ async function putLabels(context: Context, data: FileData, folder: Map<string, U
   }
 }
 
-const indexOf = ({ productName, asOf: at, missing }: FileView, paths: readonly string[]): string =>
+const indexOf = (
+  { productName, asOf: at, missing }: FileView,
+  paths: readonly string[],
+  timeZone: string,
+): string =>
   [
     printWords.written.indexTitle(productName),
     printWords.written.notice,
-    printWords.written.indexAsOf(at),
+    printWords.written.indexAsOf(sayMoment(at, timeZone)),
     printWords.written.indexMissing(missing.length),
     '',
     ...[...paths].sort(),

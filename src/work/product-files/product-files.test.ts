@@ -170,7 +170,7 @@ describe('the file on paper', () => {
       .filter((page) => page.trim() !== '');
     expect(printed).toHaveLength(pages.length);
     for (const [index, page] of printed.entries()) {
-      expect(page).toContain('prepared, no assessment');
+      expect(page).toContain('no assessment');
       expect(page).toContain(`Page ${index + 1} of ${pages.length}`);
     }
     expect(pdfInfo(pdf)).toMatch(/Tagged:\s+yes/);

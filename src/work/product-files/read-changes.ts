@@ -10,7 +10,9 @@ import {
   listMaterials,
   listProducts,
   listSold,
+  listStandingCertificates,
   type SoldTins,
+  type StandingCertificate,
 } from '../../storage/index.ts';
 import { type ComplaintView, viewComplaints } from '../complaints/index.ts';
 import type { Context } from '../context.ts';
@@ -44,6 +46,8 @@ export interface ReportChanges {
   readonly newMaterials: readonly string[];
   readonly changedMaterials: readonly ChangedMaterial[];
   readonly lots: readonly LotAtHand[];
+  /** The newest of each lot of its materials, where it was entered since. */
+  readonly certificates: readonly StandingCertificate[];
   readonly complaints: readonly ComplaintView[];
   readonly products: readonly { readonly id: string; readonly name: string }[];
   readonly sold: readonly SoldTins[];
@@ -91,6 +95,9 @@ export async function readChanges(context: Context, id: string): Promise<Result<
       signedOn,
     ),
     lots: (await listLotsAtHand(db, { itemIds: [...materialsNow] })).filter((lot) => since(lot.since)),
+    certificates: [...(await listStandingCertificates(db)).values()].filter(
+      (row) => materialsNow.has(row.item_id) && since(localDate(row.happened_at, house.timeZone)),
+    ),
     complaints: (await viewComplaints(context, productIds)).filter((row) => since(row.receivedOn)),
     products,
     sold: (await listSold(db, productIds)).filter((row) => since(localDate(row.sentAt, house.timeZone))),

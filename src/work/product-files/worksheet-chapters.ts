@@ -8,6 +8,7 @@ import { compositionChapter } from './composition-chapter.ts';
 import { exposeSubstances, listSubstances } from './expose-substances.ts';
 import { exposureOfProductType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
+import { sayWater } from './low-water.ts';
 import { stepTable } from './method-chapter.ts';
 import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from './write-chapter.ts';
 
@@ -30,6 +31,7 @@ export function worksheetChapters(data: WorksheetData): Chapter[] {
     asChapter(compositionChapter(opened, new Map())),
     asChapter(productExposureChapter(type)),
     asChapter(substanceExposureChapter(opened, type, points)),
+    waterChapter(opened),
     ...data.check.markets.map((market) => limitsChapter(market)),
     questionsChapter(data.check),
     rememberedChapter(data),
@@ -57,9 +59,23 @@ function aboutChapter({ opened, revision, check }: WorksheetData): Chapter {
         formulaWords.minAge,
         details.minAgeMonths === null ? saying('pf-adults') : String(details.minAgeMonths),
       ),
+      ...(details.alsoUsedAs ?? []).map((use) =>
+        entry(
+          saying('sheet-also-used'),
+          [formulaWords.uses[use.use], use.category, use.productType, use.bodyPart]
+            .filter((text) => text !== '')
+            .join(', '),
+        ),
+      ),
       ...(details.note === '' ? [] : [entry(formulaWords.note, details.note)]),
     ],
   });
+}
+
+/** Nobody says of a formula how its tin is used: what hangs on that stays open here. */
+function waterChapter(opened: OpenedRevision): Chapter {
+  const { says, cautions } = sayWater(opened, { waterInUse: '' });
+  return chapter('low-water', 1, saying('sheet-water'), { says: [...says], cautions: [...cautions] });
 }
 
 function limitsChapter({ market, sentence, verdicts }: RevisionCheck['markets'][number]): Chapter {

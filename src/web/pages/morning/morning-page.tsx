@@ -49,6 +49,9 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
           beside={(line) => <GoodsOrdered line={line} today={morning.today} />}
         />
       </div>
+      {morning.papers.length > 0 && (
+        <MorningList title={morningWords.papers} lines={morning.papers} empty="" anchor="papers" />
+      )}
       <Disclosure title={morningWords.how}>
         {() => morningWords.worked.map((text) => <p key={text}>{text}</p>)}
       </Disclosure>

@@ -12,8 +12,10 @@ type TextField = {
   [Key in keyof FileDraft]: FileDraft[Key] extends string ? Key : never;
 }[keyof FileDraft];
 
+const ANSWERS = Object.entries(words.answers).map(([id, name]) => ({ id, name }));
+
 interface Asked {
-  readonly field: Exclude<TextField, 'exposureType'>;
+  readonly field: Exclude<TextField, 'exposureType' | 'waterInUse'>;
   readonly label: string;
   readonly hint: string;
 }
@@ -86,6 +88,17 @@ export const WrittenFields = ({ part, editing: { draft, set }, exposureTypes }: 
         hint={hint}
       />
     ))}
+    {part === 'microbiology' && (
+      <Select
+        label={words.waterInUse}
+        where="details.waterInUse"
+        value={draft.waterInUse}
+        onChange={(value) => set('waterInUse')(value as FileDraft['waterInUse'])}
+        none={words.unanswered}
+        choices={ANSWERS}
+        hint={words.waterHint}
+      />
+    )}
     {exposureTypes && (
       <Select
         label={words.exposureType}
