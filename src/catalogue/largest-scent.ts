@@ -62,7 +62,7 @@ export const largestScent = defineCalculation({
   }),
   output: z.strictObject({
     verdict: z
-      .enum(['found', 'no-limit-found', 'prohibited'])
+      .enum(['found', 'no-limit-found', 'prohibited', 'over-without'])
       .describe('no-limit-found: no known limit binds, which is not permission'),
     percent: z
       .number()

@@ -44,7 +44,7 @@ export function checkDraft(
   return done(viewCheck(judgeFormula({ opened: opened.value, markets, today, reports, decisions }), sold));
 }
 
-const DRAFT = 'draft';
+export const DRAFT = 'draft';
 
 export interface ReadFacts extends Pick<CheckFacts, 'formula' | 'revision' | 'today' | 'sold'> {
   readonly materials: ReadonlyMap<string, CheckFacts['materials'][number]['details']>;
@@ -89,7 +89,7 @@ export function readFacts({ bases, materials, reports, decisions, ...rest }: Che
 }
 
 /** What is a trial itself is tried out with the newest of each base, be that a trial too. */
-function lookUp(facts: ReadFacts, draft: FormulaRecipe, standing: RevisionDetails['standing']) {
+export function lookUp(facts: ReadFacts, draft: FormulaRecipe, standing: RevisionDetails['standing']) {
   const others = standing === 'trial' ? facts.newest : facts.inForce;
   return {
     revision: (id: string) => (id === DRAFT ? draft : undefined),
@@ -98,7 +98,7 @@ function lookUp(facts: ReadFacts, draft: FormulaRecipe, standing: RevisionDetail
 }
 
 /** Lines as the calculation takes them: a formula within a formula is a base. */
-const linesOf = (lines: readonly Line[]): FormulaLine[] =>
+export const linesOf = (lines: readonly Line[]): FormulaLine[] =>
   lines.map(({ stage, itemKind, itemId, grams }, index) => ({
     key: String(index),
     stage,

@@ -8,6 +8,7 @@ export type {
   OpenedRevision,
   SignedDecision,
 } from './checked.ts';
+export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';
 export { joinRequests } from './join-requests.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';

@@ -5,6 +5,7 @@ export {
   type OriginAnswer,
   type OriginFlag,
 } from './answer-origins.ts';
+export type { DecidingBound, ScentAnswer, ScentLimit } from './answer-scent.ts';
 export { assessLowWater } from './assess-low-water.ts';
 export { buildSafetyTables } from './build-safety-tables.ts';
 export { checkComposition } from './check-composition.ts';
@@ -53,14 +54,7 @@ export {
   type WeighedPart,
   type WorstLimit,
 } from './judge-worst-case.ts';
-export {
-  findLargestScent,
-  OWN_MOST,
-  type OwnBound,
-  type ScentAnswer,
-  type ScentLimit,
-  type ScentQuestion,
-} from './largest-scent.ts';
+export { findLargestScent, OWN_MOST, type OwnBound, type ScentQuestion } from './largest-scent.ts';
 export type { LimitVerdict, UnknownReason, VerdictWord } from './limit-verdict.ts';
 export type {
   JudgedAntioxidant,
@@ -82,7 +76,8 @@ export {
   type NotNamed,
   nameAllergens,
 } from './name-allergens.ts';
-export type { BlendOil } from './read-blend.ts';
+export type { PartContents } from './part-bounds.ts';
+export type { BlendOil, Share } from './read-blend.ts';
 export { normaliseName, readNameHints } from './read-name.ts';
 export type {
   AllergenRow,
@@ -95,6 +90,13 @@ export type {
   Use,
 } from './safety-table-rows.ts';
 export type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
+export {
+  findScentInProduct,
+  type JudgedPlace,
+  type ScentInProduct,
+  type WeighingErrors,
+} from './scent-in-product.ts';
+export type { ScentBound } from './scent-program.ts';
 export type { ProductKind } from './situations.ts';
 export type { Contribution, Substance } from './substance.ts';
 export type { LimitKind } from './told.ts';

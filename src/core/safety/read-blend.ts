@@ -12,14 +12,13 @@ export interface BlendOil extends Substance {
   readonly constituents: readonly (Substance & { readonly percent: ExactInput })[];
 }
 
-type Share = BlendOil['share'];
+export type Share = BlendOil['share'];
 const isRange = (share: Share): share is readonly [ExactInput, ExactInput] => Array.isArray(share);
 
 /** Given proportions may be parts of any whole: 3 to 1, or 0.75 to 0.25. Beside a range every share is a fraction of one. */
-export function readShares(blend: readonly BlendOil[]): Result<ShareRange[]> {
-  const problems = blend.length === 0 ? [problem('blend-empty', 'blend')] : blend.flatMap(judgeShare);
+export function readShares(shares: readonly Share[]): Result<ShareRange[]> {
+  const problems = shares.length === 0 ? [problem('blend-empty', 'blend')] : shares.flatMap(judgeShare);
   if (problems.length > 0) return refused(...problems);
-  const shares = blend.map(({ share }) => share);
   if (!shares.some(isRange)) return readParts(shares as readonly ExactInput[]);
   const ranges = shares.map((share): ShareRange => {
     const [least, most] = isRange(share) ? share : [share, share];
@@ -40,7 +39,7 @@ function readParts(parts: readonly ExactInput[]): Result<ShareRange[]> {
   );
 }
 
-function judgeShare({ share }: BlendOil, index: number): Problem[] {
+function judgeShare(share: Share, index: number): Problem[] {
   const where = `blend[${index}].share`;
   const [least, most] = (isRange(share) ? share : [share, share]).map(exact);
   if (!least || !most) return [];

@@ -6,6 +6,8 @@ import type { RuleTold } from './told.ts';
 export interface ScentBound {
   readonly name: string;
   readonly told: RuleTold;
+  /** Where it holds, in the words of whoever asked. */
+  readonly about?: readonly string[];
   /** By oil. */
   readonly weights: readonly Fraction[];
   readonly most: Fraction;
@@ -35,15 +37,15 @@ const HUNDRED_PERCENT = fractionOf(100);
 
 /**
  * The largest blend: x_i percent of each oil so that the sum T is the largest with, for every bound, sum of w_i x_i <= most,
- * and for every oil least_i T <= x_i <= most_i T. A linear program; the bound whose price makes up most of the total decides.
+ * and for every oil least_i T <= x_i <= most_i T. undefined: nothing of it lies within, not even none. A linear program; the bound whose price makes up most of the total decides.
  */
-export function solveLargest({ ranges, bounds }: ScentProgram): SolvedScent {
+export function solveLargest({ ranges, bounds }: ScentProgram): SolvedScent | undefined {
   const answer = maximise({
     objective: ranges.map(() => UNIT),
     rows: [...bounds.map(rowOf), whole(ranges.length), ...ranges.flatMap(rowsOfRange)],
   });
-  if (answer.status !== 'optimal')
-    throw new Error('nothing of every oil lies within, and all of it is the whole product');
+  if (answer.status === 'unbounded') throw new Error('all of it is the whole product at the most');
+  if (answer.status === 'infeasible') return undefined;
   return { total: answer.value, percents: answer.point, decidedBy: heaviest(bounds, answer.prices) };
 }
 

@@ -1,5 +1,10 @@
 /** What can be wrong with a composition that is checked against law, Standards and report. */
 export const safetyProblems = {
+  'nothing-but-scent': {
+    says: 'Every line counts as scent, and nothing is left to put it in.',
+    mend: 'Leave at least one line out of the scent.',
+  },
+  'line-not-there': { says: 'There is no line {found}.', mend: 'Name a line of the formula.' },
   'blend-empty': { says: 'The blend has no oil.', mend: 'Name at least one oil and its share.' },
   'shares-all-nought': {
     says: 'No oil has a share of the blend.',

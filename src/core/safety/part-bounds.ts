@@ -1,0 +1,71 @@
+import { Fraction, fractionOf, NOUGHT } from '../linear/index.ts';
+import { type ExactInput, Quotient } from '../quantity/index.ts';
+import { composeContributions, type Member } from './compose.ts';
+import { judgeIfra } from './judge-ifra.ts';
+import { judgeMarket, type LimitsContext } from './judge-limits.ts';
+import type { LimitVerdict } from './limit-verdict.ts';
+import { type LimitBound, listBounds } from './list-bounds.ts';
+import type { SafetyTables } from './safety-tables.ts';
+import type { ScentBound } from './scent-program.ts';
+import type { Provenance, Substance } from './substance.ts';
+
+/** What a part of a product brings in, in percent by mass of that part: the most that it may. */
+export type PartContents = readonly (Substance & Provenance & { readonly percent: ExactInput | Quotient })[];
+
+/** What the parts meet in the tables: bounds on how much of each there is, and what no table tells. */
+export interface PartRules {
+  readonly bounds: readonly ScentBound[];
+  readonly unknown: readonly LimitVerdict[];
+}
+
+type OfPart = PartContents[number] & { readonly part: number };
+
+const isOfPart = (one: Member['of']): one is OfPart => 'part' in one;
+
+/** Looked up once for all amounts: which rules speak of the parts does not hang on how much of each there is. */
+export function readPartRules(
+  tables: SafetyTables,
+  context: LimitsContext,
+  parts: readonly PartContents[],
+): PartRules {
+  const contents = parts.flatMap((part, index): OfPart[] => part.map((one) => ({ ...one, part: index })));
+  const composition = composeContributions(tables, contents, ({ percent }) => percent);
+  const { verdicts } = judgeMarket(tables, context, composition, judgeIfra(context, composition));
+  return {
+    bounds: listBounds(tables, context, composition).flatMap((bound) => boundOnParts(bound, parts.length)),
+    // A figure that counts something else than is put in is kept as if it counted all of it: the stricter reading.
+    unknown: verdicts.filter(({ verdict, reason }) => verdict === 'unknown' && reason !== 'counted-as-other'),
+  };
+}
+
+/** None where nothing of it is in any part. */
+function boundOnParts({ name, told, terms, most }: LimitBound, count: number): ScentBound[] {
+  const weights: Fraction[] = Array.from({ length: count }, () => NOUGHT);
+  for (const { member, dividedBy = 1 } of terms) {
+    if (!isOfPart(member.of)) throw new Error('everything in a composition of parts is of a part');
+    const { part, percent } = member.of;
+    const share = exactFraction(percent).over(fractionOf(dividedBy)).over(HUNDRED_PERCENT);
+    weights[part] = (weights[part] ?? NOUGHT).plus(share);
+  }
+  return weights.every((weight) => weight.sign === 0)
+    ? []
+    : [{ name, told, weights, most: fractionOf(most) }];
+}
+
+const HUNDRED_PERCENT = fractionOf(100);
+
+export const exactFraction = (value: ExactInput | Quotient): Fraction =>
+  value instanceof Quotient ? new Fraction(value.numerator, value.denominator) : fractionOf(value);
+
+/**
+ * The last part is the rest of the product, which fills it up to a hundred: sum of w_i x_i + w_r (100 - sum of x_i) <= most
+ * is sum of (w_i - w_r) x_i <= most - 100 w_r.
+ */
+export function boundBesideRest(bound: ScentBound): ScentBound {
+  const rest = bound.weights.at(-1) ?? NOUGHT;
+  return {
+    ...bound,
+    weights: bound.weights.slice(0, -1).map((weight) => weight.minus(rest)),
+    most: bound.most.minus(rest.times(HUNDRED_PERCENT)),
+  };
+}
