@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { readGtin } from '../core/label/index.ts';
 import type { Result } from '../core/problem.ts';
 import { type Exact, readDecimal } from '../core/quantity/index.ts';
 
@@ -46,6 +47,17 @@ export const money = readBy(readDecimal, (value) => {
   if (value.lt(0)) return 'money-negative';
   return value.gt(10_000_000) ? 'money-absurd' : undefined;
 });
+/** An article number with its check digit, or ''. */
+export const gtin = z
+  .string()
+  .trim()
+  .max(30)
+  .superRefine((text, context) => {
+    const read = text === '' ? undefined : readGtin(text, 'value');
+    if (!read || read.ok) return;
+    for (const { code, where: _, ...rest } of read.problems)
+      context.addIssue({ code: 'custom', params: { code, problem: rest } });
+  });
 export const pieces = z.number().int().min(0).max(1_000_000);
 export const piecesAboveZero = z.number().int().min(1).max(1_000_000);
 /** Which state of an editable thing the writer saw; a write with an old version is refused with both sides shown. */
@@ -85,6 +97,9 @@ export const saying = z.object({
   parameters: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])),
 });
 export type Saying = z.output<typeof saying>;
+
+/** Of a problem that travels within an answer. */
+export const problemValue = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 
 export const createdThing = z.object({ id });
 export const namedThing = z.object({ id, name: z.string() });

@@ -18,35 +18,6 @@ export const fillWeight = z.object({
   by: z.string(),
 });
 
-export const labelElement = z.object({
-  element: z.string(),
-  text: z.string(),
-  state: z.enum(['there', 'missing', 'not-needed']),
-  reason: f.saying.nullable(),
-  source: z.string(),
-  /** Whether the market's law asks for it. */
-  required: z.boolean(),
-  /** How the rule is known; `memory`: check. */
-  confidence: z.string(),
-  /** Where it must stand; neither: no law gives it a place. */
-  onContainer: z.boolean(),
-  onPackaging: z.boolean(),
-});
-
-export const labelView = z.object({
-  market: f.market,
-  elements: z.array(labelElement),
-  /** Empty when the label may be printed for sale. */
-  missing: z.array(f.saying),
-  figureHeightMm: z.number(),
-  /** Front and back at true size. */
-  frontSvg: z.string(),
-  backSvg: z.string(),
-});
-
-/** At once: more than two people fill in a day; beyond it the figure is asked about (common practice, no source). */
-export const MOST_LABELS = 200;
-
 export const runState = z.enum(['filling', 'closed', 'released', 'rejected']);
 
 export const runView = z.object({
@@ -215,31 +186,6 @@ export const fillingRoutes = {
     summary: 'A named person releases or rejects the filling run after the checks',
     input: z.strictObject({ stamp: f.stamp, verdict: z.enum(['released', 'rejected']), reason: f.text }),
     output: runView,
-  }),
-  getRunLabel: route({
-    method: 'GET',
-    path: '/api/filling-runs/:id/label',
-    summary: 'The label, element by element, at true size',
-    query: z.object({ market: f.market }),
-    output: labelView,
-  }),
-  printRunLabels: route({
-    method: 'POST',
-    path: '/api/filling-runs/:id/label-prints',
-    summary: 'Write down that labels are printed; the answer is the number of the print',
-    input: z.strictObject({
-      stamp: f.stamp,
-      market: f.market,
-      copies: z.number().int().min(1).max(MOST_LABELS).default(1),
-    }),
-    output: f.createdThing,
-  }),
-  getLabelPrintPdf: route({
-    method: 'GET',
-    path: '/api/label-prints/:id/label.pdf',
-    summary: 'The labels of one print as a PDF at true size',
-    output: z.unknown(),
-    media: 'application/pdf',
   }),
   getRunCost: route({
     method: 'GET',

@@ -3,6 +3,7 @@ import { certificateRoutes } from './certificates.ts';
 import { complaintRoutes } from './complaints.ts';
 import { fillingRoutes } from './filling.ts';
 import { formulaRoutes } from './formulas.ts';
+import { labelRoutes } from './labels.ts';
 import { makingRoutes } from './making.ts';
 import { orderRoutes } from './orders.ts';
 import { productFileRoutes } from './product-files.ts';
@@ -19,6 +20,7 @@ export const routes = {
   ...orderRoutes,
   ...makingRoutes,
   ...fillingRoutes,
+  ...labelRoutes,
   ...answerRoutes,
   ...traceRoutes,
   ...complaintRoutes,
@@ -33,6 +35,7 @@ export type { Amount, Market, Saying, Stamp } from './fields.ts';
 export * as fields from './fields.ts';
 export * as filling from './filling.ts';
 export * as formulas from './formulas.ts';
+export * as labels from './labels.ts';
 export * as making from './making.ts';
 export * as orders from './orders.ts';
 export * as productFiles from './product-files.ts';

@@ -3,6 +3,15 @@ import * as f from './fields.ts';
 import { route } from './route.ts';
 import { goodsOnTheirWay } from './stock.ts';
 
+const labelText = z.strictObject({
+  /** '': the name is the same in this language. */
+  name: f.text.default(''),
+  functionText: f.text.default(''),
+  precautions: f.text.default(''),
+});
+/** English stands in the product's own fields. */
+const labelTexts = z.partialRecord(z.enum(['fr', 'de', 'it', 'es']), labelText);
+
 export const productDetails = z.strictObject({
   name: f.name,
   formulaId: f.id,
@@ -27,6 +36,10 @@ export const productDetails = z.strictObject({
   scentOnLabel: z.enum(['by-name', 'parfum']).default('by-name'),
   functionText: f.text,
   precautions: f.text,
+  /** The label's words in further languages, in the maker's own wording. */
+  texts: labelTexts.default({}),
+  /** Article number (GTIN) of this product in this size; '' where it has none. */
+  gtin: f.gtin.default(''),
   bestBeforeMonths: z.number().int().min(1).max(120),
   openedMonths: z.number().int().min(1).max(60).nullable(),
   /** Why it needs no period after opening; '' where it may need one. */

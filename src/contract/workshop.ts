@@ -11,6 +11,8 @@ export const workshopDetails = z.strictObject({
   responsibleUs: z
     .strictObject({ name: f.text, address: f.text, contact: f.text })
     .default({ name: '', address: '', contact: '' }),
+  /** The maker's own domain, which codes on labels lead to; '' where there is none. */
+  codeDomain: z.string().trim().max(200).default(''),
   currency: z.string().regex(/^[A-Z]{3}$/),
   country: z.string().regex(/^[A-Z]{2}$/),
   /** IANA name: what day it is at the bench. */

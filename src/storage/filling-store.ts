@@ -191,19 +191,17 @@ export async function insertRelease(db: Reader, row: ReleaseRow): Promise<void> 
   await db.insertInto('release').values(row).execute();
 }
 
-/** How many labels were printed for each of these runs; a run without any is not listed. */
-export async function sumLabelCopies(
+/** What was printed for these runs, and how many of each. */
+export async function listLabelCopies(
   db: Reader,
   runIds: readonly string[],
-): Promise<ReadonlyMap<string, number>> {
-  if (runIds.length === 0) return new Map();
-  const rows = await db
+): Promise<Pick<LabelPrintRow, 'filling_run_id' | 'copies' | 'design'>[]> {
+  if (runIds.length === 0) return [];
+  return db
     .selectFrom('label_print')
-    .select((query) => ['filling_run_id', query.fn.sum<number>('copies').as('copies')])
+    .select(['filling_run_id', 'copies', 'design'])
     .where('filling_run_id', 'in', runIds)
-    .groupBy('filling_run_id')
     .execute();
-  return new Map(rows.map((row) => [row.filling_run_id, Number(row.copies)]));
 }
 
 export const findLabelPrint = (db: Reader, id: string): Promise<LabelPrintRow | undefined> =>

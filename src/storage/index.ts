@@ -108,6 +108,7 @@ export {
   insertRunClose,
   type LabelPrintRow,
   listFillWeights,
+  listLabelCopies,
   listOpenRuns,
   listReleases,
   listRunCloses,
@@ -123,7 +124,6 @@ export {
   type SignedClose,
   type SignedRelease,
   type SignedWeight,
-  sumLabelCopies,
   sumRunMovements,
 } from './filling-store.ts';
 export { type FirstThing, findFilledTables } from './first-step-store.ts';
@@ -133,6 +133,24 @@ export {
   insertGoodsOrdered,
   listGoodsOnTheirWay,
 } from './goods-ordered-store.ts';
+export {
+  findLabelDesign,
+  findLabelSheet,
+  insertLabelCount,
+  insertLabelDesign,
+  insertLabelSheet,
+  type LabelCountRow,
+  type LabelDesignRow,
+  type LabelSheetRow,
+  listLabelCounts,
+  listLabelDesigns,
+  listLabelPrints,
+  listLabelSheets,
+  type SignedLabelCount,
+  type SignedLabelPrint,
+  updateLabelDesign,
+  updateLabelSheet,
+} from './label-design-store.ts';
 export {
   type LotAtHand,
   type LotChoice,

@@ -1,7 +1,8 @@
 import { certificateWords } from './pages/certificates.en-gb.ts';
 import { complaintWords } from './pages/complaints.en-gb.ts';
-import { fillingWords, labelWords } from './pages/filling.en-gb.ts';
+import { fillingWords } from './pages/filling.en-gb.ts';
 import { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
+import { labelWords } from './pages/labels.en-gb.ts';
 import { makingWords } from './pages/making.en-gb.ts';
 import { materialWords } from './pages/materials.en-gb.ts';
 import { morningWords } from './pages/morning.en-gb.ts';
@@ -16,6 +17,7 @@ const { goods, count, book, lot } = shelfWords;
 const { form: material } = materialWords;
 const { form: product } = productWords;
 const { form: order } = orderWords;
+const { design: label, sheets, counts: labelCounts } = labelWords;
 const { form: productFile, worksheet } = productFileWords;
 const { details: workshop, scales: scale } = workshopWords;
 
@@ -285,6 +287,54 @@ export const fieldWords: Readonly<Record<string, string>> = {
   spoiltLabels: fillingWords.spoiltLabels,
   market: labelWords.market,
   copies: labelWords.copies,
+  'details.pieces': label.pieces,
+  'details.pieces[]': labelWords.roles.whole,
+  'pieces[]': labelWords.roles.whole,
+  'pieces[].id': labelWords.roles.whole,
+  pieceId: labelCounts.which,
+  used: labelCounts.used,
+  spoilt: labelCounts.spoilt,
+  sheetId: label.printedOn,
+  firstPosition: labelWords.firstPosition,
+  languages: label.languages,
+  leaflet: label.leaflet,
+  moves: label.moves,
+  pointer: label.pointer,
+  surface: label.shape,
+  diameterMm: label.diameter,
+  widthMm: label.width,
+  heightMm: label.height,
+  cornerRadiusMm: label.corner,
+  circumferenceMm: label.circumference,
+  overlapMm: label.overlap,
+  'pieces[].role': label.role,
+  'pieces[].code': label.code,
+  artwork: label.artwork,
+  'artwork.attachmentId': label.artwork,
+  bleedMm: label.bleed,
+  hasEMark: label.eMark,
+  durabilitySign: label.durabilitySign,
+  spare: label.spare,
+  geometry: sheets.form,
+  pageWidthMm: sheets.pageWidth,
+  pageHeightMm: sheets.pageHeight,
+  columns: sheets.columns,
+  rows: sheets.rows,
+  leftMm: sheets.left,
+  topMm: sheets.top,
+  pitchAcrossMm: sheets.across,
+  pitchDownMm: sheets.down,
+  'geometry.label': sheets.label,
+  offsetMm: sheets.printer,
+  'offsetMm.across': sheets.offsetAcross,
+  'offsetMm.down': sheets.offsetDown,
+  texts: product.texts,
+  fr: product.languages.fr,
+  de: product.languages.de,
+  it: product.languages.it,
+  es: product.languages.es,
+  gtin: product.gtin,
+  codeDomain: workshop.codeDomain,
   substance: checkWords.substance,
 
   // Customers' words on products.

@@ -41,5 +41,6 @@ export const labelPrintWords = {
   },
   sheet: {
     title: (product: string, piece: string) => `${product}, ${piece}`,
+    trial: 'Outlines of the labels of this sheet, numbered from 1',
   },
 } as const;

@@ -18,6 +18,7 @@ import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
 import { workFillingProblems } from './problems/work-filling.en-gb.ts';
 import { workFormulasProblems } from './problems/work-formulas.en-gb.ts';
+import { workLabelProblems } from './problems/work-labels.en-gb.ts';
 import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workOrdersProblems } from './problems/work-orders.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
@@ -28,6 +29,7 @@ import { fillingSayings } from './sayings/filling.en-gb.ts';
 import { formulaSayings } from './sayings/formulas.en-gb.ts';
 import { keepingSayings } from './sayings/keeping.en-gb.ts';
 import { labelSayings } from './sayings/label.en-gb.ts';
+import { labelCountSayings } from './sayings/label-counts.en-gb.ts';
 import { lowWaterSayings } from './sayings/low-water.en-gb.ts';
 import { makingSayings } from './sayings/making.en-gb.ts';
 import { morningSayings } from './sayings/morning.en-gb.ts';
@@ -61,6 +63,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   workStock: workStockProblems,
   workWorkshop: workWorkshopProblems,
   workFilling: workFillingProblems,
+  workLabels: workLabelProblems,
   workMaking: workMakingProblems,
 };
 
@@ -76,6 +79,7 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   making: makingSayings,
   'low-water': lowWaterSayings,
   label: labelSayings,
+  'label-counts': labelCountSayings,
   morning: morningSayings,
   orders: ordersSayings,
   promise: promiseSayings,

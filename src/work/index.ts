@@ -5,6 +5,7 @@ import { complaintUseCases } from './complaints/index.ts';
 import { fillingUseCases } from './filling/index.ts';
 import { formulaUseCases } from './formulas/index.ts';
 import { keepingUseCases } from './keeping/index.ts';
+import { labelUseCases } from './labels/index.ts';
 import { makingUseCases } from './making/index.ts';
 import { morningUseCases } from './morning/index.ts';
 import { noteRequests } from './note-requests.ts';
@@ -39,6 +40,7 @@ export const useCases = noteRequests({
   ...complaintUseCases,
   ...fillingUseCases,
   ...formulaUseCases,
+  ...labelUseCases,
   ...makingUseCases,
   ...morningUseCases,
   ...orderUseCases,

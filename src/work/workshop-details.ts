@@ -8,7 +8,8 @@ export type WorkshopDetails = z.output<typeof workshop.workshopDetails>;
 /** As they are stored; nobody was asked for a person in the United States before they could be sold to. */
 export const readWorkshopDetails = (json: string): WorkshopDetails => ({
   responsibleUs: { name: '', address: '', contact: '' },
-  ...(JSON.parse(json) as Omit<WorkshopDetails, 'responsibleUs'>),
+  codeDomain: '',
+  ...(JSON.parse(json) as Omit<WorkshopDetails, 'responsibleUs' | 'codeDomain'>),
 });
 
 /** What was entered of the workshop. Nothing that asks for it can happen before the first start. */

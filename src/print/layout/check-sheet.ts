@@ -1,5 +1,5 @@
 import { type Problem, problem } from '../../core/problem.ts';
-import { MOST_COPIES } from './label-sheet.ts';
+import { MOST_COPIES } from './layout-cut-sheet.ts';
 import { type FaceSize, heightOf, widthOf } from './outline.ts';
 import type { PieceLayout } from './piece-layout.ts';
 import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';

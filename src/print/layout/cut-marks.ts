@@ -1,9 +1,13 @@
-import type { FaceLayout } from './label.ts';
-import { heightOf, outlinePath, widthOf } from './outline.ts';
+import { type FaceSize, heightOf, outlinePath, widthOf } from './outline.ts';
 import type { Placed } from './placed.ts';
 
+interface Cut {
+  readonly id: string;
+  readonly size: FaceSize;
+}
+
 /** A hairline on the cut itself; a rectangle also has marks outside its corners, to lay a ruler on. */
-export function cutMarks(face: FaceLayout, xMm: number, yMm: number): Placed[] {
+export function cutMarks(face: Cut, xMm: number, yMm: number): Placed[] {
   const outline: Placed = {
     kind: 'path',
     d: outlinePath(face.size),
@@ -11,14 +15,14 @@ export function cutMarks(face: FaceLayout, xMm: number, yMm: number): Placed[] {
     yMm,
     strokeMm: 0.1,
     tone: 'soft',
-    element: `${face.face}.cut`,
+    element: `${face.id}.cut`,
   };
   return face.size.shape === 'round' ? [outline] : [outline, ...cornerMarks(face, xMm, yMm)];
 }
 
 const MARK = { fromMm: 1, toMm: 3.5 };
 
-function cornerMarks(face: FaceLayout, xMm: number, yMm: number): Placed[] {
+function cornerMarks(face: Cut, xMm: number, yMm: number): Placed[] {
   const corners = [-1, 1].flatMap((across) => [-1, 1].map((down) => [across, down] as const));
   return corners.flatMap(([across, down]) => {
     const x = xMm + (across > 0 ? widthOf(face.size) : 0);
@@ -29,7 +33,7 @@ function cornerMarks(face: FaceLayout, xMm: number, yMm: number): Placed[] {
       toMm,
       thicknessMm: 0.1,
       tone: 'soft',
-      element: `${face.face}.cut`,
+      element: `${face.id}.cut`,
     });
     return [
       mark([x + across * MARK.fromMm, y], [x + across * MARK.toMm, y]),

@@ -31,14 +31,15 @@ export {
   type TextIn,
 } from './label-design.ts';
 export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
-export { layoutLabelSheet, MOST_COPIES } from './label-sheet.ts';
+export { layoutLabelSheet } from './label-sheet.ts';
 export { labelToSvg } from './label-to-svg.ts';
+export { layoutCutSheet, MOST_COPIES } from './layout-cut-sheet.ts';
 export { layoutLabel } from './layout-label.ts';
 export { layoutOnSheet, placeOn, positionAfter } from './layout-on-sheet.ts';
 export { layoutPaper } from './layout-paper.ts';
 export { layoutPiece } from './layout-piece.ts';
 export { buildLetter, type SupplierLetter } from './letter.ts';
-export type { FaceSize } from './outline.ts';
+export { type FaceSize, heightOf, widthOf } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
 export type { Paper, PaperCell, PaperColumn, PaperSection, PaperTable } from './paper.ts';
 export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
@@ -62,6 +63,7 @@ export { plainSheetFor } from './plain-sheet.ts';
 export type { PrintRules } from './print-rules.ts';
 export type { SheetHeading } from './sheet-frame.ts';
 export type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
+export { layoutSheetTrial } from './sheet-trial.ts';
 export type { Surface, SurfaceRole } from './surface.ts';
 export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';
 export { LEAFLET_ID } from './wish-pieces.ts';

@@ -3,6 +3,7 @@ import { printWords } from '../../words/index.ts';
 import { cutMarks } from './cut-marks.ts';
 import type { Faces } from './face.ts';
 import type { FaceLayout, LabelLayout } from './label.ts';
+import { MOST_COPIES } from './layout-cut-sheet.ts';
 import { heightOf, widthOf } from './outline.ts';
 import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
 import { placeSheetFrame, SHEET, SHEET_ACROSS, type SheetFormat, type SheetHeading } from './sheet-frame.ts';
@@ -11,7 +12,6 @@ import { placeSheetFrame, SHEET, SHEET_ACROSS, type SheetFormat, type SheetHeadi
 const WIDE_GAP_MM = 8;
 /** Between two circles only their hairlines; a corner mark ends before the next face begins. */
 const LEAST_GAP_MM = { round: 1, rectangle: 4 } as const;
-export const MOST_COPIES = 500;
 
 /** A4 sheets with as many pairs of faces as asked for at true size, lines to cut by, and a bar to check the printer's scale. */
 export function layoutLabelSheet(
@@ -130,7 +130,10 @@ function placeCell({ face, xMm, yMm }: Cell): { items: Placed[]; part: Part } {
     const part = parts.get(element);
     return part === undefined || element.endsWith('.rule') ? [] : [part];
   });
-  return { items: [...cutMarks(face, xMm, yMm), ...items], part: { type: 'Sect', children } };
+  return {
+    items: [...cutMarks({ id: face.face, size: face.size }, xMm, yMm), ...items],
+    part: { type: 'Sect', children },
+  };
 }
 
 function partOf(element: string, face: FaceLayout): Part {

@@ -1,6 +1,7 @@
 import { done, type Result } from '../../core/problem.ts';
 import { checkSheetRun } from './check-sheet.ts';
 import { heightOf, outlinePath, widthOf } from './outline.ts';
+import { partsOfPiece } from './parts-of-piece.ts';
 import type { PieceLayout } from './piece-layout.ts';
 import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
 import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
@@ -62,7 +63,7 @@ function placePiece(
   const labelY = top + (offsetMm?.down ?? 0);
   const xMm = labelX + (widthOf(label) - widthOf(piece.size)) / 2;
   const yMm = labelY + (heightOf(label) - heightOf(piece.size)) / 2;
-  const parts = partsOf(piece);
+  const parts = partsOfPiece(piece);
   const items = piece.items.map((item) => {
     const part = parts.get(item.element);
     return moveBy(part === undefined ? item : { ...item, part }, xMm, yMm);
@@ -80,17 +81,4 @@ function placePiece(
     items: hasOutlines === true ? [outline, ...items] : items,
     part: { type: 'Sect', children: [...parts.values()] },
   };
-}
-
-/** Everything of one element is one paragraph for a reader; what is drawn is a picture with its words. */
-function partsOf({ items, alts }: PieceLayout): Map<string, Part> {
-  const shown = items.filter(({ kind, tone }) => kind !== 'rule' && tone !== 'paper');
-  return new Map(
-    [...new Set(shown.map(({ element }) => element))].map((element) => {
-      const alt = alts[element];
-      const part: Part =
-        alt === undefined ? { type: 'P', children: [] } : { type: 'Figure', alt, children: [] };
-      return [element, part];
-    }),
-  );
 }

@@ -98,53 +98,6 @@ export const fillingWords = {
   },
 };
 
-export const labelWords = {
-  openPrint: 'Open the labels',
-  title: 'Labels',
-  says: (count: number) =>
-    count === 0
-      ? 'No filling run waits for its label.'
-      : count === 1
-        ? 'One filling run has its label here.'
-        : `${sayDecimal(count)} filling runs have their labels here.`,
-  empty: 'Labels belong to filling runs, since they carry batch number and date. Fill tins first.',
-  open: 'Open the label',
-  titleOf: (number: string) => `Label of ${number}`,
-  complete: (market: string) => `The label is complete for ${market}.`,
-  missing: (market: string, count: number) =>
-    count === 1
-      ? `One thing is missing for ${market}: no label for sale yet.`
-      : `${sayDecimal(count)} things are missing for ${market}: no label for sale yet.`,
-  soft: 'Shown at true size where the screen knows its size; the PDF is at true size when it is printed at 100 %.',
-  market: 'Market',
-  front: 'Front',
-  back: 'Back',
-  elements: 'What must stand on it',
-  element: 'Element',
-  text: 'Text',
-  state: 'State',
-  source: 'Where it is asked for',
-  /** As people say it; the code of an element is its words with hyphens, but for one. */
-  nameOf: (element: string) => (element === 'e-mark' ? element : element.replaceAll('-', ' ')),
-  placeOf: (onContainer: boolean, onPackaging: boolean) => {
-    if (onContainer) return onPackaging ? 'on container and packaging' : 'on the container';
-    return onPackaging ? 'on the packaging, or on the container where there is no other' : '';
-  },
-  fromMemory: 'from memory, check',
-  states: { there: 'there', missing: 'missing', 'not-needed': 'not needed' },
-  copies: 'Copies',
-  copiesHint: (printed: number) =>
-    printed === 0
-      ? 'One for each tin that has no label yet.'
-      : `${sayDecimal(printed)} printed before. One for each tin that has no label yet.`,
-  print: 'Print the label',
-  copyText: 'Copy the ingredients',
-  copied: 'Copied.',
-  figure: (millimetres: string) => `The figures of the content must be at least ${millimetres} mm high.`,
-  checkAgain:
-    'Check spelling, symbols and place of each element against the tin in your hand; local law decides.',
-};
-
 export const traceWords = {
   title: 'Trace',
   says: "Which lot? A batch number, a supplier's lot number, an order that was sent, or a name.",

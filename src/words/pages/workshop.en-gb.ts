@@ -36,6 +36,9 @@ export const workshopWords = {
     contact: 'How a buyer reports harm',
     contactHint:
       'A telephone number in the United States, an e-mail or a web address. Left empty where the address above is in the United States.',
+    codeDomain: 'Web address for codes on labels',
+    codeDomainHint:
+      'Your own, such as larkfold.example: a code then leads to https://larkfold.example/01/... and holds product, batch and date.',
     personName: 'Name',
     address: 'Address',
     currency: 'Currency',

@@ -108,6 +108,10 @@ export const labelDeskProblems = {
     says: 'The last label would end at {found} mm ({where}); the page has {allowed} mm.',
     mend: 'Check the margin, the number of labels and their distance.',
   },
+  'piece-larger-than-paper': {
+    says: '{where} measures {found}; on a sheet of paper there is room for {allowed}.',
+    mend: 'Print it on a sheet of labels that is large enough, or make the design smaller.',
+  },
   'piece-larger-than-label': {
     says: '{where} measures {found}; a label of this sheet has {allowed}.',
     mend: 'Take a sheet with larger labels, or make the design smaller.',

@@ -45,7 +45,7 @@ export const fillingSayings = {
   'check-markets-added':
     'Since it was begun its product is sold in {markets} too: it is checked for that as well.',
   'check-label-complete':
-    'The label for {market, select, GB {Great Britain} NI {Northern Ireland} other {the EU}} is complete.',
+    'The label for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} is complete.',
   'label-not-to-be-said': 'The label cannot be worded: {reason}',
   'label-does-not-fit': '{reason}',
   'label-run-rejected': 'The filling run was rejected: its tins are not for sale.',

@@ -1,6 +1,7 @@
 import { done, refused } from '../../core/problem.ts';
-import { composeRunLabel, gatherRun } from '../filling/index.ts';
+import { gatherRun } from '../filling/index.ts';
 import { openRevision } from '../formulas/index.ts';
+import { composeRunLabel } from '../labels/index.ts';
 import { findMadeLookup } from '../making/made-lookup.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';

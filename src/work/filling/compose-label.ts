@@ -1,6 +1,6 @@
 import { labelLawOf, saleCountries } from '../../catalogue/index.ts';
 import type { Checked } from '../../check/index.ts';
-import type { Market, orders, Saying } from '../../contract/index.ts';
+import type { labels, Market, orders, Saying } from '../../contract/index.ts';
 import type { FormulaLookup } from '../../core/formula/index.ts';
 import {
   composeLabelText,
@@ -26,6 +26,8 @@ export interface LabelFor {
   readonly durability: Durability | null;
   /** What the run's batch was made of, where that is another composition than the formula's today. */
   readonly made?: FormulaLookup | undefined;
+  /** What its labels promise by themselves; English words and no estimated sign unless said. */
+  readonly design?: Pick<labels.LabelDesignDetails, 'pieces' | 'languages' | 'hasEMark' | 'durabilitySign'>;
 }
 
 export interface ComposedLabel {
@@ -48,7 +50,7 @@ export async function labelForProduct(context: Context, asked: LabelFor): Promis
 }
 
 function questionOf(
-  { details, market, batchNumber, durability }: LabelFor,
+  { details, market, batchNumber, durability, design }: LabelFor,
   house: WorkshopDetails,
   checked: Checked,
   placedOn: string,
@@ -60,7 +62,7 @@ function questionOf(
     productName: details.name,
     functionText: details.functionText,
     declaredGrams: details.declaredGrams,
-    panelSquareMm: areaOf(details.faceMm),
+    panelSquareMm: panelOf(details, design),
     fillBasis: details.fillBasis,
     ingredients: ingredientsOf(checked, market),
     isScentTogether: details.scentOnLabel === 'parfum',
@@ -84,11 +86,28 @@ function questionOf(
       isNorthernIreland: placeOfAddress(house.responsibleGb.address) === 'NI',
     },
     saleCountries: saleCountries.filter(({ country }) => details.saleCountries.includes(country)),
+    ...(design && {
+      printedIn: design.languages,
+      hasEMark: design.hasEMark,
+      durabilitySign: design.durabilitySign,
+    }),
   };
 }
 
-const areaOf = ({ shape, width, height }: orders.ProductDetails['faceMm']): number =>
-  shape === 'round' ? (Math.PI / 4) * Math.min(width, height) ** 2 : width * height;
+/** What the buyer sees first: the front or the whole label; of a strip round a jar 40 % (21 CFR 701.13, from memory). */
+function panelOf({ faceMm }: orders.ProductDetails, design: LabelFor['design']): number {
+  const surface = design?.pieces.find(({ role }) => role === 'front' || role === 'whole')?.surface;
+  if (surface === undefined)
+    return faceMm.shape === 'round'
+      ? areaOfCircle(Math.min(faceMm.width, faceMm.height))
+      : faceMm.width * faceMm.height;
+  if (surface.shape === 'round') return areaOfCircle(surface.diameterMm);
+  return surface.shape === 'wrap'
+    ? 0.4 * surface.circumferenceMm * surface.heightMm
+    : surface.widthMm * surface.heightMm;
+}
+
+const areaOfCircle = (diameterMm: number): number => (Math.PI / 4) * diameterMm ** 2;
 
 function responsibleFor(house: WorkshopDetails, market: Market): LabelQuestion['responsible'] {
   if (market === 'US') return house.responsibleUs;

@@ -2,8 +2,6 @@ import type { UseCases } from '../use-case.ts';
 import { closeRun } from './close-run.ts';
 import { getRun, listRuns } from './get-run.ts';
 import { getRunCost } from './get-run-cost.ts';
-import { getRunLabel } from './get-run-label.ts';
-import { getLabelPrintPdf, printRunLabels } from './print-run-labels.ts';
 import { recordFill } from './record-fill.ts';
 import { releaseRun } from './release-run.ts';
 import { startRun } from './start-run.ts';
@@ -11,7 +9,6 @@ import { strikeFill } from './strike-fill.ts';
 
 export { type ComposedLabel, type LabelFor, labelForProduct } from './compose-label.ts';
 export { getRunCost } from './get-run-cost.ts';
-export { composeRunLabel } from './run-label.ts';
 export { gatherRun } from './run-records.ts';
 
 export const fillingUseCases = {
@@ -22,20 +19,7 @@ export const fillingUseCases = {
   strikeFill,
   closeRun,
   releaseRun,
-  getRunLabel,
-  printRunLabels,
-  getLabelPrintPdf,
   getRunCost,
 } satisfies UseCases<
-  | 'listRuns'
-  | 'startRun'
-  | 'getRun'
-  | 'recordFill'
-  | 'strikeFill'
-  | 'closeRun'
-  | 'releaseRun'
-  | 'getRunLabel'
-  | 'printRunLabels'
-  | 'getLabelPrintPdf'
-  | 'getRunCost'
+  'listRuns' | 'startRun' | 'getRun' | 'recordFill' | 'strikeFill' | 'closeRun' | 'releaseRun' | 'getRunCost'
 >;

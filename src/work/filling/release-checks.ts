@@ -13,6 +13,7 @@ import {
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { judgeForSale } from '../formulas/index.ts';
+import { composeRunLabel } from '../labels/run-label.ts';
 import { checkAsMade } from '../making/check-as-made.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
 import { findMadeLookup } from '../making/made-lookup.ts';
@@ -22,7 +23,6 @@ import { walkLots } from '../trace/walk-lots.ts';
 import { labelCheckOf } from './cleared-markets.ts';
 import { judgeLotDates } from './judge-lot-dates.ts';
 import { judgeRecords } from './judge-records.ts';
-import { composeRunLabel } from './run-label.ts';
 import type { RunRecords } from './run-records.ts';
 import type { Check } from './run-shapes.ts';
 

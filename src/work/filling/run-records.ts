@@ -3,6 +3,7 @@ import {
   findRun,
   type LotAtHand,
   listFillWeights,
+  listLabelCopies,
   listLotsAtHand,
   listOpenRuns,
   listProducts,
@@ -15,8 +16,8 @@ import {
   type SignedClose,
   type SignedRelease,
   type SignedWeight,
-  sumLabelCopies,
 } from '../../storage/index.ts';
+import { countPrinted } from '../labels/count-printed.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { clearedMarkets } from './cleared-markets.ts';
 
@@ -38,6 +39,7 @@ export interface RunRecords {
   /** In tins of other runs from the same bowl that are not closed, and so not booked yet. */
   readonly elsewhereUg: number;
   readonly tins: LotAtHand | undefined;
+  /** Of the kind of which there are most. */
   readonly labelsPrinted: number;
 }
 
@@ -56,7 +58,7 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   const weights = await listFillWeights(db, [...new Set([...ids, ...open.map((run) => run.id)])]);
   const closes = await listRunCloses(db, ids);
   const releases = await listReleases(db, ids);
-  const printed = await sumLabelCopies(db, ids);
+  const prints = await listLabelCopies(db, ids);
   const scales = await listScales(db);
   const lotIds = [...heads.map((head) => head.bulk_lot_id), ...closes.map((row) => row.lot_id)];
   const lots = await listLotsAtHand(db, { lotIds: [...new Set(lotIds.filter((id) => id !== null))] });
@@ -83,7 +85,7 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
       bowl: lots.find((lot) => lot.id === head.bulk_lot_id),
       elsewhereUg: others.reduce((sum, run) => sum + netUgOf(weightsOf(run.id)), 0),
       tins: lots.find((lot) => lot.id === close?.lot_id),
-      labelsPrinted: printed.get(head.id) ?? 0,
+      labelsPrinted: countPrinted(prints.filter((row) => row.filling_run_id === head.id)),
     };
   });
 }

@@ -69,6 +69,7 @@ const firstDetails = (name: string): WorkshopDetails => ({
   responsibleGb: { name: '', address: '' },
   responsibleEu: { name: '', address: '' },
   responsibleUs: { name: '', address: '', contact: '' },
+  codeDomain: '',
   currency: 'GBP',
   country: 'GB',
   timeZone: 'Europe/London',

@@ -1,4 +1,4 @@
-import { filling } from '../../../contract/index.ts';
+import { labels } from '../../../contract/index.ts';
 import { done, problem, type Result, refused } from '../../../core/problem.ts';
 import { readWhole } from '../../show/read-whole.ts';
 import type { Run } from '../filling/run.ts';
@@ -11,14 +11,14 @@ export function copiesWanted({
   labelsPrinted,
 }: Pick<Run, 'closing' | 'summary' | 'wanted' | 'labelsPrinted'>): number {
   const tins = closing?.units ?? Math.max(wanted, summary.counting);
-  return Math.min(filling.MOST_LABELS, Math.max(1, tins - labelsPrinted));
+  return Math.min(labels.MOST_LABELS, Math.max(1, tins - labelsPrinted));
 }
 
 /** How many are to be printed, or why that cannot be meant. */
 export function readCopies(typed: string): Result<number> {
   const read = readWhole(typed, 'copies', 1);
   if (!read.ok) return read;
-  return read.value <= filling.MOST_LABELS
+  return read.value <= labels.MOST_LABELS
     ? done(read.value)
-    : refused(problem('copies-wrong', 'copies', { found: typed, allowed: `1 to ${filling.MOST_LABELS}` }));
+    : refused(problem('copies-wrong', 'copies', { found: typed, allowed: `1 to ${labels.MOST_LABELS}` }));
 }

@@ -77,7 +77,8 @@ const Missing = ({ label }: { readonly label: Label }) =>
 
 const Faces = ({ label }: { readonly label: Label }) => (
   <div className={styles.faces}>
-    <Face svg={label.frontSvg} name={labelWords.front} />
-    <Face svg={label.backSvg} name={labelWords.back} />
+    {label.pieces.map(({ id, role, svg }) => (
+      <Face key={id} svg={svg} name={labelWords.roles[role]} />
+    ))}
   </div>
 );

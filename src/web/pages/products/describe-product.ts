@@ -12,6 +12,11 @@ const nameIn = (choices: readonly Choice[], id: string): string =>
 const faceInWords = ({ shape, width, height }: FaceDraft): string =>
   `${termWords.shape[shape]}, ${width} × ${height} mm`;
 
+const textsInWords = (texts: ProductDraft['texts']): string =>
+  Object.entries(texts)
+    .map(([language, text]) => `${language}: ${Object.values(text ?? {}).join(', ')}`)
+    .join('; ');
+
 /** The draft in words, to be held against what somebody else wrote. */
 export const describeProduct =
   (parts: ProductParts) =>
@@ -31,6 +36,8 @@ export const describeProduct =
     [words.scent, words.scents[draft.scentOnLabel]],
     [words.function, draft.functionText],
     [words.precautions, draft.precautions],
+    [words.texts, textsInWords(draft.texts)],
+    [words.gtin, draft.gtin],
     [words.bestBefore, draft.bestBeforeMonths],
     [words.opened, draft.openedMonths],
     [

@@ -8,6 +8,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { FaceFields } from './face-fields.tsx';
 import { MarketFields } from './market-fields.tsx';
 import type { ProductDraft } from './product-draft.ts';
+import { TextsFields } from './texts-fields.tsx';
 
 const { form: words } = productWords;
 const WHYS = Object.entries(words.noOpenedWhys).map(([id, name]) => ({ id, name }));
@@ -32,6 +33,15 @@ export function LabelFields({ editing }: { readonly editing: Editing<ProductDraf
         kind="long"
         value={draft.precautions}
         onChange={set('precautions')}
+        isOptional
+      />
+      <TextsFields value={draft.texts} onChange={set('texts')} />
+      <Field
+        label={words.gtin}
+        where="details.gtin"
+        value={draft.gtin}
+        onChange={set('gtin')}
+        hint={words.gtinHint}
         isOptional
       />
       <SideBySide>

@@ -48,6 +48,8 @@ export const EMPTY_PRODUCT: ProductDraft = {
   scentOnLabel: 'by-name',
   functionText: '',
   precautions: '',
+  texts: {},
+  gtin: '',
   // Nobody but the report or a test of how it keeps knows it.
   bestBeforeMonths: '',
   openedMonths: '',

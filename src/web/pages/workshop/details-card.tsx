@@ -29,6 +29,7 @@ const describe = (details: WorkshopDetails) =>
       words.us,
       `${details.responsibleUs.name}, ${details.responsibleUs.address}, ${details.responsibleUs.contact}`,
     ],
+    [words.codeDomain, details.codeDomain],
     [words.currency, details.currency],
     [words.country, details.country],
     [words.timeZone, details.timeZone],
@@ -77,6 +78,14 @@ export function DetailsCard({ details, version }: Props) {
           value={draft.responsibleUs.contact}
           onChange={(contact) => set('responsibleUs')({ ...draft.responsibleUs, contact })}
           hint={words.contactHint}
+          isOptional
+        />
+        <Field
+          label={words.codeDomain}
+          where="details.codeDomain"
+          value={draft.codeDomain}
+          onChange={set('codeDomain')}
+          hint={words.codeDomainHint}
           isOptional
         />
         <SideBySide>

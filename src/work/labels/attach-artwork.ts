@@ -1,0 +1,68 @@
+import { Buffer } from 'node:buffer';
+import { done, type Problem, problem, refused } from '../../core/problem.ts';
+import {
+  findAttachment,
+  findProduct,
+  giveUp,
+  insertAttachment,
+  insertAttachmentLink,
+  sha256,
+} from '../../storage/index.ts';
+import { record, thingNotFound } from '../record.ts';
+import type { UseCase } from '../use-case.ts';
+
+/** A full label at the resolution of a good printer needs less (common practice, no source). */
+const LARGEST_BYTES = 8_000_000;
+
+/** How a file of each kind begins: PNG, ISO/IEC 15948, 5.2; JPEG, ISO/IEC 10918-1, B.1.1.3 (start of image). */
+const BEGINS = [
+  [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a],
+  [0xff, 0xd8, 0xff],
+] as const;
+
+function judgePicture(name: string, bytes: Buffer): Problem | undefined {
+  if (bytes.length > LARGEST_BYTES)
+    return problem('artwork-too-large', 'base64', {
+      found: Math.ceil(bytes.length / 1_000_000),
+      allowed: LARGEST_BYTES / 1_000_000,
+      parameters: { file: name },
+    });
+  const isPicture = BEGINS.some((begin) => begin.every((byte, index) => bytes[index] === byte));
+  return isPicture ? undefined : problem('artwork-not-picture', 'base64', { found: name });
+}
+
+/** A picture for labels lies with its product; which label shows it is said in the design. */
+export const attachLabelArtwork: UseCase<'attachLabelArtwork'> = (context, { params: { id = '' }, body }) =>
+  record(
+    context,
+    body.stamp,
+    async (tx, tell) => {
+      if (!(await findProduct(tx, id))) giveUp(thingNotFound('id', id));
+      const bytes = Buffer.from(body.base64, 'base64');
+      const refusal = judgePicture(body.name, bytes);
+      if (refusal) giveUp(refusal);
+      const file = { id: context.machine.newId(), name: body.name, sha256: sha256(bytes) };
+      await tell({
+        kind: 'label-artwork-attached',
+        subjectKind: 'attachment',
+        subjectId: file.id,
+        payload: { ...file, productId: id, bytes: bytes.length },
+      });
+      await insertAttachment(tx, { ...file, entry_id: body.stamp.id, bytes });
+      await insertAttachmentLink(tx, {
+        entry_id: body.stamp.id,
+        attachment_id: file.id,
+        subject_kind: 'label-design',
+        subject_id: id,
+        heading: 'artwork',
+        is_taken_out: 0,
+      });
+      return file.id;
+    },
+    async (fileId) => {
+      const file = await findAttachment(context.storage.db, fileId);
+      return file
+        ? done({ id: file.id, name: file.name, bytes: file.bytes.length, sha256: file.sha256 })
+        : refused(thingNotFound('id', fileId));
+    },
+  );

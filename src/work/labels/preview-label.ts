@@ -1,0 +1,59 @@
+import { DURABILITY_THRESHOLD_MONTHS } from '../../catalogue/index.ts';
+import type { orders } from '../../contract/index.ts';
+import { decideBestBefore } from '../../core/label/index.ts';
+import { done, problem, refused } from '../../core/problem.ts';
+import { findProduct, listRevisions } from '../../storage/index.ts';
+import type { Context } from '../context.ts';
+import { findRunDurability } from '../filling/best-before.ts';
+import { gatherRun, type RunRecords } from '../filling/run-records.ts';
+import { workshopToday } from '../local-date.ts';
+import { findMadeLookup } from '../making/made-lookup.ts';
+import { readProductDetails } from '../read-product-details.ts';
+import { thingNotFound } from '../record.ts';
+import type { UseCase } from '../use-case.ts';
+import { composeLabelPieces } from './compose-pieces.ts';
+import { viewLabel } from './view-label.ts';
+
+/** As long as a real one, so that what fits here fits there. */
+const EXAMPLE_BATCH = 'LOT-0000';
+
+/** How a design would look: with batch and date of a run, or with examples of both. Nothing is written. */
+export const previewLabel: UseCase<'previewLabel'> = async (context, { params: { id = '' }, body }) => {
+  const { db } = context.storage;
+  const product = await findProduct(db, id);
+  if (!product) return refused(thingNotFound('id', id));
+  const run = body.runId === null ? undefined : await gatherRun(db, body.runId);
+  if (body.runId !== null && run?.head.product_id !== id) return refused(thingNotFound('runId', body.runId));
+  const details = readProductDetails(product.details);
+  const [latest] = await listRevisions(db, details.formulaId);
+  const of = run ? await ofRun(context, run) : await ofNone(context, details, latest?.id);
+  if (of === null) return refused(problem('product-without-recipe', 'id', { found: details.name }));
+  const { market, details: design } = body;
+  return done(viewLabel(market, await composeLabelPieces(context, { ...of, design, market })));
+};
+
+async function ofRun(context: Context, records: RunRecords) {
+  const { head, details } = records;
+  return {
+    details,
+    revisionId: head.revision_id,
+    batchNumber: head.number,
+    durability: await findRunDurability(context, records),
+    made: await findMadeLookup(context.storage.db, head.batch_id),
+    isTrial: head.purpose === 'trial',
+  };
+}
+
+/** As if it were made today. */
+async function ofNone(context: Context, details: orders.ProductDetails, revisionId: string | undefined) {
+  if (revisionId === undefined) return null;
+  const question = { made: await workshopToday(context), months: details.bestBeforeMonths };
+  const durability = decideBestBefore(question, DURABILITY_THRESHOLD_MONTHS);
+  return {
+    details,
+    revisionId,
+    batchNumber: EXAMPLE_BATCH,
+    durability: durability.ok ? durability.value : null,
+    isTrial: false,
+  };
+}
