@@ -185,6 +185,24 @@ export const batchSummary = z.object({
   ),
 });
 
+/** The batch with every weighing as wrong as its scale may be; null: not all is weighed in, or it is no batch for sale. */
+export const worstCase = z
+  .object({
+    /** A limit may be broken by the scales' errors alone, or is broken already. */
+    isHeld: z.boolean(),
+    /** Digest of what was weighed: what a decision is taken upon. */
+    upon: z.string(),
+    over: z.array(f.saying),
+    /** What would bring it within, and whether that is there. */
+    ways: z.array(
+      z.object({ says: f.saying, room: z.array(z.object({ isThere: z.boolean(), says: f.saying })) }),
+    ),
+    decided: z
+      .object({ verdict: z.enum(['accepted', 'refused']), by: z.string(), reason: z.string(), at: f.instant })
+      .nullable(),
+  })
+  .nullable();
+
 export const batchView = batchSummary.extend({
   revisionId: f.id,
   markets: z.array(f.market),
@@ -195,6 +213,7 @@ export const batchView = batchSummary.extend({
   struck: z.array(struckEntry),
   /** What limits, report or label no longer allow of the batch as it was weighed in; null where nothing is wrong. */
   asWeighed: f.saying.nullable(),
+  worstCase,
   deviations: z.array(batchDeviation),
   outcome: z
     .object({
@@ -293,6 +312,18 @@ export const makingRoutes = {
     path: '/api/batches/:id/finish',
     summary: 'Making is over: weigh what there is; it becomes a lot',
     input: z.strictObject({ stamp: f.stamp, yieldGrams: f.gramsAboveZero }),
+    output: batchView,
+  }),
+  decideWorstCase: route({
+    method: 'POST',
+    path: '/api/batches/:id/worst-case',
+    summary: 'A named person decides on a batch that the errors of its scales alone may bring over a limit',
+    input: z.strictObject({
+      stamp: f.stamp,
+      verdict: z.enum(['accepted', 'refused']),
+      reason: f.name,
+      upon: z.string().max(64),
+    }),
     output: batchView,
   }),
   abandonBatch: route({

@@ -96,4 +96,13 @@ export const workMakingProblems = {
     says: '{found} g cannot come out of {input} g that went in; with the errors of all weighings it is {allowed} g at most.',
     mend: 'Weigh again, with the bowl\u2019s tare taken off; or strike a weighing that is wrong.',
   },
+
+  'batch-not-held': {
+    says: 'Nothing is to be decided of {where}: at the worst of its weighings it keeps every limit, or not all of it is weighed in.',
+    mend: 'Look at the batch again.',
+  },
+  'worst-case-changed': {
+    says: 'Something of {where} was weighed or struck since the page was opened.',
+    mend: 'Look at the batch again, and decide on what it is now.',
+  },
 } as const;

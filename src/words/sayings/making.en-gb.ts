@@ -36,4 +36,20 @@ export const makingSayings = {
     '{grams} g is less than {scale} weighs within {tolerancePercent} %, which takes {least} g. Take a finer scale, or make a premix.',
   'weighing-below-minimum-load':
     '{grams} g is below the smallest load of {scale}. Take a finer scale, or make a premix.',
+
+  'worst-over':
+    '{substance} may reach {percent} %{hasUse, select, yes { as {use}} other {}} with the errors of the scales; {isOfSupplier, select, yes {its supplier allows} other {the limit is}} {limitPercent} % ({rule}).',
+  'worst-add-one': 'Add {addGrams} g of {item}: strike its weighing, and enter {togetherGrams} g in all.',
+  'worst-add-rest': 'Or add {addGrams} g of all the rest in the shares that it has: {rest}.',
+  'room-stock': '{item}: {needGrams} g needed, {haveGrams} g on the shelf.',
+  'room-bowl': 'The bowl would hold {togetherGrams} g; it takes {bowlGrams} g.',
+  'room-tins':
+    '{more, plural, one {# more tin} other {# more tins}} of {product} would be filled besides {planned}; {have} are there.',
+  'check-worst-kept': 'Even with the errors of the scales, every limit is kept.',
+  'check-worst-held':
+    'With the errors of the scales a limit may be broken, and nobody has decided on it: {which}',
+  'check-worst-accepted':
+    'With the errors of the scales a limit may be broken: {which} {by} decided to let it go: {reason}',
+  'check-worst-refused':
+    'With the errors of the scales a limit may be broken: {which} {by} decided against it: {reason}',
 } as const;

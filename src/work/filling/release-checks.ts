@@ -2,6 +2,7 @@ import type { Checked } from '../../check/index.ts';
 import type { Saying } from '../../contract/index.ts';
 import { type Problem, problem, type Result } from '../../core/problem.ts';
 import {
+  findBatch,
   type LotAtHand,
   listBatchSteps,
   listDeviations,
@@ -16,6 +17,7 @@ import { judgeForSale } from '../formulas/index.ts';
 import { composeRunLabel } from '../labels/run-label.ts';
 import { checkAsMade } from '../making/check-as-made.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
+import { judgeWorstCase, sayWorstCase } from '../making/judge-worst-case.ts';
 import { findMadeLookup } from '../making/made-lookup.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
@@ -63,6 +65,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     ...checkMarkets(records),
     ...checkSale(checked),
     await checkWeighed(context, records, checked),
+    ...(await checkWorstCase(context, records)),
     await checkLots(context, records),
     ...(await checkLabels(context, records)),
     checkSample(records),
@@ -127,6 +130,16 @@ async function checkWeighed(
     written,
   });
   return check('weighed', wrong === null, wrong ?? saying('check-weighed-kept'));
+}
+
+/** With every weighing as wrong as its scale may be: held until a named person decided. */
+async function checkWorstCase(context: Context, { head }: RunRecords): Promise<Check[]> {
+  const batch = await findBatch(context.storage.db, head.batch_id);
+  const worst = batch && (await judgeWorstCase(context, batch));
+  if (!worst) return [];
+  const detail = sayWorstCase(worst, say);
+  const isPassed = !worst.isHeld || worst.decided?.verdict === 'accepted';
+  return [worst.isHeld && isPassed ? toSee('worst', true, detail) : check('worst', isPassed, detail)];
 }
 
 /** Where there is no report at all, the check of the limits has said so. */

@@ -70,6 +70,7 @@ describe('the release', () => {
       'limits',
       'report',
       'weighed',
+      'worst',
       'lots',
       'label-GB',
       'label-NI',

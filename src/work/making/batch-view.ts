@@ -21,6 +21,7 @@ import { thingNotFound } from '../record.ts';
 import { buildScreens } from './batch-screens.ts';
 import { findCupTins } from './find-cup-tins.ts';
 import { judgeWeighed } from './judge-weighed.ts';
+import { judgeWorstCase } from './judge-worst-case.ts';
 import { placeOfDeviation } from './place-of-deviation.ts';
 import { viewStruck } from './struck-entries.ts';
 import { tellShares } from './tell-shares.ts';
@@ -67,6 +68,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     screens: standing.screens,
     struck: viewStruck({ screens, additions, stepRecords, strikes }),
     asWeighed: standing.asWeighed,
+    worstCase: await judgeWorstCase(context, head),
     deviations: deviations.map((row) => ({
       entryId: row.entry_id,
       screen: row.screen,

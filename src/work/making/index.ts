@@ -1,5 +1,6 @@
 import type { UseCases } from '../use-case.ts';
 import { abandonBatch } from './abandon-batch.ts';
+import { decideWorstCase } from './decide-worst-case.ts';
 import { finishBatch } from './finish-batch.ts';
 import { getBatch } from './get-batch.ts';
 import { getBatchSheet } from './get-batch-sheet.ts';
@@ -22,6 +23,7 @@ export const makingUseCases = {
   recordDeviation,
   finishBatch,
   abandonBatch,
+  decideWorstCase,
   getBatchSheet,
 } satisfies UseCases<
   | 'planBatch'
@@ -34,5 +36,6 @@ export const makingUseCases = {
   | 'recordDeviation'
   | 'finishBatch'
   | 'abandonBatch'
+  | 'decideWorstCase'
   | 'getBatchSheet'
 >;
