@@ -32,9 +32,10 @@ export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): L
       ...paper.facts.map(({ label, text }) => [say(label), say(text)] as const),
       [words.asOf, sayMoment(paper.asOf, timeZone)],
     ],
+    cautions: [words.notice],
     tables: [],
     sections: [...missingSection(paper, say), ...paper.chapters.map((one) => sectionOf(one, say))],
-    notes: [words.notice],
+    notes: [],
     footer: printWords.paper.footer(name, words.footer(title)),
     createdAt: paper.asOf,
   };

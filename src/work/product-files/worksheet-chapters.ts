@@ -20,6 +20,8 @@ export interface WorksheetData {
   readonly bases: readonly RevisionView[];
   readonly check: RevisionCheck;
   readonly points: readonly productFiles.PointOfDeparture[];
+  /** What each material does in it, as the files of its products say. */
+  readonly functions: ReadonlyMap<string, string>;
 }
 
 /** What is prepared for the assessor of one formula: nothing in it is an assessment. */
@@ -28,7 +30,7 @@ export function worksheetChapters(data: WorksheetData): Chapter[] {
   const type = exposureOfProductType(opened.details.productType);
   return [
     aboutChapter(data),
-    asChapter(compositionChapter(opened, new Map())),
+    asChapter(compositionChapter(opened, data.functions)),
     asChapter(productExposureChapter(type)),
     asChapter(substanceExposureChapter(opened, type, points)),
     waterChapter(opened),

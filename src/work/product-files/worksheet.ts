@@ -1,6 +1,6 @@
 import type { productFiles } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
-import { lastWrittenAt } from '../../storage/index.ts';
+import { findProductFile, lastWrittenAt, listProducts, type Reader } from '../../storage/index.ts';
 import { printWords } from '../../words/index.ts';
 import type { AskedContext } from '../context.ts';
 import { checkRevision } from '../formulas/check-revision.ts';
@@ -10,6 +10,7 @@ import type { UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { paintWritten } from './lay-out-written.ts';
 import { readPoints } from './points-of-departure.ts';
+import { readFileDetails } from './read-file-data.ts';
 import { type WorksheetData, worksheetChapters } from './worksheet-chapters.ts';
 import { entry } from './write-chapter.ts';
 import { plainName } from './zip-folder.ts';
@@ -37,6 +38,7 @@ export async function readWorksheet(context: AskedContext, id: string): Promise<
     bases: await viewRevisions(db, heads),
     check: check.value,
     points: await readPoints(db),
+    functions: await readFunctions(db, opened.value.formula.id),
   };
   const { name } = opened.value.formula;
   const { number } = revision.value;
@@ -61,6 +63,17 @@ export async function readWorksheet(context: AskedContext, id: string): Promise<
       chapters: worksheetChapters(data),
     },
   });
+}
+
+/** Written once in a product's file, and true of its formula. */
+async function readFunctions(db: Reader, formulaId: string): Promise<Map<string, string>> {
+  const functions = new Map<string, string>();
+  for (const { id, formula_id } of await listProducts(db)) {
+    if (formula_id !== formulaId) continue;
+    const file = readFileDetails((await findProductFile(db, id))?.details);
+    for (const { materialId, text } of file.functions) functions.set(materialId, text);
+  }
+  return functions;
 }
 
 export const getWorksheet: UseCase<'getWorksheet'> = async (context, { params: { id = '' } }) => {
