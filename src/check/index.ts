@@ -25,4 +25,5 @@ export { type LowWaterSaid, sayLowWater } from './say-low-water.ts';
 export { marketKeysOf } from './unknown-key.ts';
 export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';
+export { findLeastGrams, findWeighingErrors, type ScentBatch } from './weighing-errors.ts';
 export { type CertifiedLot, type CountingCertificate, withCertificate } from './with-certificate.ts';

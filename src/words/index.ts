@@ -19,6 +19,7 @@ export { morningWords } from './pages/morning.en-gb.ts';
 export { orderWords } from './pages/orders.en-gb.ts';
 export { productFileWords } from './pages/product-files.en-gb.ts';
 export { productWords } from './pages/products.en-gb.ts';
+export { scentWords } from './pages/scent.en-gb.ts';
 export { shelfWords } from './pages/shelf.en-gb.ts';
 export { partWords, shellWords } from './pages/shell.en-gb.ts';
 export { startWords } from './pages/start.en-gb.ts';
@@ -36,5 +37,6 @@ export {
   sayTime,
 } from './say-date.ts';
 export { sayDecimal, sayGrams, sayMoney, sayNumber } from './say-figure.ts';
+export { sayMarkets } from './say-markets.ts';
 export { type SpokenProblem, sayProblem } from './say-problem.ts';
 export { sayWhere } from './say-where.ts';

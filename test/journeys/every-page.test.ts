@@ -103,6 +103,7 @@ async function everyPath(server: RunningServer): Promise<string[]> {
     `/formulas/${mixture}`,
     `/formulas/${mixture}/recipe`,
     `/formulas/${mixture}/check`,
+    `/formulas/${mixture}/scent`,
     `/making/new?formula=${mixture}`,
     `/making/${made}`,
     `/making/${made}/fill`,

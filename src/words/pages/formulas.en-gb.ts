@@ -116,6 +116,7 @@ export const checkWords = {
   decidedBy: 'Decided by',
   percentFrom: (typical: string, most: string, from: string) =>
     typical === most ? `${most} % from ${from}` : `${most} % at the most, ${typical} % typical, from ${from}`,
+  shareOfLimit: (share: string) => `${share} % of what it may be`,
   ofLimit: (share: string, limit: string) => `${share} % of ${limit} %`,
   kinds: {
     law: 'law',

@@ -1,5 +1,5 @@
 import { useParams } from '@tanstack/react-router';
-import { formulaWords, productFileWords, sayDecimal, sayGrams } from '../../../words/index.ts';
+import { formulaWords, productFileWords, sayDecimal, sayGrams, scentWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -34,6 +34,9 @@ const FormulaView = ({ formula }: { readonly formula: Formula }) => (
           {formula.latest ? formulaWords.change : formulaWords.firstLine}
         </LinkButton>
         {formula.latest && <LinkButton to={`/formulas/${formula.id}/check`}>{formulaWords.check}</LinkButton>}
+        {formula.latest && formula.kind === 'mixture' && (
+          <LinkButton to={`/formulas/${formula.id}/scent`}>{scentWords.open}</LinkButton>
+        )}
         {formula.latest && (
           <LinkButton to={`/formulas/${formula.id}/worksheet`}>{productFileWords.worksheet.open}</LinkButton>
         )}

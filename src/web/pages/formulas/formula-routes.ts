@@ -30,6 +30,11 @@ export const formulaRoutes = [
   }),
   createRoute({
     getParentRoute,
+    path: '/formulas/$id/scent',
+    component: lazyRouteComponent(() => import('./scent-page.tsx'), 'ScentPage'),
+  }),
+  createRoute({
+    getParentRoute,
     path: '/formulas/$id/check',
     component: lazyRouteComponent(() => import('./check-page.tsx'), 'CheckPage'),
   }),
