@@ -56,7 +56,7 @@ describe('bad input', () => {
       { name: 'Sodium Hydroxide', percent: 1 },
       { name: 'Cera Alba', percent: 3 },
     ];
-    for (const market of ['EU', 'NI', 'GB']) {
+    for (const market of ['EU', 'NI', 'GB', 'US']) {
       const answer = limits.run({ ...butter, market, contributions });
       expect(limits.output.safeParse(answer.ok ? answer.value : undefined).success).toBe(true);
       const named = allergens.run({ market, use: 'rinse-off', firstSupplied: '2026-11-25', contributions });

@@ -78,6 +78,7 @@ export {
 } from './name-allergens.ts';
 export type { PartContents } from './part-bounds.ts';
 export type { BlendOil, Share } from './read-blend.ts';
+export { type FormulaShare, readLowWaterFacts } from './read-low-water-facts.ts';
 export { normaliseName, readNameHints } from './read-name.ts';
 export type {
   AllergenRow,
