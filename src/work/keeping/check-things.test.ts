@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildMakingBench, type MakingBench, reviseBase } from '../../../test/workshop/build-making.ts';
 import { buildOrder, nameWorkshop } from '../../../test/workshop/build-order.ts';
+import { writtenFile } from '../../../test/workshop/build-product-file.ts';
 import { plainIngredient } from '../../../test/workshop/build-stock.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import { checkUp as lookThrough } from '../../storage/index.ts';
@@ -19,6 +20,8 @@ beforeAll(async () => {
   await dropConstituents();
   await reviseBase(bench, shop, ['600', '400']);
   await changeOrder();
+  await writeFile();
+  await designLabels();
 });
 afterAll(() => bench.close());
 
@@ -37,6 +40,30 @@ async function changeOrder(): Promise<void> {
   ];
   await bench.get('saveOrder', { body: { id: orderId, version: 1, ...order, lines } });
   await bench.get('saveOrder', { body: { id: orderId, version: 2, ...order, lines: lines.slice(0, 1) } });
+}
+
+async function writeFile(): Promise<void> {
+  const params = { id: shop.product };
+  const write = (version: number | null, animalTesting: string) =>
+    bench.get('saveProductFile', { params, body: { version, details: writtenFile([], { animalTesting }) } });
+  await write(null, 'Nothing is said yet.');
+  await write(1, 'None.');
+  const point = { name: 'Linalool', milligramsPerKgDay: '10', route: 'oral' as const, source: 'Invented' };
+  const { id } = await bench.get('savePointOfDeparture', { body: { details: point } });
+  const details = { ...point, milligramsPerKgDay: '20' };
+  await bench.get('savePointOfDeparture', { body: { id, version: 1, details } });
+}
+
+async function designLabels(): Promise<void> {
+  const params = { id: shop.product };
+  const { details } = await bench.get('getLabelDesign', { params });
+  await bench.get('saveLabelDesign', { params, body: { version: null, details } });
+  await bench.get('saveLabelDesign', { params, body: { version: 1, details: { ...details, spare: 7 } } });
+  const geometry = {
+    ...{ pageWidthMm: 210, pageHeightMm: 297, columns: 3, rows: 4, leftMm: 10, topMm: 10 },
+    ...{ pitchAcrossMm: 64, pitchDownMm: 64, label: { shape: 'round' as const, diameterMm: 60 } },
+  };
+  await bench.get('saveLabelSheet', { body: { details: { name: 'Round sixties', geometry } } });
 }
 
 const wrong = async (): Promise<readonly string[]> =>
@@ -95,6 +122,22 @@ const CHANGES: readonly (readonly [statement: string, says: RegExp])[] = [
   [
     "update customer_order set wanted_by = '2026-12-28'",
     /^customer_order \S+ \(101\) of .*\(order-changed\) was changed$/,
+  ],
+  [
+    "update product_file set details = replace(details, 'None.', 'Some.')",
+    /^product_file \S+ of .*\(product-file-written\) was changed$/,
+  ],
+  [
+    'update point_of_departure set details = replace(details, \'"20"\', \'"2000"\')',
+    /^point_of_departure \S+ \(Linalool\) of .*\(point-of-departure-changed\) was changed$/,
+  ],
+  [
+    `update label_design set details = replace(details, '"spare":7', '"spare":9')`,
+    /^label_design \S+ of .* was changed$/,
+  ],
+  [
+    `update label_sheet set details = replace(details, '"columns":3', '"columns":2')`,
+    /^label_sheet \S+ \(Round sixties\) of .* was changed$/,
   ],
   ['update order_line set units = 30 where units = 3', /^order_line \S+ of .*\(order-changed\) was changed$/],
 ];
