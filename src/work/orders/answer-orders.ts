@@ -3,6 +3,7 @@ import type { orders } from '../../contract/index.ts';
 import { done, type Problem, problem, refused } from '../../core/problem.ts';
 import { findOrder, listOrders as readOrders } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { readAtOnce } from '../read-at-once.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
@@ -16,20 +17,22 @@ type Wish = RequestOf<'previewPromise'>['body'];
 type AnsweredOrder = z.output<typeof orders.orderView> & { promise: PromiseView };
 
 /** One order and the answer to it, with all the others that are open competing for the same tins. */
-export const getOrder: UseCase<'getOrder'> = async (context, { params: { id = '' } }) => {
-  const { db } = context.storage;
-  const row = await findOrder(db, id);
-  const [view] = row ? await viewOrders(db, [row]) : [];
-  if (!view) return refused(thingNotFound('id', id));
-  const [answered] = await answer(context, [view]);
-  return answered ? done(answered) : refused(thingNotFound('id', id));
-};
+export const getOrder: UseCase<'getOrder'> = (asked, { params: { id = '' } }) =>
+  readAtOnce(asked, async (context) => {
+    const { db } = context.storage;
+    const row = await findOrder(db, id);
+    const [view] = row ? await viewOrders(db, [row]) : [];
+    if (!view) return refused(thingNotFound('id', id));
+    const [answered] = await answer(context, [view]);
+    return answered ? done(answered) : refused(thingNotFound('id', id));
+  });
 
 /** Every order, the next promised first. The shelf is read once, however many there are. */
-export const listOrders: UseCase<'listOrders'> = async (context) => {
-  const { db } = context.storage;
-  return done(await answer(context, await viewOrders(db, await readOrders(db))));
-};
+export const listOrders: UseCase<'listOrders'> = (asked) =>
+  readAtOnce(asked, async (context) => {
+    const { db } = context.storage;
+    return done(await answer(context, await viewOrders(db, await readOrders(db))));
+  });
 
 async function answer(context: Context, views: readonly OrderView[]): Promise<AnsweredOrder[]> {
   const isOver = (view: OrderView) => view.state === 'sent' || view.state === 'cancelled';
@@ -58,7 +61,10 @@ const overPromise = ({ state }: OrderView): PromiseView => ({
  * The answer before an order is entered or changed: it stands after the orders that were promised for the same day or
  * an earlier one, and says which of the later ones it makes late. A changed order (orderId) takes its own place.
  */
-export const previewPromise: UseCase<'previewPromise'> = async (context, { body: wish }) => {
+export const previewPromise: UseCase<'previewPromise'> = (asked, { body }) =>
+  readAtOnce(asked, (context) => preview(context, body));
+
+async function preview(context: Context, wish: Wish): ReturnType<UseCase<'previewPromise'>> {
   const { db } = context.storage;
   const book = await readOrderBook(context);
   const row = wish.orderId === undefined ? undefined : await findOrder(db, wish.orderId);
@@ -76,7 +82,7 @@ export const previewPromise: UseCase<'previewPromise'> = async (context, { body:
     promised?.answer === 'yes' || promised?.answer === 'if-ordered';
   const late = others.filter(({ id }) => isInTime(without.get(id)) && !isInTime(answers.get(id)));
   return done({ ...promise, makesLate: late.map(({ number }) => number).sort((one, other) => one - other) });
-};
+}
 
 function whyNotAsked(book: OrderBook, { lines, orderId }: Wish, isThere: boolean): Problem[] {
   const problems = orderId === undefined || isThere ? [] : [thingNotFound('orderId', orderId)];
