@@ -73,6 +73,8 @@ export const lot = z.object({
   unit: f.unit,
   /** On every place but retained samples. */
   onHand: z.string(),
+  /** Where something of it stands, retained samples too. */
+  placeIds: z.array(f.id),
   /** Promised to orders already (pieces); '0' for the rest. */
   reserved: z.string(),
   status: lotStatus,

@@ -22,6 +22,7 @@ export const viewLot = (lot: LotAtHand, today: string, kept: number): LotView =>
   itemName: lot.item_name,
   unit: lot.unit as LotView['unit'],
   onHand: amountText(lot.on_hand, lot.unit),
+  placeIds: lot.places.map((place) => place.place_id),
   reserved: amountText(kept, lot.unit),
   status: lot.status as LotView['status'],
   statusReason: lot.status_reason,

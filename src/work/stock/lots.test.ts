@@ -27,6 +27,7 @@ describe('the opening count', () => {
     expect(lot).toMatchObject({
       number: 'L-0001',
       onHand: '1149.95',
+      placeIds: [bench.places.shelf],
       status: 'released',
       foundAtOpening: true,
       supplier: '',
