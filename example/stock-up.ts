@@ -1,3 +1,5 @@
+import type { z } from 'zod';
+import type { certificates } from '../src/contract/index.ts';
 import type { BenchHand } from './bench-hand.ts';
 import { type ExampleMaterial, INGREDIENTS, PACKAGING } from './workshop-data.ts';
 
@@ -110,6 +112,12 @@ export async function countTheShelf(hand: BenchHand, goods: Goods): Promise<void
   }
 }
 
+interface Certificate {
+  readonly reference: string;
+  readonly datedOn: null;
+  readonly details: z.input<typeof certificates.certificateInput>;
+}
+
 interface Delivery {
   readonly key: string;
   readonly quantity: string;
@@ -135,10 +143,40 @@ const DELIVERIES: readonly Delivery[] = [
   { key: 'label60', quantity: '80', paid: '8.40', lot: 'TR-P6-07', endsIn: null },
 ];
 
+/** Two lots came with a paper of their own, invented like everything here; one of them is for another IFRA category. */
+const CERTIFICATES: Readonly<Record<string, Certificate>> = {
+  'SS-23B': {
+    reference: 'SS-23B certificate of analysis',
+    datedOn: null,
+    details: {
+      constituents: [
+        { name: 'Linalool', cas: '78-70-6', typicalPercent: '31.4' },
+        { name: 'Geraniol', cas: '106-24-1', typicalPercent: '0.3' },
+      ],
+      isComplete: false,
+      peroxide: { mmolPerLitre: '3.8' },
+      ifra: [
+        { category: '5A', edition: '51', mostPercent: '20' },
+        { category: '5C', edition: '51', mostPercent: '20' },
+      ],
+    },
+  },
+  'SS-24C': {
+    reference: 'SS-24C certificate of analysis',
+    datedOn: null,
+    details: {
+      constituents: [{ name: 'Limonene', cas: '5989-27-5', leastPercent: '93.8', mostPercent: '95.1' }],
+      isComplete: false,
+      peroxide: { mmolPerLitre: '6.2' },
+      ifra: [{ category: '4', edition: '51', mostPercent: '30' }],
+    },
+  },
+};
+
 /** Goods bought since, received and accepted; one tub still waits in quarantine. */
 export async function takeGoodsIn(hand: BenchHand, goods: Goods): Promise<void> {
   for (const { key, quantity, paid, lot, endsIn } of DELIVERIES) {
-    await hand.write('receiveGoods', {
+    const { id } = await hand.write('receiveGoods', {
       materialId: idOf(goods, key),
       supplierLot: lot,
       bestBefore: endsIn === null ? null : hand.dateIn(endsIn),
@@ -148,6 +186,8 @@ export async function takeGoodsIn(hand: BenchHand, goods: Goods): Promise<void> 
       accept: true,
       reason: '',
     });
+    const certificate = CERTIFICATES[lot];
+    if (certificate) await hand.write('saveLotCertificate', certificate, { id });
   }
 }
 

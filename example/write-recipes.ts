@@ -24,9 +24,18 @@ interface Recipe {
   readonly steps: readonly Step[];
   readonly setting?: { least: number; most: number };
   readonly keepMonths?: number;
+  /** Used on the hands besides. */
+  readonly isForHands?: boolean;
 }
 
 const HOT = 'Hot fat burns. Stay with it, keep water away and a lid at hand.';
+
+const HANDS = {
+  use: 'leave-on',
+  category: '5C',
+  bodyPart: 'hand',
+  productType: 'hand-cream',
+} as const;
 
 async function saveDetails(hand: BenchHand, formulaId: string, recipe: Recipe): Promise<string> {
   const revision = await hand.write(
@@ -38,6 +47,7 @@ async function saveDetails(hand: BenchHand, formulaId: string, recipe: Recipe): 
         category: '5A',
         bodyPart: 'body',
         productType: 'body-lotion',
+        alsoUsedAs: recipe.isForHands ? [HANDS] : [],
         minAgeMonths: null,
         standing: 'for-sale',
         note: '',
@@ -121,6 +131,7 @@ export async function writeRecipes(hand: BenchHand, goods: Goods): Promise<Recip
   const lavender = await formula(hand, 'Lavender butter', 'LB', 'mixture', {
     lines: [['Whip', 'formula', base, '991'], material('Whip', 'lavender', '9')],
     steps: whip,
+    isForHands: true,
   });
   const balm = await formula(hand, 'Peppermint foot balm', 'FB', 'mixture', {
     lines: [

@@ -15,6 +15,7 @@ export { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts
 export { labelWords } from './pages/labels.en-gb.ts';
 export { makingWords } from './pages/making.en-gb.ts';
 export { materialWords } from './pages/materials.en-gb.ts';
+export { memoryWords } from './pages/memory.en-gb.ts';
 export { morningWords } from './pages/morning.en-gb.ts';
 export { orderWords } from './pages/orders.en-gb.ts';
 export { productFileWords } from './pages/product-files.en-gb.ts';
@@ -25,6 +26,7 @@ export { partWords, shellWords } from './pages/shell.en-gb.ts';
 export { startWords } from './pages/start.en-gb.ts';
 export { termWords } from './pages/terms.en-gb.ts';
 export { workshopWords } from './pages/workshop.en-gb.ts';
+export { worstCaseWords } from './pages/worst-case.en-gb.ts';
 export { printWords } from './print.en-gb.ts';
 export { type SayingData, type SayOptions, say } from './say.ts';
 export {

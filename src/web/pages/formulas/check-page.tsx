@@ -15,7 +15,9 @@ import styles from './check.module.css';
 import type { Check } from './check.ts';
 import { CheckMarkets } from './check-markets.tsx';
 import type { Formula } from './formula.ts';
+import { WriteToSupplier } from './letters-dialog.tsx';
 import { LimitTable } from './limit-table.tsx';
+import { MemoryCard } from './memory-card.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
 import { ReportLink } from './report-link.tsx';
@@ -55,7 +57,12 @@ function CheckOf({ formula, revision }: Props) {
             title={checkWords.title(formula.name)}
             says={<Sentence saying={check.sentence} />}
             soft={live?.ok ? checkWords.asTyped : checkWords.soft(revision.number)}
-            actions={<LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>}
+            actions={
+              <>
+                <LinkButton to={`/formulas/${formula.id}`}>{formula.name}</LinkButton>
+                <WriteToSupplier of="formula" id={revision.id} />
+              </>
+            }
           >
             <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
             {live && !live.ok && <TriedProblems problems={live.problems} />}
@@ -136,6 +143,7 @@ const CheckView = ({ check, formulaId, isTyped, children }: ViewProps) => (
         <Origins origins={check.origins} />
         <p className="soft small">{answerWords.traces}</p>
       </Card>
+      <MemoryCard check={check} />
       <OpenQuestions check={check} isTyped={isTyped} />
       <p className="soft small">{checkWords.advice}</p>
     </div>

@@ -1,10 +1,12 @@
 import { formulaWords } from '../../../words/index.ts';
+import { CheckBoxes } from '../../parts/check-boxes.tsx';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { BODY_PARTS, CATEGORIES, PRODUCT_TYPES, STANDINGS, USES } from './judged-choices.ts';
+import { chosenUses, OTHER_USE_CHOICES, withChosen } from './other-uses.ts';
 import type { RecipeDraft } from './recipe-draft.ts';
 
 interface Props {
@@ -62,6 +64,12 @@ export const JudgedFields = ({ draft, set, isBase }: Props) => (
         isOptional
       />
     </SideBySide>
+    <CheckBoxes
+      title={formulaWords.otherUsesTitle}
+      choices={OTHER_USE_CHOICES}
+      chosen={chosenUses(draft.alsoUsedAs)}
+      onChange={(chosen) => set('alsoUsedAs')(withChosen(draft.alsoUsedAs, chosen))}
+    />
     {isBase && (
       <SideBySide>
         <Field

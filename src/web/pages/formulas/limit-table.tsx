@@ -177,6 +177,7 @@ const DecidedBy = ({ row }: { readonly row: Verdict }) => (
     {row.kind ? checkWords.kinds[row.kind] : checkWords.verdicts.unknown}
     {row.edition !== null && `, ${checkWords.edition(row.edition)}`}
     {row.entry !== null && `, ${checkWords.entry(row.entry)}`}
+    {row.forUse !== null && ` · ${row.forUse}`}
     {row.confidence === 'memory' && (
       <>
         <br />

@@ -30,6 +30,7 @@ export interface RecipeDraft {
   readonly category: string;
   readonly bodyPart: string;
   readonly productType: string;
+  readonly alsoUsedAs: NonNullable<Details['alsoUsedAs']>;
   readonly minAgeMonths: string;
   readonly standing: Details['standing'];
   readonly settingLeast: string;
@@ -92,6 +93,7 @@ export function draftOf(formula: Formula): RecipeDraft {
     category: details?.category ?? '5A',
     bodyPart: details?.bodyPart ?? 'body',
     productType: details?.productType ?? 'body-lotion',
+    alsoUsedAs: details?.alsoUsedAs ?? [],
     minAgeMonths: details?.minAgeMonths?.toString() ?? '',
     standing: details?.standing ?? 'trial',
     settingLeast: details?.settingHours?.least.toString() ?? '',
@@ -112,6 +114,7 @@ export function detailsOf(draft: RecipeDraft): Details {
     category: draft.category,
     bodyPart: draft.bodyPart,
     productType: draft.productType,
+    alsoUsedAs: draft.alsoUsedAs,
     minAgeMonths: wholeOrNull(draft.minAgeMonths),
     standing: draft.standing,
     settingHours:

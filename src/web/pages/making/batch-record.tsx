@@ -16,6 +16,7 @@ import type { Batch } from './batch.ts';
 import { nameOf } from './bench.tsx';
 import { sayEntered } from './step-done.tsx';
 import { StruckEntry } from './struck-entries.tsx';
+import { WorstCase } from './worst-case.tsx';
 
 /** What was made, with what it needs next: a word that it is firm, or tins. */
 export function BatchRecord({ batch }: { readonly batch: Batch }) {
@@ -66,6 +67,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
     >
       <Problems problems={firm.problems} />
       <AsWeighed batch={batch} />
+      <WorstCase batch={batch} />
       {!isBase && (
         <Card title={makingWords.runs} isFlush>
           <List rows={batch.runs} keyOf={(run) => run.id} empty={makingWords.noRuns}>

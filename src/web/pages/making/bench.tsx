@@ -12,6 +12,7 @@ import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
 import { FinishScreen } from './finish-screen.tsx';
 import { StepScreen } from './step-screen.tsx';
+import { WorstCase } from './worst-case.tsx';
 
 const firstOpen = (screens: readonly Screen[]): number => {
   const index = screens.findIndex((screen) => screen.done === null);
@@ -42,6 +43,7 @@ export function Bench({ batch }: { readonly batch: Batch }) {
         <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
       </PageHeading>
       <AsWeighed batch={batch} />
+      {screen === undefined && <WorstCase batch={batch} />}
       {screen === undefined && <FinishScreen batch={batch} />}
       {screen?.kind === 'addition' && (
         <AdditionScreen

@@ -5,6 +5,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
+import { WriteToSupplier } from '../formulas/letters-dialog.tsx';
 import { findGaps } from './find-gaps.ts';
 import { MaterialEditor } from './material-editor.tsx';
 
@@ -18,7 +19,12 @@ export function MaterialPage() {
           above={materialWords.title}
           says={material.details.name}
           soft={<Gaps gaps={findGaps(material.details)} />}
-          actions={<LinkButton to={`/shelf/receive/${id}`}>{materialWords.form.receive}</LinkButton>}
+          actions={
+            <>
+              <LinkButton to={`/shelf/receive/${id}`}>{materialWords.form.receive}</LinkButton>
+              {material.details.kind === 'ingredient' && <WriteToSupplier of="material" id={id} />}
+            </>
+          }
           isNarrow
         >
           <MaterialEditor first={material.details} material={material} />

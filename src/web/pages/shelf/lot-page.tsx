@@ -7,6 +7,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useParam } from '../../shell/use-param.ts';
 import { sayRange } from '../../show/say-range.ts';
+import { CertificateCard } from './certificate-card.tsx';
 import { LotActions } from './lot-actions.tsx';
 import { LotFactsList } from './lot-facts-list.tsx';
 import { lotInWords } from './lot-in-words.ts';
@@ -42,6 +43,7 @@ const LotView = ({ detail }: { readonly detail: LotDetail }) => (
     actions={<LotActions detail={detail} />}
   >
     <LotFactsList detail={detail} />
+    {detail.lot.itemKind === 'material' && detail.lot.unit === 'g' && <CertificateCard lot={detail.lot} />}
     <Card title={words.movements} isFlush={detail.movements.length > 0}>
       <LotMovements movements={detail.movements} />
     </Card>

@@ -1,0 +1,24 @@
+const things = (count: number): string => (count === 1 ? 'One thing' : `${count} things`);
+
+/** What of a check hangs on memory, and letters to suppliers. */
+export const memoryWords = {
+  title: 'What hangs on memory',
+  says: (firm: number, hangs: number, unknown: number): string =>
+    hangs + unknown === 0
+      ? 'Nothing hangs on a remembered figure.'
+      : `${things(hangs)} would change if a remembered figure were wrong, ${unknown === 0 ? 'nothing is not known' : `${unknown} ${unknown === 1 ? 'is' : 'are'} not known`}, ${firm} ${firm === 1 ? 'holds' : 'hold'} even so.`,
+  hangs: 'Hangs on a remembered figure',
+  unknown: 'Not known',
+  firm: 'Firmly within',
+  group: (title: string, count: number): string => `${title}: ${count}`,
+  defined:
+    'A remembered figure counts as wrong by up to half: what lies above half of its limit, or of the threshold at which it is named, hangs on it.',
+  write: 'Write to supplier',
+  close: 'Close',
+  reading: 'Writing …',
+  nothingToAsk: 'Nothing is open or only remembered that a supplier could answer.',
+  copy: 'Copy the letter',
+  copied: 'Copied.',
+  notCopied: 'The browser does not let the page copy: mark the text and copy it yourself.',
+  print: 'Print the letter',
+} as const;
