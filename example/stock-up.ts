@@ -146,7 +146,7 @@ const DELIVERIES: readonly Delivery[] = [
 /** Two lots came with a paper of their own, invented like everything here; one of them is for another IFRA category. */
 const CERTIFICATES: Readonly<Record<string, Certificate>> = {
   'SS-23B': {
-    reference: 'SS-23B certificate of analysis',
+    reference: 'SS-23B/26',
     datedOn: null,
     details: {
       constituents: [
@@ -162,7 +162,7 @@ const CERTIFICATES: Readonly<Record<string, Certificate>> = {
     },
   },
   'SS-24C': {
-    reference: 'SS-24C certificate of analysis',
+    reference: 'SS-24C/26',
     datedOn: null,
     details: {
       constituents: [{ name: 'Limonene', cas: '5989-27-5', leastPercent: '93.8', mostPercent: '95.1' }],

@@ -1,7 +1,6 @@
 /** Certificates of lots, and letters to suppliers. */
 export const certificateWords = {
   title: 'Certificate of this lot',
-  none: 'No certificate entered',
   enter: 'Enter a certificate',
   correct: 'Enter a newer one',
   dialogTitle: (lot: string) => `Certificate of lot ${lot}`,
@@ -41,12 +40,11 @@ export const certificateWords = {
   keepsFile: (name: string) => `${name} is the file of this one too`,
   save: 'Enter it',
   earlier: 'Entered before',
-  enteredBy: (by: string) => `entered by ${by}`,
-  counts: 'counts',
+  enteredBy: (by: string) => `Entered by ${by}`,
   replaced: 'replaced by a newer one',
   openFile: 'Open the paper',
-  complete: 'lists everything',
-  partial: 'lists a part',
+  complete: 'Lists everything',
+  partial: 'Lists a part',
   range: (least: string, most: string) => `${least} to ${most} %`,
   exactly: (percent: string) => `${percent} %`,
   peroxideIs: (value: string, on: string) => `${value} mmol/l${on === '' ? '' : `, measured on ${on}`}`,
