@@ -3,6 +3,7 @@ import { benchFullChecks } from './check-rate.ts';
 import { benchMakingEntry } from './entry-time.ts';
 import { benchJourneyMemory } from './journey-memory.ts';
 import { benchKeystroke } from './keystroke-time.ts';
+import { benchLabelPdf } from './label-pdf.ts';
 import { emptyLoopRate, type Figure, round3 } from './measure.ts';
 import { inFolder } from './running-program.ts';
 import { benchStart } from './start-time.ts';
@@ -25,6 +26,7 @@ async function runAll(): Promise<readonly Figure[]> {
     () => [baseline(), benchFullChecks()],
     benchMakingEntry,
     benchTrace,
+    benchLabelPdf,
     benchLaidOutWorkshop,
     benchKeystroke,
   ];

@@ -6,7 +6,7 @@ import { countTests } from './count-tests.mjs';
 import { checkNode, installPackages, runs } from './prepare.mjs';
 
 /** Programs that tests run, with the Debian package of each. */
-const PROGRAMS = { chromium: 'chromium', pdftoppm: 'poppler-utils' };
+const PROGRAMS = { chromium: 'chromium', pdftoppm: 'poppler-utils', zbarimg: 'zbar-tools' };
 /** A browser that goes by another name. */
 const OTHERWISE = { chromium: () => process.env.CHROMIUM !== undefined || isHere('chromium-browser') };
 

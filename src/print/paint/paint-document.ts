@@ -16,7 +16,7 @@ export async function paintDocument(document: PrintDocument, createdAt: string):
   const bytes = collectBytes(pdf);
   for (const weight of weights) pdf.registerFont(weight, readFontFile(weight));
   const elements = addStructure(pdf, document.structure);
-  const kept: Kept = { images: await keepImages(pdf, document), forms: new Map() };
+  const kept: Kept = { images: await keepImages(pdf, document), texts: new Map(), forms: new Map() };
   for (const page of document.pages) paintPage(pdf, page, elements, kept);
   elements.get(document.structure)?.end();
   pdf.end();

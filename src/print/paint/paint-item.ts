@@ -4,30 +4,25 @@ import {
   type PlacedImage,
   type PlacedPath,
   type PlacedRule,
-  type PlacedText,
   toneColour,
 } from '../layout/index.ts';
 import type { KeptImages } from './keep-images.ts';
+import { type KeptTexts, paintText } from './paint-text.ts';
 import { type Pdf, POINTS_PER_MM, points } from './pdf.ts';
 
 /** What stands in the file once and is drawn in many places. */
 export interface Kept {
   readonly images: KeptImages;
+  readonly texts: KeptTexts;
   readonly forms: Map<PlacedBoxes['boxes'], { readonly label: string; readonly form: unknown }>;
 }
 
 export function paintItem(pdf: Pdf, item: Placed, kept: Kept): void {
-  if (item.kind === 'text') paintText(pdf, item);
+  if (item.kind === 'text') paintText(pdf, item, kept.texts);
   else if (item.kind === 'rule') paintRule(pdf, item);
   else if (item.kind === 'path') paintPath(pdf, item);
   else if (item.kind === 'boxes') paintBoxes(pdf, item, kept);
   else paintImage(pdf, item, kept);
-}
-
-function paintText(pdf: Pdf, item: PlacedText): void {
-  const text = item.hasSpaceAfter ? `${item.text} ` : item.text;
-  pdf.font(item.weight, points(item.sizeMm)).fillColor(toneColour[item.tone]);
-  pdf.text(text, points(item.xMm), points(item.baselineMm), { lineBreak: false, baseline: 'alphabetic' });
 }
 
 function paintRule(pdf: Pdf, { fromMm: [x1, y1], toMm: [x2, y2], thicknessMm, tone }: PlacedRule): void {
