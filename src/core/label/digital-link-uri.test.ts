@@ -39,9 +39,9 @@ describe('buildDigitalLinkUri', () => {
     const characters = [...`!"%&'()*+,-./0123456789:;<=>?ABYZ_abyz`];
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom(...characters), minLength: 1, maxLength: 20 }), (lot) => {
+        // Dots alone are refused: whoever reads an address takes them for a step up.
+        fc.pre(!/^\.{1,2}$/.test(lot));
         const { pathname, searchParams } = new URL(uriOf({ lot }));
-        // A dot segment alone would be eaten by whoever reads the address; all others come back.
-        if (/^\.{1,2}$/.test(lot)) return;
         expect(decodeURIComponent(pathname.split('/')[4] ?? '')).toBe(lot);
         expect(searchParams.get('17')).toBe('261231');
       }),

@@ -1,6 +1,6 @@
-import { Temporal } from 'temporal-polyfill';
 import { done, type Problem, problem, type Result } from '../problem.ts';
 import { readGtin } from './gtin.ts';
+import { isCalendarDate } from './is-calendar-date.ts';
 
 export interface DigitalLinkQuestion {
   /** The maker's own, such as `larkfold.example`; a path of its own may follow. */
@@ -48,15 +48,7 @@ export function buildDigitalLinkUri(question: DigitalLinkQuestion): Result<strin
 }
 
 /** The six digits of the identifier stand for 49 years back to 50 ahead; a label's date lies well inside 2000 to 2099. */
-function isDate(text: string): boolean {
-  if (!/^20\d\d-\d\d-\d\d$/.test(text)) return false;
-  try {
-    return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString() === text;
-  } catch (mistake) {
-    if (mistake instanceof RangeError) return false;
-    throw mistake;
-  }
-}
+const isDate = (text: string): boolean => text.startsWith('20') && isCalendarDate(text);
 
 /** encodeURIComponent leaves ! ' ( ) * as they are, which RFC 3986 reserves. */
 const encodeValue = (text: string): string =>

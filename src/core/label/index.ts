@@ -9,6 +9,7 @@ export { buildDigitalLinkUri, type DigitalLinkQuestion } from './digital-link-ur
 export { durabilityFigures } from './durability-figures.ts';
 export { gtinCheckDigit, readGtin } from './gtin.ts';
 export { buildInHouseCode } from './in-house-code.ts';
+export { isCalendarDate } from './is-calendar-date.ts';
 export type {
   ElementLaw,
   LabelElement,

@@ -1,4 +1,4 @@
-import { sayUsNetWeight } from '../../core/label/index.ts';
+import { isCalendarDate, sayUsNetWeight } from '../../core/label/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import { exact } from '../../core/quantity/index.ts';
 import { labelPrintWords } from '../../words/index.ts';
@@ -104,8 +104,9 @@ function checkMonths({ openedMonths }: LabelWording): Problem[] {
 
 function checkDate({ durability }: LabelWording): Problem[] {
   if (durability === undefined) return [];
-  const isDate = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(durability.date);
-  return isDate ? [] : [problem('link-date-wrong', 'durability.date', { found: durability.date })];
+  return isCalendarDate(durability.date)
+    ? []
+    : [problem('link-date-wrong', 'durability.date', { found: durability.date })];
 }
 
 function checkContent({ market }: LabelDesign, { content }: LabelWording): Problem[] {

@@ -50,7 +50,7 @@ function lackOf(plan: FacePlan, failure: FlowFailure, names: RoomNames, faces: F
   const isWord = failure.wordMm !== undefined && size.shape === 'rectangle';
   const measure = isWord ? 'width' : size.shape === 'round' ? 'diameter' : 'height';
   const found = isWord ? widthOf(size) : heightOf(size);
-  const allowed = isWord ? widthForWord(plan, failure.wordMm ?? 0) : smallestThatFits(plan, faces);
+  const allowed = isWord ? found + widthLack(failure) : smallestThatFits(plan, faces);
   const parameters = { element: names.element(failure.element), piece: names.piece, measure };
   if (allowed === null) return problem('label-room-nowhere', failure.element, { found, parameters });
   const lackMm = Math.round((allowed - found) * 10) / 10;
@@ -61,29 +61,24 @@ function lackOf(plan: FacePlan, failure: FlowFailure, names: RoomNames, faces: F
   });
 }
 
-function widthForWord(plan: FacePlan, wordMm: number): number {
-  const region = plan.regionOf(plan.size, plan.stepCount - 1);
-  const widestMm = 'ok' in region ? 0 : region.widestMm;
-  return roundUp(widthOf(plan.size) + wordMm - widestMm);
-}
+/** In tenths of a millimetre, upwards. */
+const widthLack = ({ wordMm = 0, roomMm = 0 }: FlowFailure): number =>
+  Math.ceil((wordMm - roomMm) * 10 - 1e-6) / 10;
 
-/** Smallest diameter, or height at the given width, in tenths of a millimetre upwards. */
+/** Smallest diameter, or height at the given width, in tenths of a millimetre: what is asked for must be enough. */
 function smallestThatFits(plan: FacePlan, faces: Faces): number | null {
-  const fits = (sizeMm: number): boolean =>
-    tryStep(plan, plan.stepCount - 1, withHeight(plan.size, sizeMm), faces).ok;
-  if (!fits(LARGEST_TRIED_MM)) return null;
-  let tooSmall = heightOf(plan.size);
-  let enough = LARGEST_TRIED_MM;
-  while (enough - tooSmall > 0.05) {
-    const middle = (tooSmall + enough) / 2;
+  const fits = (tenths: number): boolean =>
+    tryStep(plan, plan.stepCount - 1, withHeight(plan.size, tenths / 10), faces).ok;
+  let enough = LARGEST_TRIED_MM * 10;
+  if (!fits(enough)) return null;
+  let tooSmall = Math.floor(heightOf(plan.size) * 10);
+  while (enough - tooSmall > 1) {
+    const middle = Math.floor((tooSmall + enough) / 2);
     if (fits(middle)) enough = middle;
     else tooSmall = middle;
   }
-  return roundUp(enough);
+  return enough / 10;
 }
 
 const withHeight = (size: FaceSize, sizeMm: number): FaceSize =>
   size.shape === 'round' ? { ...size, diameterMm: sizeMm } : { ...size, heightMm: sizeMm };
-
-/** What is asked for must be enough. */
-const roundUp = (mm: number): number => Math.ceil(mm * 10 - 1e-6) / 10;

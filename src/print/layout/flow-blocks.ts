@@ -19,6 +19,8 @@ export interface FlowFailure {
   readonly element: string;
   /** Set where one word is wider than the region anywhere. */
   readonly wordMm?: number;
+  /** What there would be for it, then. */
+  readonly roomMm?: number;
 }
 
 /** Sets blocks one under the other from a height downwards; stops at the first that finds no room. */
@@ -58,7 +60,7 @@ function flowSigned(
   const { element, content, sizeMm, leadMm } = block;
   const line = setLine(content.lines.flat(), sizeMm, faces);
   const widthMm = leadMm + line.widthMm;
-  if (widthMm > region.widestMm) return { ok: false, element, wordMm: widthMm };
+  if (widthMm > region.widestMm) return { ok: false, element, wordMm: widthMm, roomMm: region.widestMm };
   for (let baselineMm = fromMm + content.aboveEm * sizeMm; ; baselineMm += SLIDE_MM) {
     const endMm = baselineMm + content.belowEm * sizeMm;
     if (endMm > region.bottomMm + SLIDE_MM) return { ok: false, element };
@@ -172,7 +174,7 @@ function findRoom(
 ): Room | FlowFailure {
   const { element, sizeMm, content } = block;
   const wordMm = setLine(tokens.slice(start, start + 1), sizeMm, faces).widthMm;
-  if (wordMm > region.widestMm) return { ok: false, element, wordMm };
+  if (wordMm > region.widestMm) return { ok: false, element, wordMm, roomMm: region.widestMm };
   if (wordMm > capMm) return { ok: false, element };
   for (let baselineMm = fromBaselineMm; ; baselineMm += SLIDE_MM) {
     const reach = region.reachOf(

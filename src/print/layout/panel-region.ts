@@ -29,10 +29,16 @@ export function furnish(panel: Panel, size: FaceSize, step: number, faces: Faces
   const [first] = panel.row;
   if (first === undefined) return { ok: true, region: above, items: footItems, boxes: [] };
   const box = rowBox(panel, size, whole, bottomMm);
-  if (box === null) return { ok: false, element: first.element };
+  if (box === null) return noRoom(panel, whole, first.element);
   const region = size.shape === 'round' ? cutBelow(above, box.top - GAP_MM) : cutCorner(above, box);
   const items = [...footItems, ...placeRow(panel.row, box.left, box.bottom)];
   return { ok: true, region, items, boxes: [box] };
+}
+
+/** A row that is wider than the panel lacks width, not height. */
+function noRoom({ row }: Panel, { widestMm }: Region, element: string): FlowFailure {
+  const wordMm = rowWidthMm(row);
+  return wordMm > widestMm ? { ok: false, element, wordMm, roomMm: widestMm } : { ok: false, element };
 }
 
 /** In a circle as high as allowed, since it narrows downwards; else on the lower edge. */
