@@ -115,7 +115,7 @@ export const checkWords = {
       : `Judged for where its products are sold: ${products.join(', ')}.`,
   lookAt: 'Which market to look at',
   whereSold: (markets: string) => `where it is sold (${markets})`,
-  allMarkets: 'all three',
+  allMarkets: 'Great Britain, Northern Ireland and EU',
   enterReport: 'Enter the report',
   toReports: 'To the reports',
   limits: 'Limits, the closest first',
