@@ -1,6 +1,7 @@
 import { must } from '../src/core/problem.ts';
 import { type Context, openDoors } from '../src/work/index.ts';
 import { benchHand } from './bench-hand.ts';
+import { designLabels } from './design-labels.ts';
 import { makeAndFill, makeBase } from './make-and-fill.ts';
 import { addProducts, cancelOne, enterOrders, sendOrder } from './sell.ts';
 import { addMaterials, countTheShelf, holdOneTub, takeGoodsIn } from './stock-up.ts';
@@ -31,6 +32,7 @@ export async function buildExample(context: Context): Promise<void> {
   await enterReports(hand, goods, recipes);
   await decideUnknowns(hand, recipes);
   const products = await addProducts(hand, goods, recipes);
+  await designLabels(hand, products.lavender);
   const customers = new Map<string, string>();
   for (const { key, name, address } of CUSTOMERS)
     customers.set(key, (await hand.write('saveCustomer', { name, address })).id);

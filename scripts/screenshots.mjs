@@ -47,11 +47,22 @@ async function startExample(folder) {
 
 /** Every page, with the things of the example that it is about. */
 async function pages() {
-  const [orders, formulas, batches, runs, shelf, workshop, reports, complaints] = await Promise.all(
-    ['orders', 'formulas', 'batches', 'filling-runs', 'shelf', 'workshop', 'reports', 'complaints'].map(
-      (path) => ask(`/api/${path}`),
-    ),
-  );
+  const [orders, formulas, batches, runs, shelf, workshop, reports, complaints, designs, sheets] =
+    await Promise.all(
+      [
+        'orders',
+        'formulas',
+        'batches',
+        'filling-runs',
+        'shelf',
+        'workshop',
+        'reports',
+        'complaints',
+        'label-designs',
+        'label-sheets',
+      ].map((path) => ask(`/api/${path}`)),
+    );
+  const designed = designs.find((design) => design.isDesigned);
   const open = orders.find((order) => order.state === 'open');
   const mixture = formulas.find((formula) => formula.kind === 'mixture');
   const closed = runs.find((run) => run.state === 'closed') ?? runs[0];
@@ -80,6 +91,10 @@ async function pages() {
       filling: `/filling/${closed.id}`,
       labels: '/labels',
       label: `/labels/${closed.id}`,
+      'label-designed': `/labels/${runs.find((run) => run.productId === designed.productId).id}`,
+      'label-design': `/labels/products/${designed.productId}`,
+      'label-sheet': `/labels/sheets/${sheets[0].id}`,
+      'label-sheet-new': '/labels/sheets/new',
       'product-file': `/products/${complaints[0].productId}/file`,
       'product-file-change': `/products/${complaints[0].productId}/file/change`,
       notification: `/products/${complaints[0].productId}/notification`,

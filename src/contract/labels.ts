@@ -216,7 +216,7 @@ export const labelCounts = z.object({
       id: f.id,
       market: f.market,
       copies: z.number(),
-      pieces: z.array(z.string()),
+      pieces: z.array(pieceView.shape.role),
       sheet: z.string().nullable(),
       firstPosition: z.number(),
       at: f.instant,

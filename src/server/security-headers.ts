@@ -1,8 +1,9 @@
 import type { MiddlewareHandler } from 'hono';
 
-/** Everything comes from this server, and no other page may hold one of ours in a frame. */
+/** Everything comes from this server, pictures also from within a drawing; no other page may hold one of ours in a frame. */
 const CONTENT_POLICY = [
   "default-src 'self'",
+  "img-src 'self' data:",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'self'",

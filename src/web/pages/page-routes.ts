@@ -1,5 +1,6 @@
 import { complaintRoutes } from './complaints/complaint-routes.ts';
 import { formulaRoutes } from './formulas/formula-routes.ts';
+import { labelRoutes } from './labels/label-routes.ts';
 import { makingRoutes } from './making/making-routes.ts';
 import { materialRoutes } from './materials/material-routes.ts';
 import { morningRoutes } from './morning/morning-routes.ts';
@@ -20,5 +21,6 @@ export const pageRoutes = [
   ...workshopRoutes,
   ...formulaRoutes,
   ...makingRoutes,
+  ...labelRoutes,
   ...complaintRoutes,
 ];

@@ -100,7 +100,8 @@ function viewRow(
   count: SignedLabelCount | undefined,
   tins: number | null,
 ): Row {
-  const used = count?.used ?? tins ?? 0;
+  // Where nothing was printed, the tins carry labels from elsewhere, or none yet.
+  const used = count?.used ?? (printed === 0 ? 0 : (tins ?? 0));
   const spoilt = count?.spoilt ?? 0;
   const left = printed - used - spoilt;
   const says = sayRow({ printed, used, spoilt, left, tins, isCounted: count !== undefined });

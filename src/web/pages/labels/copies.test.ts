@@ -2,13 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Run } from '../filling/run.ts';
 import { copiesWanted, readCopies } from './copies.ts';
 
-const run = (units: number | null, counting: number, labelsPrinted: number) =>
-  ({
-    closing: units === null ? null : { units },
-    summary: { counting },
-    wanted: 5,
-    labelsPrinted,
-  }) as unknown as Run;
+const run = (units: number | null, counting: number) =>
+  ({ closing: units === null ? null : { units }, summary: { counting }, wanted: 5 }) as unknown as Run;
 const codes = (typed: string) => {
   const read = readCopies(typed);
   return read.ok ? read.value : read.problems.map(({ code, where }) => `${code} ${where}`);
@@ -16,10 +11,16 @@ const codes = (typed: string) => {
 
 describe('labels to print', () => {
   it('are those of the tins that have none yet', () => {
-    expect(copiesWanted(run(7, 7, 0))).toBe(7);
-    expect(copiesWanted(run(7, 7, 5))).toBe(2);
-    expect(copiesWanted(run(7, 7, 7))).toBe(1);
-    expect(copiesWanted(run(null, 2, 0))).toBe(5);
+    expect(copiesWanted(run(7, 7), 0)).toBe(7);
+    expect(copiesWanted(run(7, 7), 5)).toBe(2);
+    expect(copiesWanted(run(7, 7), 7)).toBe(1);
+    expect(copiesWanted(run(null, 2), 0)).toBe(5);
+  });
+
+  it('are some more where spare ones are wished for, and not more than can be printed at once', () => {
+    expect(copiesWanted(run(7, 7), 0, 2)).toBe(9);
+    expect(copiesWanted(run(7, 7), 7, 2)).toBe(1);
+    expect(copiesWanted(run(199, 7), 0, 2)).toBe(200);
   });
 
   it('are a whole number from 1 to 200; anything else is said and not swallowed', () => {

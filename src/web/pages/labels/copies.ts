@@ -3,15 +3,16 @@ import { done, problem, type Result, refused } from '../../../core/problem.ts';
 import { readWhole } from '../../show/read-whole.ts';
 import type { Run } from '../filling/run.ts';
 
-/** As many as there are tins without a label; one where each has its own, for a spoilt one. */
-export function copiesWanted({
-  closing,
-  summary,
-  wanted,
-  labelsPrinted,
-}: Pick<Run, 'closing' | 'summary' | 'wanted' | 'labelsPrinted'>): number {
-  const tins = closing?.units ?? Math.max(wanted, summary.counting);
-  return Math.min(labels.MOST_LABELS, Math.max(1, tins - labelsPrinted));
+type Filled = Pick<Run, 'closing' | 'summary' | 'wanted'>;
+
+/** How many tins there are to label. */
+export const tinsOf = ({ closing, summary, wanted }: Filled): number =>
+  closing?.units ?? Math.max(wanted, summary.counting);
+
+/** As many as there are tins without a label, and the spare ones; one where each has its own, for a spoilt one. */
+export function copiesWanted(run: Filled, printed: number, spare = 0): number {
+  const lacking = tinsOf(run) - printed;
+  return Math.min(labels.MOST_LABELS, lacking > 0 ? lacking + spare : 1);
 }
 
 /** How many are to be printed, or why that cannot be meant. */

@@ -2,6 +2,8 @@ import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { checkWords, labelWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
+import { Card } from '../../parts/card.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Select } from '../../parts/select.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
@@ -9,10 +11,11 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import type { Run } from '../filling/run.ts';
+import { CountsCard } from './counts-card.tsx';
 import { Elements } from './elements.tsx';
-import { Face } from './face.tsx';
 import styles from './label.module.css';
 import type { Label } from './label.ts';
+import { PieceFigure } from './piece-figure.tsx';
 import { PrintLabel } from './print-label.tsx';
 
 type Market = Label['market'];
@@ -36,7 +39,10 @@ function LabelOf({ run }: { readonly run: Run }) {
           title={labelWords.titleOf(run.number)}
           says={saysOf(label)}
           above={`${run.number} ${run.productName}`}
-          soft={labelWords.soft}
+          soft={`${labelWords.soft} ${labelWords.notAdvice}`}
+          actions={
+            <LinkButton to={`/labels/products/${run.productId}`}>{labelWords.changeDesign}</LinkButton>
+          }
         >
           <SideBySide>
             <Select
@@ -48,8 +54,18 @@ function LabelOf({ run }: { readonly run: Run }) {
             />
           </SideBySide>
           <Missing label={label} />
-          <Faces label={label} />
-          <PrintLabel run={run} label={label} />
+          <div className={styles.faces}>
+            {label.pieces.map((piece) => (
+              <PieceFigure key={piece.id} piece={piece} />
+            ))}
+          </div>
+          {label.missing.length === 0 && (
+            <Card title={labelWords.print}>
+              <PrintLabel key={market} run={run} label={label} />
+            </Card>
+          )}
+          <p className="soft">{labelWords.checkAgain}</p>
+          <CountsCard run={run} />
           <Elements label={label} />
         </Page>
       )}
@@ -74,11 +90,3 @@ const Missing = ({ label }: { readonly label: Label }) =>
       ))}
     </ul>
   );
-
-const Faces = ({ label }: { readonly label: Label }) => (
-  <div className={styles.faces}>
-    {label.pieces.map(({ id, role, svg }) => (
-      <Face key={id} svg={svg} name={labelWords.roles[role]} />
-    ))}
-  </div>
-);

@@ -33,16 +33,6 @@ export const makingRoutes = [
   }),
   createRoute({
     getParentRoute,
-    path: '/labels',
-    component: lazyRouteComponent(() => import('../labels/labels-page.tsx'), 'LabelsPage'),
-  }),
-  createRoute({
-    getParentRoute,
-    path: '/labels/$id',
-    component: lazyRouteComponent(() => import('../labels/label-page.tsx'), 'LabelPage'),
-  }),
-  createRoute({
-    getParentRoute,
     path: '/trace',
     component: lazyRouteComponent(() => import('../trace/trace-page.tsx'), 'TracePage'),
   }),

@@ -1,0 +1,159 @@
+import { useState } from 'react';
+import { checkWords, labelWords } from '../../../words/index.ts';
+import { tell } from '../../api/notice.ts';
+import { problemsOf } from '../../api/problems-of.ts';
+import { useEditing } from '../../api/use-editing.ts';
+import { useRead } from '../../api/use-read.ts';
+import { useSettled } from '../../api/use-settled.ts';
+import { useUnsaved } from '../../api/use-unsaved.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { Conflict } from '../../parts/conflict.tsx';
+import { Form } from '../../parts/form.tsx';
+import { FormActions } from '../../parts/form-actions.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { Select } from '../../parts/select.tsx';
+import { SideBySide } from '../../parts/side-by-side.tsx';
+import { Page } from '../../shell/page.tsx';
+import { useGoTo } from '../../shell/use-go-to.ts';
+import { useParam } from '../../shell/use-param.ts';
+import { describeDesign } from './describe-design.ts';
+import { type DesignDraft, draftOfDesign, readDesignDraft, withMoved } from './design-draft.ts';
+import { DesignFields } from './design-fields.tsx';
+import { Elements } from './elements.tsx';
+import styles from './label.module.css';
+import type { Label, LabelDesign, LabelNote } from './label.ts';
+import { Notes } from './notes.tsx';
+import { PieceFigure } from './piece-figure.tsx';
+
+const { design: words } = labelWords;
+type Market = Label['market'];
+
+export function DesignPage() {
+  const id = useParam('id');
+  const read = useRead('getLabelDesign', { params: { id } });
+  return (
+    <Loaded key={id} read={read} title={words.title}>
+      {(design) => <DesignOf design={design} />}
+    </Loaded>
+  );
+}
+
+function DesignOf({ design }: { readonly design: LabelDesign }) {
+  const { productId, productName } = design;
+  const editing = useEditing({ version: design.version ?? 0, details: design.details }, ({ details }) =>
+    draftOfDesign(details),
+  );
+  const sheets = useRead('listLabelSheets').data ?? [];
+  const save = useWrite('saveLabelDesign');
+  const letGo = useUnsaved(editing.isChanged, save);
+  const goTo = useGoTo();
+  const [market, setMarket] = useState<Market>(design.markets[0] ?? 'GB');
+  const [runId, setRunId] = useState(design.lastRun?.id ?? '');
+  const preview = usePreview(productId, editing.draft, market, runId);
+  async function submit() {
+    const read = readDesignDraft(editing.draft);
+    if (!read.ok) return save.refuse(read.problems);
+    const version = editing.version === 0 ? null : editing.version;
+    if (!(await save.write({ params: { id: productId }, body: { version, details: read.value } }))) return;
+    letGo();
+    tell(words.saved(productName));
+    goTo('/labels');
+  }
+  const label = preview.data;
+  return (
+    <Page
+      title={words.titleOf(productName)}
+      above={labelWords.title}
+      says={label ? words.says(productName, countStops(label)) : words.reading(productName)}
+      soft={`${words.soft} ${labelWords.notAdvice}`}
+    >
+      <div className={styles.desk}>
+        <Card title={words.pieces}>
+          <Conflict
+            problems={save.problems}
+            editing={editing}
+            describe={describeDesign(sheets)}
+            onChosen={save.forget}
+          />
+          <Form label={words.form} problems={save.problems} onSubmit={() => void submit()}>
+            <DesignFields productId={productId} editing={editing} sheets={sheets} />
+            <FormActions>
+              <Button type="submit" isAct isBusy={save.isBusy}>
+                {words.save}
+              </Button>
+            </FormActions>
+          </Form>
+        </Card>
+        <div className={styles.beside}>
+          <Card title={words.preview}>
+            <SideBySide>
+              <Select
+                label={labelWords.market}
+                where="market"
+                value={market}
+                onChange={(chosen) => setMarket(chosen as Market)}
+                choices={design.markets.map((id) => ({ id, name: checkWords.market[id] }))}
+              />
+              <Select
+                label={words.previewBy}
+                where="runId"
+                value={runId}
+                onChange={setRunId}
+                choices={
+                  design.lastRun ? [{ id: design.lastRun.id, name: words.ofRun(design.lastRun.number) }] : []
+                }
+                none={words.example}
+              />
+            </SideBySide>
+            {preview.error && <Problems problems={problemsOf(preview.error)} />}
+            {label && (
+              <Preview
+                label={label}
+                move={(element) => editing.set('moves')(withMoved(editing.draft.moves, element))}
+              />
+            )}
+          </Card>
+        </div>
+      </div>
+      {label && <Elements label={label} />}
+    </Page>
+  );
+}
+
+/** Laid out anew once typing pauses; what was last drawn stays until the next is there. */
+function usePreview(productId: string, draft: DesignDraft, market: Market, runId: string) {
+  const read = readDesignDraft(useSettled(draft));
+  return useRead(
+    'previewLabel',
+    {
+      params: { id: productId },
+      ...(read.ok && { body: { market, details: read.value, runId: runId === '' ? null : runId } }),
+    },
+    { isWanted: read.ok, keepsLast: true },
+  );
+}
+
+const countStops = ({ notes, pieces }: Label): number =>
+  [...notes, ...pieces.flatMap((piece) => piece.notes)].filter(({ isStop }) => isStop).length;
+
+type Movable = NonNullable<LabelNote['movesToLeaflet']>;
+
+function Preview({ label, move }: { readonly label: Label; readonly move: (element: Movable) => void }) {
+  const mend = ({ movesToLeaflet }: LabelNote) =>
+    movesToLeaflet && (
+      <Button onPress={() => move(movesToLeaflet)}>{labelWords.moveToLeaflet[movesToLeaflet]}</Button>
+    );
+  return (
+    <>
+      <Notes notes={label.notes} />
+      <div className={styles.faces}>
+        {label.pieces.map((piece) => (
+          <PieceFigure key={piece.id} piece={piece} mend={mend} />
+        ))}
+      </div>
+    </>
+  );
+}
