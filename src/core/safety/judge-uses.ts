@@ -33,6 +33,12 @@ function isTighter(one: LimitVerdict, other: LimitVerdict): boolean {
 const subjectOf = ({ kind, name, source, asWhat, limitUnit }: LimitVerdict): string =>
   [kind, name, source, asWhat, limitUnit].join('|');
 
+/** What the label has to say of one use it says, whichever use has the tighter limit. */
+const withWarning = (verdict: LimitVerdict, other: LimitVerdict | undefined): LimitVerdict =>
+  verdict.warning === undefined && other?.warning !== undefined
+    ? Object.assign({}, verdict, { warning: other.warning })
+    : verdict;
+
 interface Tightest {
   readonly verdict: LimitVerdict;
   readonly kind: ProductKind;
@@ -50,8 +56,13 @@ function tightestBySubject(answers: readonly { kind: ProductKind; answer: Limits
       const key = subjectOf(verdict);
       const known = found.get(key);
       if (known === undefined || isTighter(verdict, known.verdict))
-        found.set(key, { verdict, kind, alike: 1 });
-      else if (isAlike(verdict, known.verdict)) found.set(key, { ...known, alike: known.alike + 1 });
+        found.set(key, { verdict: withWarning(verdict, known?.verdict), kind, alike: 1 });
+      else
+        found.set(key, {
+          ...known,
+          verdict: withWarning(known.verdict, verdict),
+          alike: known.alike + (isAlike(verdict, known.verdict) ? 1 : 0),
+        });
     }
   }
   return [...found.values()];
