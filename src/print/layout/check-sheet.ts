@@ -5,14 +5,14 @@ import type { PieceLayout } from './piece-layout.ts';
 import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
 
 /** Everything that can be refused before a label is put on a sheet. */
-export const checkSheetRun = (
+export function checkSheetRun(
   pieces: readonly PieceLayout[],
   sheet: SheetGeometry,
   run: SheetRun,
-): Problem[] => {
+): Problem[] {
   const wrong = checkSheet(sheet);
-  return [...wrong, ...(wrong.length > 0 ? [] : checkFit(pieces, sheet)), ...checkRun(sheet, run)];
-};
+  return wrong.length > 0 ? wrong : [...checkFit(pieces, sheet), ...checkRun(sheet, run)];
+}
 
 /** A3 (ISO 216): no sheet of labels for a desk is larger. */
 const LARGEST_MM = 420;

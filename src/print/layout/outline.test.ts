@@ -15,6 +15,15 @@ describe('insetRegion', () => {
     expect(region.reachOf(40, 48)).toEqual({ left: 2, right: 78 });
   });
 
+  // The corner of a square in a quarter circle of radius 10: 10 (1 - 1/sqrt 2) = 2.93 from either side.
+  it('keeps a rectangle with rounded corners clear of them, and no further than needed', () => {
+    const region = insetRegion({ shape: 'rectangle', widthMm: 80, heightMm: 50, cornerRadiusMm: 12 }, 2);
+    expect(region.topMm).toBeCloseTo(2 + 2.929, 3);
+    expect(region.reachOf(region.topMm, 20)?.left).toBeCloseTo(2 + 2.929, 3);
+    const sharp = insetRegion({ shape: 'rectangle', widthMm: 80, heightMm: 50, cornerRadiusMm: 2 }, 2);
+    expect(sharp.topMm).toBe(2);
+  });
+
   it('has no room outside', () => {
     const region = insetRegion({ shape: 'rectangle', widthMm: 80, heightMm: 50 }, 2);
     expect(region.reachOf(1.9, 10)).toBeNull();
