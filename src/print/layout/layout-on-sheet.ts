@@ -78,7 +78,7 @@ function placePiece(
     element: 'sheet.outline',
   };
   return {
-    items: hasOutlines === true ? [outline, ...items] : items,
+    items: hasOutlines === true ? [...items, outline] : items,
     part: { type: 'Sect', children: [...parts.values()] },
   };
 }
