@@ -9,6 +9,7 @@ import { morningWords } from './pages/morning.en-gb.ts';
 import { orderWords } from './pages/orders.en-gb.ts';
 import { productFileWords } from './pages/product-files.en-gb.ts';
 import { productWords } from './pages/products.en-gb.ts';
+import { scentWords } from './pages/scent.en-gb.ts';
 import { shelfWords } from './pages/shelf.en-gb.ts';
 import { startWords } from './pages/start.en-gb.ts';
 import { workshopWords } from './pages/workshop.en-gb.ts';
@@ -93,6 +94,8 @@ export const fieldWords: Readonly<Record<string, string>> = {
   isNano: 'whether it is a nanomaterial',
   densityGramsPerMl: material.density,
   origins: material.originTitle,
+  mostPercent: scentWords.ownMaximum,
+  batchGrams: scentWords.batch,
   constituents: material.constituentsTitle,
   constituentsAre: material.constituentsAreTitle,
   constituentsPaper: material.constituentsPaper,
