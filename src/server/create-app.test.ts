@@ -333,7 +333,12 @@ async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string,
     params: { id: made.product },
     body: { heading: 'claims', name: 'Study.pdf', base64: smallPdf('study') },
   });
+  const label = { shape: 'round' as const, diameterMm: 50 };
+  const grid = { columns: 1, rows: 1, leftMm: 10, topMm: 10, pitchAcrossMm: 0, pitchDownMm: 0 };
+  const geometry = { pageWidthMm: 210, pageHeightMm: 297, ...grid, label };
+  const sheet = await shop.get('saveLabelSheet', { body: { details: { name: 'Round', geometry } } });
   return {
+    'label-sheets': sheet.id,
     attachments: file.id,
     complaints: complaint.id,
     products: made.product,

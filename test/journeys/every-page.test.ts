@@ -69,6 +69,8 @@ async function everyPath(server: RunningServer): Promise<string[]> {
   const shelf = await server.call('getShelf');
   const materials = await server.call('listMaterials');
   const products = await server.call('listProducts');
+  const designed = (await server.call('listLabelDesigns')).find((row) => row.isDesigned)?.productId;
+  const [sheet] = await server.call('listLabelSheets');
   const complaints = await server.call('listComplaints');
   const reports = await server.call('listReports');
   const mixture = formulas.find((formula) => formula.kind === 'mixture')?.id;
@@ -109,6 +111,10 @@ async function everyPath(server: RunningServer): Promise<string[]> {
     `/making/${made}/fill`,
     ...['closed', 'released'].map((state) => `/filling/${runs.find((run) => run.state === state)?.id}`),
     `/labels/${runs[0]?.id}`,
+    `/labels/${runs.find((run) => run.productId === designed)?.id}`,
+    `/labels/products/${designed}`,
+    `/labels/sheets/${sheet?.id}`,
+    '/labels/sheets/new',
     `/shelf/items/${item?.itemKind}/${item?.itemId}`,
     `/shelf/lots/${item?.lots[0]?.id}`,
     `/shelf/lots/${item?.lots[0]?.id}/weigh`,
