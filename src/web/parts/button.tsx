@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Button as AriaButton } from 'react-aria-components';
 import { type ButtonLook, buttonClass } from './button-look.ts';
+import { KeepNumbers } from './keep-numbers.tsx';
 
 interface Props extends ButtonLook {
   readonly children: ReactNode;
@@ -29,6 +30,6 @@ export const Button = ({
     {...(onPress && !isBusy ? { onPress } : {})}
     {...(label === undefined ? {} : { 'aria-label': label })}
   >
-    {children}
+    <KeepNumbers>{children}</KeepNumbers>
   </AriaButton>
 );

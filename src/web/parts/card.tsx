@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from 'react';
 import styles from './card.module.css';
+import { KeepNumbers } from './keep-numbers.tsx';
 import { useAnchor } from './use-anchor.ts';
 
 interface Props {
@@ -26,7 +27,9 @@ export function Card({ title, aside, anchor, isFlush = false, children }: Props)
     >
       {title && (
         <div className={styles.head}>
-          <h2 id={id}>{title}</h2>
+          <h2 id={id}>
+            <KeepNumbers>{title}</KeepNumbers>
+          </h2>
           {aside && <span className="soft">{aside}</span>}
         </div>
       )}

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { type ButtonLook, buttonClass } from './button-look.ts';
+import { KeepNumbers } from './keep-numbers.tsx';
 import { splitHash } from './split-hash.ts';
 
 interface Props extends ButtonLook {
@@ -19,6 +20,6 @@ export const LinkButton = ({ to, hash, children, label, ...look }: Props) => (
     className={buttonClass(look)}
     aria-label={label}
   >
-    {children}
+    <KeepNumbers>{children}</KeepNumbers>
   </Link>
 );

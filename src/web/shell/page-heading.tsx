@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { shellWords } from '../../words/index.ts';
+import { KeepNumbers } from '../parts/keep-numbers.tsx';
 import { MAIN_ID } from './skip-link.tsx';
 
 interface Props {
@@ -27,7 +28,7 @@ export function PageHeading({ title, children }: Props) {
   }, []);
   return (
     <h1 ref={heading} tabIndex={-1}>
-      {children}
+      <KeepNumbers>{children}</KeepNumbers>
     </h1>
   );
 }
