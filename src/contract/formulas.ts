@@ -127,6 +127,13 @@ const signedDecision = z.object({
   at: f.instant,
 });
 
+/** Of an earlier revision, where it counts; here it only tells what was thought of the same question. */
+export const formerDecision = signedDecision.extend({
+  /** The question's key in one market. */
+  marketKey: z.string(),
+  revision: z.number(),
+});
+
 export const openQuestion = z.object({
   /** Stable within the revision: what a decision is about. */
   key: z.string(),
@@ -316,6 +323,13 @@ export const formulaRoutes = {
     /** Left out: where its products are sold; all markets where it has none. */
     query: z.object({ markets: z.string().max(20).optional() }),
     output: revisionCheck,
+  }),
+  listFormerDecisions: route({
+    method: 'GET',
+    path: '/api/revisions/:id/former-decisions',
+    summary:
+      'What was decided on the open questions of earlier revisions, the newest first; each is to be decided again',
+    output: z.array(formerDecision),
   }),
   decideUnknown: route({
     method: 'POST',

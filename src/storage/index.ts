@@ -73,7 +73,14 @@ export {
   listCustomers,
   updateCustomer,
 } from './customer-store.ts';
-export { type DecisionRow, insertDecision, listDecisions, type SignedDecision } from './decision-store.ts';
+export {
+  type DecisionRow,
+  type FormerDecision,
+  insertDecision,
+  listDecisions,
+  listFormerDecisions,
+  type SignedDecision,
+} from './decision-store.ts';
 export {
   type DispatchRow,
   findDispatch,

@@ -31,6 +31,8 @@ export const formulaSayings = {
     'Not known: {substance} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',
   'decision-said':
     '{verdict, select, accepted {Accepted} refused {Refused} other {Opened again}} by {by} on {on, date, long}: {reason}',
+  'decision-formerly':
+    'Decided for revision {number} by {by} on {on, date, long}, {verdict, select, accepted {accepted} other {refused}}: {reason}',
   'decision-lapsed':
     '{verdict, select, accepted {Accepted} other {Refused}} by {by} on {on, date, long}, upon another composition (“{reason}”): that no longer counts.',
   'sale-unknown-refused': '{by} decided against {substance} ({markets}).',

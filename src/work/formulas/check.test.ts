@@ -478,6 +478,34 @@ describe('what no source tells', () => {
     });
   });
 
+  it('is asked again of a new revision, where what was decided for the one before can be read', async () => {
+    const key = (await open())[0]?.key ?? '';
+    await decide(key, 'refused');
+    const corrects = (await open())[0]?.decided?.entryId ?? '';
+    const stamp = bench.stamp({ by: bench.people.second });
+    await decide(key, 'accepted', { corrects, stamp, reason: 'The right paper came.' });
+    const { details } = await bench.get('getRevision', { params: { id: mixture.revisionId } });
+    const { latest } = await bench.get('getFormula', { params: { id: mixture.formulaId } });
+    const body = { version: latest?.version ?? null, details };
+    await bench.get('saveRevision', { params: { id: mixture.formulaId }, body });
+    const newest = (await bench.get('getFormula', { params: { id: mixture.formulaId } })).latest;
+    expect(newest?.number).toBe((latest?.number ?? 0) + 1);
+    const former = (id: string) => bench.get('listFormerDecisions', { params: { id } });
+    expect((await check(newest?.id ?? '')).open).toMatchObject([{ key, decided: null, earlier: [] }]);
+    expect(await former(newest?.id ?? '')).toEqual(
+      key.split(' | ').map((marketKey) => ({
+        marketKey,
+        revision: latest?.number,
+        entryId: stamp.id,
+        verdict: 'accepted',
+        by: 'Bo Marsh',
+        reason: 'The right paper came.',
+        at: stamp.at,
+      })),
+    );
+    expect(await former(mixture.revisionId)).toEqual([]);
+  });
+
   it('cannot be taken back where nothing is decided, nor without naming the decision', async () => {
     const key = (await open())[0]?.key ?? '';
     expect(codesOf(await decide(key, 'open-again'))).toEqual(['corrects-nothing']);

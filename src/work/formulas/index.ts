@@ -3,6 +3,7 @@ import { checkRevision } from './check-revision.ts';
 import { decideUnknown } from './decide-unknown.ts';
 import { getFormula, getRevision, listFormulas } from './formula-view.ts';
 import { getCheckFacts } from './get-check-facts.ts';
+import { listFormerDecisions } from './list-former-decisions.ts';
 import { attachReportFile, getReportFile } from './report-file.ts';
 import { listReports } from './report-view.ts';
 import { saveFormula } from './save-formula.ts';
@@ -27,6 +28,7 @@ export const formulaUseCases = {
   checkRevision,
   getCheckFacts,
   decideUnknown,
+  listFormerDecisions,
   listReports,
   saveReport,
   attachReportFile,
@@ -40,6 +42,7 @@ export const formulaUseCases = {
   | 'checkRevision'
   | 'getCheckFacts'
   | 'decideUnknown'
+  | 'listFormerDecisions'
   | 'listReports'
   | 'saveReport'
   | 'attachReportFile'

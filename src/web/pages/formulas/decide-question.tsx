@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { checkWords } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -7,17 +8,20 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { FormActions } from '../../parts/form-actions.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { findFormer } from './find-former.ts';
+import { FormerlyDecided } from './formerly-decided.tsx';
 import type { Question } from './question-state.tsx';
 import { SaidDecision } from './said-decision.tsx';
 
 interface Props {
   readonly revisionId: string;
   readonly question: Question;
+  readonly former: AnswerOf<'listFormerDecisions'>;
   readonly onClose: () => void;
 }
 
 /** One question, decided by a named person with a reason; decided anew, or taken back, where it was decided before. */
-export function DecideQuestion({ revisionId, question, onClose }: Props) {
+export function DecideQuestion({ revisionId, question, former, onClose }: Props) {
   const [reason, setReason] = useState('');
   const decide = useWrite('decideUnknown');
   const { substance, decided } = question;
@@ -44,6 +48,7 @@ export function DecideQuestion({ revisionId, question, onClose }: Props) {
           {checkWords.soFar} <SaidDecision decision={decided} />
         </p>
       )}
+      {!decided && <FormerlyDecided decisions={findFormer(question, former)} />}
       <p className="soft">{decided ? checkWords.changeSays : checkWords.decideSays}</p>
       <Form label={title} problems={decide.problems} onSubmit={() => void submit('accepted')}>
         <Field

@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import { checkWords } from '../../../words/index.ts';
+import type { AnswerOf } from '../../api/shapes.ts';
+import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
@@ -11,6 +13,8 @@ import { State } from '../../parts/state.tsx';
 import styles from './check.module.css';
 import type { Check } from './check.ts';
 import { DecideQuestion } from './decide-question.tsx';
+import { findFormer } from './find-former.ts';
+import { FormerlyDecided } from './formerly-decided.tsx';
 import { type Question, questionAnchor } from './question-state.tsx';
 import { SaidDecision } from './said-decision.tsx';
 
@@ -23,13 +27,20 @@ interface ListProps {
 /** What no source tells: each is decided once for this revision, by a named person with a reason. */
 export function OpenQuestions({ check, isTyped }: ListProps) {
   const [asked, setAsked] = useState<Question | null>(null);
+  const isAsked = check.open.some(({ decided }) => decided === null);
+  const former =
+    useRead('listFormerDecisions', { params: { id: check.revisionId } }, { isWanted: isAsked }).data ?? [];
   return (
     <>
       <Card title={checkWords.open} isFlush>
         <List rows={check.open} keyOf={(question) => question.key} empty={checkWords.noneOpen}>
           {(question) => (
             <div id={questionAnchor(check.open, question.key)} className={styles.question}>
-              <QuestionView question={question} onDecide={isTyped ? null : () => setAsked(question)} />
+              <QuestionView
+                question={question}
+                former={former}
+                onDecide={isTyped ? null : () => setAsked(question)}
+              />
             </div>
           )}
         </List>
@@ -39,6 +50,7 @@ export function OpenQuestions({ check, isTyped }: ListProps) {
           key={asked.key}
           revisionId={check.revisionId}
           question={asked}
+          former={former}
           onClose={() => setAsked(null)}
         />
       )}
@@ -48,11 +60,12 @@ export function OpenQuestions({ check, isTyped }: ListProps) {
 
 interface Props {
   readonly question: Question;
+  readonly former: AnswerOf<'listFormerDecisions'>;
   /** null: not now. */
   readonly onDecide: (() => void) | null;
 }
 
-const QuestionView = ({ question, onDecide }: Props) => (
+const QuestionView = ({ question, former, onDecide }: Props) => (
   <>
     <ListRow>
       <span>{question.substance}</span>
@@ -74,6 +87,7 @@ const QuestionView = ({ question, onDecide }: Props) => (
       </p>
     )}
     {question.lapsed && <Lapsed decision={question.lapsed} />}
+    {!question.decided && <FormerlyDecided decisions={findFormer(question, former)} />}
     {question.earlier.length > 0 && <Earlier decisions={question.earlier} />}
     {onDecide && (
       <ListFoot>
