@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import * as f from './fields.ts';
+import { productDetails } from './orders.ts';
 import { route } from './route.ts';
 
 /** At once: more than two people fill in a day; beyond it the figure is asked about (common practice, no source). */
@@ -225,6 +226,14 @@ export const labelCounts = z.object({
   ),
 });
 
+/** One thing that keeps a label from being printed for sale, in all the markets where it does. */
+export const labelLack = z.object({
+  /** null: the label cannot be worded at all. */
+  element: z.string().nullable(),
+  says: f.saying,
+  markets: z.array(f.market),
+});
+
 export const labelRoutes = {
   getRunLabel: route({
     method: 'GET',
@@ -274,6 +283,19 @@ export const labelRoutes = {
       remark: f.text.default(''),
     }),
     output: labelCounts,
+  }),
+  listLabelLacks: route({
+    method: 'POST',
+    path: '/api/label-lacks',
+    summary: 'What the label of a product, as it is or as it is typed, would lack; nothing is written',
+    input: z.strictObject({
+      details: productDetails,
+      /** null: not saved yet. */
+      productId: f.id.nullable().default(null),
+      /** By what was made of it; null: by the formula that is in force. */
+      batchId: f.id.nullable().default(null),
+    }),
+    output: z.array(labelLack),
   }),
   listLabelDesigns: route({
     method: 'GET',

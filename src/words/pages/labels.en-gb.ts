@@ -4,6 +4,17 @@ const counted = (count: number, one: string, several: string): string =>
   count === 1 ? `1 ${one}` : `${sayDecimal(count)} ${several}`;
 
 export const labelWords = {
+  lacks: {
+    title: 'What the label will lack',
+    why: 'Tins are filled all the same; none is released for sale before its label is complete.',
+    here: 'It is filled in on this page.',
+    mendAt: {
+      product: 'Fill it in with the product',
+      workshop: 'Fill it in with the workshop',
+      materials: 'Fill it in with the material',
+      check: 'See the formula’s check',
+    },
+  },
   openPrint: 'Open the labels',
   title: 'Labels',
   says: (waiting: number) =>

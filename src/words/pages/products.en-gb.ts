@@ -57,7 +57,7 @@ export const productWords = {
     },
     mayNeedOpened: 'it may need one',
     function: 'What it is for',
-    functionHint: 'Such as “body butter”, where the name alone does not tell.',
+    functionHint: 'Such as “body butter”. Left empty, the label lacks it, and no tin is released for sale.',
     precautions: 'Precautions',
     texts: 'The label in further languages',
     textsHint: 'In your own wording. Headings, dates and the country stand ready in each language.',

@@ -3,6 +3,7 @@ import { attachLabelArtwork } from './attach-artwork.ts';
 import { countLabels, getLabelCounts } from './count-labels.ts';
 import { getRunLabel } from './get-run-label.ts';
 import { getSheetTrialPdf, listLabelSheets, saveLabelSheet } from './label-sheets.ts';
+import { listLabelLacks } from './list-label-lacks.ts';
 import { previewLabel } from './preview-label.ts';
 import { getLabelPrintPdf, printRunLabels } from './print-run-labels.ts';
 import { getLabelDesign, listLabelDesigns, saveLabelDesign } from './save-label-design.ts';
@@ -19,6 +20,7 @@ export const labelUseCases = {
   getLabelDesign,
   saveLabelDesign,
   previewLabel,
+  listLabelLacks,
   attachLabelArtwork,
   listLabelSheets,
   saveLabelSheet,
@@ -33,6 +35,7 @@ export const labelUseCases = {
   | 'getLabelDesign'
   | 'saveLabelDesign'
   | 'previewLabel'
+  | 'listLabelLacks'
   | 'attachLabelArtwork'
   | 'listLabelSheets'
   | 'saveLabelSheet'

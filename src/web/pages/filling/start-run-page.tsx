@@ -13,6 +13,7 @@ import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import { LabelLacks } from '../labels/label-lacks.tsx';
 import type { Batch } from '../making/batch.ts';
 import { findKnownTare } from './find-known-tare.ts';
 
@@ -92,6 +93,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
       above={`${batch.number} ${batch.formulaName}`}
       isNarrow
     >
+      {chosen && <LabelLacks asked={{ details: chosen.details, productId: chosen.id, batchId: batch.id }} />}
       {products.length === 0 && <p>{fillingWords.noProduct}</p>}
       <Form
         label={fillingWords.startTitle(batch.number)}

@@ -1,6 +1,7 @@
 import { productWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
+import { useSettled } from '../../api/use-settled.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -10,6 +11,7 @@ import { Conflict } from '../../parts/conflict.tsx';
 import { Form } from '../../parts/form.tsx';
 import { FormActions } from '../../parts/form-actions.tsx';
 import { useGoTo } from '../../shell/use-go-to.ts';
+import { LabelLacks } from '../labels/label-lacks.tsx';
 import { ContentFields } from './content-fields.tsx';
 import { describeProduct } from './describe-product.ts';
 import { LabelFields } from './label-fields.tsx';
@@ -34,6 +36,8 @@ export function ProductEditor({ first, product, parts }: Props) {
   const save = useWrite('saveProduct');
   const letGo = useUnsaved(editing.isChanged, save);
   const goTo = useGoTo();
+  const typed = readProductDraft(useSettled(editing.draft));
+  const asked = typed.ok ? { details: typed.value, productId: product?.id ?? null } : undefined;
   const submit = async () => {
     const read = readProductDraft(editing.draft);
     if (!read.ok) return save.refuse(read.problems);
@@ -55,6 +59,7 @@ export function ProductEditor({ first, product, parts }: Props) {
         <ContentFields editing={editing} parts={parts} />
         <PackFields editing={editing} parts={parts} />
         <LabelFields editing={editing} />
+        <LabelLacks isOnProduct asked={asked} />
         {product && (
           <CheckBox isChecked={editing.draft.isWithdrawn} onChange={editing.set('isWithdrawn')}>
             {words.withdrawn}
