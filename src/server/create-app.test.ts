@@ -299,8 +299,12 @@ describe('a route that is only read', () => {
     }
     expect(entries()).toEqual(before);
     await shop.close();
-    // No paper was attached to the report. Everything else was really answered.
-    expect(refused).toEqual(['/api/reports/:id/file 422']);
+    // No paper was attached to the report, and there is nothing to ask a supplier. Everything else was really answered.
+    expect(refused).toEqual([
+      '/api/revisions/:id/letter.pdf 422',
+      '/api/materials/:id/letter.pdf 422',
+      '/api/reports/:id/file 422',
+    ]);
   });
 });
 
@@ -333,12 +337,22 @@ async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string,
     params: { id: made.product },
     body: { heading: 'claims', name: 'Study.pdf', base64: smallPdf('study') },
   });
+  const certificate = await shop.get('saveLotCertificate', {
+    params: { id: made.lots.scent },
+    body: {
+      reference: 'Certificate 1',
+      datedOn: null,
+      details: { constituents: [], isComplete: true },
+      file: { name: 'certificate.pdf', base64: smallPdf('certificate') },
+    },
+  });
   const label = { shape: 'round' as const, diameterMm: 50 };
   const grid = { columns: 1, rows: 1, leftMm: 10, topMm: 10, pitchAcrossMm: 0, pitchDownMm: 0 };
   const geometry = { pageWidthMm: 210, pageHeightMm: 297, ...grid, label };
   const sheet = await shop.get('saveLabelSheet', { body: { details: { name: 'Round', geometry } } });
   return {
     'label-sheets': sheet.id,
+    'lot-certificates': certificate.id,
     attachments: file.id,
     complaints: complaint.id,
     products: made.product,
