@@ -8,11 +8,13 @@ export type {
   OpenedRevision,
   SignedDecision,
 } from './checked.ts';
+export { type FoundRoom, findRoom } from './find-room.ts';
 export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';
 export { joinRequests } from './join-requests.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { judgeSale } from './judge-sale.ts';
+export { listIngredients } from './list-ingredients.ts';
 export { listOpened } from './list-opened.ts';
 export { listRequests, type PaperRequest } from './list-requests.ts';
 export { listStanding } from './list-standing.ts';
@@ -25,5 +27,6 @@ export { type LowWaterSaid, sayLowWater } from './say-low-water.ts';
 export { decisionsByKey, marketKeysOf, standingDecisions } from './unknown-key.ts';
 export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';
+export { type RoomView, viewRoom } from './view-room.ts';
 export { findLeastGrams, findWeighingErrors, type ScentBatch } from './weighing-errors.ts';
 export { type CertifiedLot, type CountingCertificate, withCertificate } from './with-certificate.ts';

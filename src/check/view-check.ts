@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { formulas, Market } from '../contract/index.ts';
+import type { formulas, Market, orders } from '../contract/index.ts';
 import { answerOrigins, type ReportVerdict } from '../core/safety/index.ts';
 import type { Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
@@ -17,7 +17,11 @@ export interface SoldIn {
   readonly products: readonly string[];
   /** Every market that one of them is sold in; none where there is no product. */
   readonly markets: readonly Market[];
+  /** How their labels list what scents them; none where there is no product. */
+  readonly scentOnLabel: readonly ScentOnLabel[];
 }
+
+export type ScentOnLabel = orders.ProductDetails['scentOnLabel'];
 
 /** The check as a page shows it. */
 export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {

@@ -27,6 +27,9 @@ const judgeMass = (value: Exact): string | undefined => {
   return value.times(1_000_000).isInteger() ? undefined : 'mass-too-fine';
 };
 
+/** How what scents a product stands in its list of ingredients. */
+export const scentOnLabel = z.enum(['by-name', 'parfum']);
+
 export const id = z.string().regex(/^[A-Za-z0-9-]{1,64}$/);
 export const text = z.string().trim().max(2000);
 export const name = z.string().trim().min(1).max(200);

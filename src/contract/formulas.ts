@@ -242,7 +242,12 @@ export const checkFacts = z.object({
   /** The latest revision; its number is the next one's where nothing is written yet. */
   revision: z.object({ id: f.id, number: z.number() }),
   today: f.date,
-  sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
+  sold: z.object({
+    products: z.array(z.string()),
+    markets: z.array(f.market),
+    /** How their labels list what scents them; none where there is no product. */
+    scentOnLabel: z.array(f.scentOnLabel),
+  }),
   /** Of each other formula its lines for sale, and its newest ones, which a trial is tried out with. */
   bases: z.array(
     z.object({
@@ -265,6 +270,38 @@ export const checkFacts = z.object({
       upon: z.record(z.string(), z.string()),
       by: z.string(),
       at: f.instant,
+    }),
+  ),
+});
+
+/** How far a line may go, and what breaks beyond. */
+const roomBound = z.object({
+  /** Of the finished product, rounded to the inside. */
+  percent: z.string(),
+  /** As much of the line as the recipe then has, the other lines as they are; rounded to the inside. */
+  grams: z.string(),
+  /** Whether that much itself is still right. */
+  isIncluded: z.boolean(),
+  says: f.saying,
+});
+/** Before the printed label is no longer right, before the report no longer covers it, before a limit is broken; null: nothing known. */
+const roomSide = z.object({
+  label: roomBound.nullable(),
+  report: roomBound.nullable(),
+  limit: roomBound.nullable(),
+});
+
+export const roomToMove = z.object({
+  /** What does not hold as it is. */
+  broken: z.array(f.saying),
+  /** In the order of the formula's lines; the others keep their proportions. */
+  lines: z.array(
+    z.object({
+      name: z.string(),
+      percent: z.string(),
+      says: z.array(f.saying),
+      up: roomSide,
+      down: roomSide,
     }),
   ),
 });
@@ -330,6 +367,14 @@ export const formulaRoutes = {
     summary:
       'What was decided on the open questions of earlier revisions, the newest first; each is to be decided again',
     output: z.array(formerDecision),
+  }),
+  getRoom: route({
+    method: 'GET',
+    path: '/api/revisions/:id/room',
+    summary: 'How far each line may go up and down before label, report or a limit stops it',
+    /** As for the check. */
+    query: z.object({ markets: z.string().max(20).optional() }),
+    output: roomToMove,
   }),
   decideUnknown: route({
     method: 'POST',

@@ -33,7 +33,7 @@ export const productDetails = z.strictObject({
     .max(27)
     .default([]),
   /** How what scents it stands in the list of ingredients; allergens are named besides either way. */
-  scentOnLabel: z.enum(['by-name', 'parfum']).default('by-name'),
+  scentOnLabel: f.scentOnLabel.default('by-name'),
   functionText: f.text,
   precautions: f.text,
   /** The label's words in further languages, in the maker's own wording. */

@@ -36,6 +36,7 @@ import { morningSayings } from './sayings/morning.en-gb.ts';
 import { ordersSayings } from './sayings/orders.en-gb.ts';
 import { productFileSayings } from './sayings/product-files.en-gb.ts';
 import { promiseSayings } from './sayings/promise.en-gb.ts';
+import { roomSayings } from './sayings/room.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
 import { traceSayings } from './sayings/trace.en-gb.ts';
 
@@ -74,6 +75,7 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   formulas: formulaSayings,
   keeping: keepingSayings,
   trace: traceSayings,
+  room: roomSayings,
   stock: stockSayings,
   filling: fillingSayings,
   making: makingSayings,

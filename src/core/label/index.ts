@@ -23,6 +23,7 @@ export type {
   NoOpenedPeriod,
   SaleCountry,
 } from './label-question.ts';
+export { nameIngredients } from './list-label-ingredients.ts';
 export {
   type IngredientLine,
   type OrderedIngredients,

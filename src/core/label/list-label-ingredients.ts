@@ -2,6 +2,9 @@ import { done, type Result } from '../problem.ts';
 import type { LabelIngredient, LabelLaw, LabelMarket, LabelQuestion } from './label-question.ts';
 import { orderIngredients } from './order-ingredients.ts';
 
+/** As much of a label's question as its list of ingredients hangs on. */
+type ListedQuestion = Pick<LabelQuestion, 'market' | 'ingredients' | 'isScentTogether'>;
+
 /** Article 19(1)(g): "Parfum"; 21 CFR 701.3(a): "Fragrance". */
 const scentName = (market: LabelMarket): string => (market === 'US' ? 'Fragrance' : 'Parfum');
 
@@ -11,7 +14,7 @@ function nameOf({ name, isNano = false }: LabelIngredient, market: LabelMarket):
 }
 
 /** What scents it, under one name where the product says so; the allergens stand besides all the same. */
-function gatherScent(question: LabelQuestion): readonly LabelIngredient[] {
+function gatherScent(question: ListedQuestion): readonly LabelIngredient[] {
   const { ingredients, isScentTogether = false, market } = question;
   if (!isScentTogether) return ingredients;
   const isScent = ({ role }: LabelIngredient): boolean => role === 'fragrance';
@@ -19,7 +22,7 @@ function gatherScent(question: LabelQuestion): readonly LabelIngredient[] {
 }
 
 /** As they are to be listed: what scents it gathered, names of nanomaterials marked. `name` '' where nobody knows it. */
-export const nameIngredients = (question: LabelQuestion): readonly LabelIngredient[] =>
+export const nameIngredients = (question: ListedQuestion): readonly LabelIngredient[] =>
   gatherScent(question).map((each) =>
     each.name.trim() === '' ? each : { ...each, name: nameOf(each, question.market) },
   );

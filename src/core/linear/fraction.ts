@@ -52,6 +52,12 @@ export class Fraction {
     return exact(`${scaled}e-${places}`);
   }
 
+  /** The smallest decimal of so many places that is not below it; for fractions of nought or more. */
+  roundedUp(places: number): Exact {
+    const scaled = (this.numerator * 10n ** BigInt(places) + this.denominator - 1n) / this.denominator;
+    return exact(`${scaled}e-${places}`);
+  }
+
   /** As near as a double comes: for reading, never for judging. */
   get near(): number {
     return Number(exact(String(this.numerator)).div(String(this.denominator)));

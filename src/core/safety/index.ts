@@ -80,6 +80,16 @@ export type { PartContents } from './part-bounds.ts';
 export type { BlendOil, Share } from './read-blend.ts';
 export { type FormulaShare, readLowWaterFacts } from './read-low-water-facts.ts';
 export { normaliseName, readNameHints } from './read-name.ts';
+export type { RoomBreak, RoomKind } from './room-breaks.ts';
+export {
+  findRoomToMove,
+  type LineRoom,
+  type RoomAnswer,
+  type RoomBound,
+  type RoomLabel,
+  type RoomQuestion,
+  type RoomSide,
+} from './room-to-move.ts';
 export type {
   AllergenRow,
   IfraRow,

@@ -4,6 +4,7 @@ import {
   type Doubt,
   type Group,
   groupMembers,
+  type Member,
   percentOfContribution,
 } from './compose.ts';
 import { type MatchDoubt, possibleRows } from './match.ts';
@@ -170,6 +171,22 @@ function nameEntry(
     }
   }
 }
+
+/** An entry that has to be named over its threshold, with everything that counts towards it. */
+export interface NamingThreshold {
+  readonly labelName: string;
+  readonly thresholdPercent: number;
+  readonly members: readonly Member[];
+}
+
+/** Every threshold that the composition is held against, whatever the amounts. */
+export const listNamingThresholds = (context: NamingContext, { allergens }: Composition): NamingThreshold[] =>
+  allergens.groups.flatMap((group) => {
+    const { labelName } = group.row;
+    const thresholdPercent = thresholdOf(group.row, context.use);
+    const due = splitByDuty(group, context).get('required');
+    return due ? [{ labelName, thresholdPercent, members: due.members }] : [];
+  });
 
 /** Entries that a substance may have to be named under, whatever its amount. */
 export function entriesWithDuty(

@@ -1,5 +1,5 @@
 import { labelLawOf, saleCountries } from '../../catalogue/index.ts';
-import type { Checked } from '../../check/index.ts';
+import { type Checked, listIngredients } from '../../check/index.ts';
 import type { labels, Market, orders, Saying } from '../../contract/index.ts';
 import type { FormulaLookup } from '../../core/formula/index.ts';
 import {
@@ -64,7 +64,7 @@ function questionOf(
     declaredGrams: details.declaredGrams,
     panelSquareMm: panelOf(details, design),
     fillBasis: details.fillBasis,
-    ingredients: ingredientsOf(checked, market),
+    ingredients: listIngredients(checked.opened, market),
     isScentTogether: details.scentOnLabel === 'parfum',
     allergens: {
       named: verdicts.flatMap(({ naming }) => naming.named.map((row) => row.labelName)),
@@ -113,18 +113,6 @@ function responsibleFor(house: WorkshopDetails, market: Market): LabelQuestion['
   if (market === 'US') return house.responsibleUs;
   return market === 'GB' ? house.responsibleGb : house.responsibleEu;
 }
-
-const ingredientsOf = ({ opened }: Checked, market: Market): LabelQuestion['ingredients'] =>
-  opened.expanded.materials.map(({ materialId, percent }) => {
-    const material = opened.materials.get(materialId);
-    return {
-      name: (market === 'US' ? material?.inciUs : material?.inciEu) ?? '',
-      percent,
-      materialName: material?.name ?? '',
-      ...(material?.role && { role: material.role }),
-      ...(material?.isNano && { isNano: true }),
-    };
-  });
 
 /** An element as a page shows it. */
 export const viewElement = ({ sign: _, reason, ...element }: LabelElement) => ({

@@ -27,7 +27,10 @@ describe('the check of what is being typed', () => {
         query: { markets: MARKETS.join(',') },
       });
       // Only what lies on the shelf is no part of a draft.
-      expect(must(checkDraft(await factsOf(formulaId), details, MARKETS))).toEqual({ ...server, shelf: null });
+      expect(must(checkDraft(await factsOf(formulaId), details, MARKETS))).toEqual({
+        ...server,
+        shelf: null,
+      });
     }
   });
 

@@ -33,7 +33,11 @@ export const getCheckFacts: UseCase<'getCheckFacts'> = (context, { params: { id 
       formula: { id, name: formula.name, kind: formula.kind },
       revision: { id: latest?.id ?? id, number: latest?.number ?? 1 },
       today: await workshopToday(inside(context, tx)),
-      sold: { products: [...sold.products], markets: [...sold.markets] },
+      sold: {
+        products: [...sold.products],
+        markets: [...sold.markets],
+        scentOnLabel: [...sold.scentOnLabel],
+      },
       bases: await readBases(tx, id, heads),
       materials: await viewMaterials(tx, ingredients),
       reports: (await readAllReports(tx)).map(({ row, details }) => ({ id: row.id, details })),

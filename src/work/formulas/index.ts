@@ -3,6 +3,7 @@ import { checkRevision } from './check-revision.ts';
 import { decideUnknown } from './decide-unknown.ts';
 import { getFormula, getRevision, listFormulas } from './formula-view.ts';
 import { getCheckFacts } from './get-check-facts.ts';
+import { getRoom } from './get-room.ts';
 import { listFormerDecisions } from './list-former-decisions.ts';
 import { attachReportFile, getReportFile } from './report-file.ts';
 import { listReports } from './report-view.ts';
@@ -26,6 +27,7 @@ export const formulaUseCases = {
   getRevision,
   saveRevision,
   checkRevision,
+  getRoom,
   getCheckFacts,
   decideUnknown,
   listFormerDecisions,
@@ -40,6 +42,7 @@ export const formulaUseCases = {
   | 'getRevision'
   | 'saveRevision'
   | 'checkRevision'
+  | 'getRoom'
   | 'getCheckFacts'
   | 'decideUnknown'
   | 'listFormerDecisions'

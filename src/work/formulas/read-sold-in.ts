@@ -27,6 +27,7 @@ export async function openSoldIn(db: Reader): Promise<(formulaId: string) => Sol
     return {
       products: products.map(({ details }) => details.name),
       markets: ALL_MARKETS.filter((market) => markets.has(market)),
+      scentOnLabel: [...new Set(products.map(({ details }) => details.scentOnLabel))],
     };
   };
 }

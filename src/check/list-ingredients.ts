@@ -1,0 +1,19 @@
+import type { Market } from '../contract/index.ts';
+import type { LabelIngredient } from '../core/label/index.ts';
+import type { OpenedRevision } from './checked.ts';
+
+/** Every material of the formula as a label of this market names it; `name` '' where nobody knows the name. */
+export const listIngredients = (
+  { expanded, materials }: Pick<OpenedRevision, 'expanded' | 'materials'>,
+  market: Market,
+): LabelIngredient[] =>
+  expanded.materials.map(({ materialId, percent }) => {
+    const material = materials.get(materialId);
+    return {
+      name: (market === 'US' ? material?.inciUs : material?.inciEu) ?? '',
+      percent,
+      materialName: material?.name ?? '',
+      ...(material?.role && { role: material.role }),
+      ...(material?.isNano && { isNano: true }),
+    };
+  });
