@@ -316,6 +316,16 @@ const QUERIES: Readonly<Record<string, string>> = {
 /** A workshop in which there is one of each thing that a route reads; answers their ids by the word in the path. */
 async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string, string>>> {
   const made = await buildMakingBench(shop);
+  await shop.get('saveLotCertificate', {
+    params: { id: made.lots.shea },
+    body: {
+      reference: 'Certificate 1',
+      datedOn: null,
+      details: { constituents: [], isComplete: true },
+      file: { name: 'certificate.pdf', base64: smallPdf('certificate') },
+    },
+  });
+  const { certificates } = await shop.get('listLotCertificates', { params: { id: made.lots.shea } });
   await nameWorkshop(shop);
   await makeFirmBase(shop, made, '400');
   const { run, lot } = await fillTins(shop, made, 5);
@@ -337,22 +347,13 @@ async function fillWorkshop(shop: TestWorkshop): Promise<Readonly<Record<string,
     params: { id: made.product },
     body: { heading: 'claims', name: 'Study.pdf', base64: smallPdf('study') },
   });
-  const certificate = await shop.get('saveLotCertificate', {
-    params: { id: made.lots.scent },
-    body: {
-      reference: 'Certificate 1',
-      datedOn: null,
-      details: { constituents: [], isComplete: true },
-      file: { name: 'certificate.pdf', base64: smallPdf('certificate') },
-    },
-  });
   const label = { shape: 'round' as const, diameterMm: 50 };
   const grid = { columns: 1, rows: 1, leftMm: 10, topMm: 10, pitchAcrossMm: 0, pitchDownMm: 0 };
   const geometry = { pageWidthMm: 210, pageHeightMm: 297, ...grid, label };
   const sheet = await shop.get('saveLabelSheet', { body: { details: { name: 'Round', geometry } } });
   return {
     'label-sheets': sheet.id,
-    'lot-certificates': certificate.id,
+    'lot-certificates': certificates[0]?.id ?? '',
     attachments: file.id,
     complaints: complaint.id,
     products: made.product,
