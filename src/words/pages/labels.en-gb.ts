@@ -42,6 +42,7 @@ export const labelWords = {
       : `${sayDecimal(count)} things are missing for ${market}: no label for sale yet.`,
   soft: 'Shown at true size where the screen knows its size; the PDF is at true size when it is printed at 100 %.',
   notAdvice: 'The tool prepares; your assessor and local law decide.',
+  atTrueSize: 'At true size',
   market: 'Market',
   roles: { front: 'Front', back: 'Back', whole: 'Whole label', sticker: 'Sticker', leaflet: 'Leaflet' },
   rolesSaid: {

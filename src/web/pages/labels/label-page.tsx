@@ -54,11 +54,15 @@ function LabelOf({ run }: { readonly run: Run }) {
             />
           </SideBySide>
           <Missing label={label} />
-          <div className={styles.faces}>
-            {label.pieces.map((piece) => (
-              <PieceFigure key={piece.id} piece={piece} />
-            ))}
-          </div>
+          {label.pieces.length > 0 && (
+            <Card title={labelWords.atTrueSize}>
+              <div className={styles.faces}>
+                {label.pieces.map((piece) => (
+                  <PieceFigure key={piece.id} piece={piece} />
+                ))}
+              </div>
+            </Card>
+          )}
           {label.missing.length === 0 && (
             <Card title={labelWords.print}>
               <PrintLabel key={market} run={run} label={label} />
