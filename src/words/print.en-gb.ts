@@ -22,31 +22,10 @@ const MONTHS = [
 
 export const printWords = {
   label: {
-    /** Regulation (EC) No 1223/2009, Article 19(1)(g): the list is preceded by the term "ingredients". */
-    ingredients: 'Ingredients:',
-    batch: 'Batch',
     openJar: (months: number) => `Open jar: ${counted(months, 'month', 'months')} after opening`,
-    faces: { front: 'Front of the label at true size', back: 'Back of the label at true size' },
-    /** How a sentence calls what stands on the label. */
-    elements: {
-      brandName: 'the brand',
-      productName: 'the product name',
-      functionText: 'the function',
-      rule: 'the declared content',
-      declaredContentText: 'the declared content',
-      ingredientsText: 'the list of ingredients',
-      precautionsText: 'the precautions',
-      otherLines: 'a further line of the back',
-      durabilityText: 'the best-before date',
-      openedMonths: 'the open jar',
-      batchNumber: 'the batch number',
-      originText: 'the country of origin',
-      responsiblePersonText: 'the responsible person',
-    },
     sheet: {
       title: (product: string, batch: string) => `${product}, batch ${batch}`,
-      copies: (copies: number) =>
-        `${counted(copies, 'label', 'labels')}, front and back. Cut on the thin line.`,
+      copies: (copies: number) => `${counted(copies, 'copy', 'copies')} of each. Cut on the thin line.`,
       rulerIs: 'This bar is 50 mm long.',
       printAt: 'Print at 100 %, not fitted to the page.',
       ifNot: 'If the bar measures anything else, the labels are the wrong size.',

@@ -11,7 +11,6 @@ export { composePieces } from './compose-pieces.ts';
 export { ELEMENTS_OF_ROLE } from './elements-of-role.ts';
 export type { Face, Faces, InkExtent, Weight } from './face.ts';
 export { faceOfSurface } from './face-of-surface.ts';
-export type { FaceLayout, Label, LabelBack, LabelFront, LabelLayout } from './label.ts';
 export {
   type Artwork,
   type CodeWish,
@@ -31,10 +30,7 @@ export {
   type TextIn,
 } from './label-design.ts';
 export { INSET_MM, SMALLEST_X_HEIGHT_MM } from './label-rules.ts';
-export { layoutLabelSheet } from './label-sheet.ts';
-export { labelToSvg } from './label-to-svg.ts';
 export { layoutCutSheet, MOST_COPIES } from './layout-cut-sheet.ts';
-export { layoutLabel } from './layout-label.ts';
 export { layoutOnSheet, placeOn, positionAfter } from './layout-on-sheet.ts';
 export { layoutPaper } from './layout-paper.ts';
 export { layoutPiece } from './layout-piece.ts';

@@ -9,7 +9,6 @@ export const SMALLEST_X_HEIGHT_MM = 0.9;
 export const SMALLEST_NAME_X_HEIGHT_MM = 1.2;
 /** The back starts here and goes down in steps to the smallest. */
 export const LARGEST_BACK_X_HEIGHT_MM = 1.4;
-export const BACK_STEP_MM = 0.05;
 
 /** On top of the legal height of figures, so that toner and scale of a good printer stay on the right side. */
 export const FIGURE_MARGIN_MM = 0.1;

@@ -1,5 +1,4 @@
 export { loadCodes } from './load-codes.ts';
 export { loadFaces } from './load-faces.ts';
 export { paintDocument } from './paint-document.ts';
-export { type LabelPdfOptions, paintLabelPdf } from './paint-label-pdf.ts';
 export { paintPaperPdf } from './paint-paper-pdf.ts';
