@@ -65,10 +65,6 @@ export const labelWords = {
   source: 'Where it is asked for',
   states: { there: 'there', missing: 'missing', 'not-needed': 'not needed' },
   copies: 'Copies',
-  copiesHint: (printed: number) =>
-    printed === 0
-      ? 'One for each tin that has no label yet.'
-      : `${sayDecimal(printed)} printed before. One for each tin that has no label yet.`,
   copiesSpare: (printed: number, spare: number) =>
     `${printed === 0 ? 'None printed before' : `${sayDecimal(printed)} printed before`}. One for each tin that has none yet${spare === 0 ? '' : `, and ${sayDecimal(spare)} to spare`}.`,
   print: 'Print the label',
@@ -78,7 +74,6 @@ export const labelWords = {
   checkAgain:
     'Check spelling, symbols and place of each element against the tin in your hand; local law decides.',
   what: 'What to print',
-  whatAll: 'All that is stuck on',
   sheet: 'On what',
   plainPaper: 'plain paper, to be cut',
   firstPosition: 'First free label of the sheet',
@@ -129,7 +124,6 @@ export const labelWords = {
     },
     printedOn: 'Printed on',
     artwork: 'Your picture',
-    noArtwork: 'none',
     artworkThere: 'A picture is attached.',
     choosePicture: 'Choose a picture (PNG or JPEG)',
     takePictureOff: 'Take the picture off',
@@ -163,7 +157,6 @@ export const labelWords = {
     ofRun: (number: string) => `of ${number}`,
     save: 'Save the labels',
     saved: (name: string) => `The labels of ${name} are saved.`,
-    whole: 'The design',
   },
   sheets: {
     title: 'Sheets of labels',
@@ -209,10 +202,7 @@ export const labelWords = {
     used: 'On tins',
     spoilt: 'Spoilt',
     left: 'Left over',
-    asClosed: 'as the run was closed',
     answer: 'Does it add up',
-    sound: 'adds up',
-    look: 'look',
     count: 'Count the labels',
     which: 'Which label',
     remark: 'Remark',
