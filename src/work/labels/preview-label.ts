@@ -2,10 +2,11 @@ import { DURABILITY_THRESHOLD_MONTHS } from '../../catalogue/index.ts';
 import type { orders } from '../../contract/index.ts';
 import { decideBestBefore } from '../../core/label/index.ts';
 import { done, problem, refused } from '../../core/problem.ts';
-import { findProduct, listRevisions } from '../../storage/index.ts';
+import { findProduct } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { findRunDurability } from '../filling/best-before.ts';
 import { gatherRun, type RunRecords } from '../filling/run-records.ts';
+import { listRevisionsInForce } from '../formulas/index.ts';
 import { workshopToday } from '../local-date.ts';
 import { findMadeLookup } from '../making/made-lookup.ts';
 import { readProductDetails } from '../read-product-details.ts';
@@ -25,8 +26,7 @@ export const previewLabel: UseCase<'previewLabel'> = async (context, { params: {
   const run = body.runId === null ? undefined : await gatherRun(db, body.runId);
   if (body.runId !== null && run?.head.product_id !== id) return refused(thingNotFound('runId', body.runId));
   const details = readProductDetails(product.details);
-  const [latest] = await listRevisions(db, details.formulaId);
-  const of = run ? await ofRun(context, run) : await ofNone(context, details, latest?.id);
+  const of = run ? await ofRun(context, run) : await ofNone(context, details);
   if (of === null) return refused(problem('product-without-recipe', 'id', { found: details.name }));
   const { market, details: design } = body;
   return done(viewLabel(market, await composeLabelPieces(context, { ...of, design, market })));
@@ -44,8 +44,10 @@ async function ofRun(context: Context, records: RunRecords) {
   };
 }
 
-/** As if it were made today. */
-async function ofNone(context: Context, details: orders.ProductDetails, revisionId: string | undefined) {
+/** As if it were made today, by the recipe that is in force. */
+async function ofNone(context: Context, details: orders.ProductDetails) {
+  const inForce = await listRevisionsInForce(context.storage.db);
+  const revisionId = inForce.find((head) => head.formula_id === details.formulaId)?.id;
   if (revisionId === undefined) return null;
   const question = { made: await workshopToday(context), months: details.bestBeforeMonths };
   const durability = decideBestBefore(question, DURABILITY_THRESHOLD_MONTHS);
