@@ -29,7 +29,8 @@ describe('the job on the pages', () => {
       hasTouch: true,
     });
     await doTheJob(server.address, page, thumb, 'touch');
-    expect(errors).toEqual([]);
+    // The weight that is asked about; nothing else was refused.
+    expect(errors).toEqual([expect.stringContaining('422')]);
     await context.close();
   });
 
@@ -38,7 +39,8 @@ describe('the job on the pages', () => {
       viewport: { width: 1280, height: 900 },
     });
     await doTheJob(server.address, page, keyboardOf(page), 'keys');
-    expect(errors).toEqual([]);
+    // The weight that is asked about; nothing else was refused.
+    expect(errors).toEqual([expect.stringContaining('422')]);
     await context.close();
   });
 });
@@ -154,6 +156,13 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
   await hands.type(field(/^Tins wanted/), '5');
   await hands.type(field(/^Weight of the empty tin/), '11.4');
   await hands.press(button('Start filling'));
+  // Another tin on the scale: far more than twice the label is asked about, and not kept where the question is closed.
+  await hands.type(page.getByRole('textbox', { name: 'Grams on the scale' }), '120');
+  await hands.press(button('Keep this tin'));
+  const question = page.getByRole('dialog', { name: 'Is there really so much in it?' });
+  await question.getByText(/Weigh again, or take another kind of tin/).waitFor();
+  await page.keyboard.press('Escape');
+  await question.waitFor({ state: 'detached' });
   for (const gross of ['46.55', '46.60', '46.52', '46.58', '46.61']) {
     await hands.type(page.getByRole('textbox', { name: 'Grams on the scale' }), gross);
     await hands.press(button('Keep this tin'));
