@@ -65,6 +65,7 @@ const isEnd = ({ breaks, percent }: RoomBound): boolean =>
 
 const viewBound = (bound: RoomBound, moving: Moving, direction: Direction): BoundView => ({
   percent: toText(bound.percent),
+  shownPercent: toText(cutInward(bound.percent, nowOf(moving), direction) ?? bound.percent),
   grams: gramsAt(bound, moving, direction),
   isIncluded: bound.isIncluded,
   says: sayBound(bound, moving, direction),
@@ -96,8 +97,11 @@ function sayNearest(side: RoomSide, moving: Moving, direction: Direction): Sayin
   return sayBound(nearest, moving, direction);
 }
 
-function sayBound(bound: RoomBound, { name, percent }: Moving, direction: Direction): Saying {
-  const now = percent.roundedDown(PLACES);
+const nowOf = ({ percent }: Moving): Exact => percent.roundedDown(PLACES);
+
+function sayBound(bound: RoomBound, moving: Moving, direction: Direction): Saying {
+  const { name } = moving;
+  const now = nowOf(moving);
   const breaks = sayBreak(bound);
   const shown = cutInward(bound.percent, now, direction);
   if (shown === undefined)

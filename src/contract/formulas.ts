@@ -276,8 +276,10 @@ export const checkFacts = z.object({
 
 /** How far a line may go, and what breaks beyond. */
 const roomBound = z.object({
-  /** Of the finished product, rounded to the inside. */
+  /** Of the finished product, rounded to the inside at the twelfth place. */
   percent: z.string(),
+  /** For reading: cut to the inside. */
+  shownPercent: z.string(),
   /** As much of the line as the recipe then has, the other lines as they are; rounded to the inside. */
   grams: z.string(),
   /** Whether that much itself is still right. */

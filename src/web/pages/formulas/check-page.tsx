@@ -21,6 +21,7 @@ import { MemoryCard } from './memory-card.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
 import { ReportLink } from './report-link.tsx';
+import { RoomToMove } from './room-to-move.tsx';
 import { draftLines, type TriedLines, TryAmounts } from './try-amounts.tsx';
 import { useLiveCheck } from './use-live-check.ts';
 
@@ -66,7 +67,21 @@ function CheckOf({ formula, revision }: Props) {
           >
             <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
             {live && !live.ok && <TriedProblems problems={live.problems} />}
-            <CheckView check={check} formulaId={formula.id} isTyped={live?.ok ?? false}>
+            <CheckView
+              check={check}
+              formulaId={formula.id}
+              isTyped={live?.ok ?? false}
+              room={
+                <RoomToMove
+                  revision={revision}
+                  markets={markets}
+                  isTrying={tried !== revision.lines}
+                  onTry={(place, grams) =>
+                    setTried(revision.lines.map((one, index) => (index === place ? { ...one, grams } : one)))
+                  }
+                />
+              }
+            >
               <TryAmounts formulaId={formula.id} written={revision.lines} tried={tried} onTry={setTried} />
             </CheckView>
           </Page>
@@ -106,11 +121,12 @@ interface ViewProps {
   readonly formulaId: string;
   /** Not written yet: then there is nothing to decide upon. */
   readonly isTyped: boolean;
+  readonly room: ReactNode;
   /** First beside the limits. */
   readonly children: ReactNode;
 }
 
-const CheckView = ({ check, formulaId, isTyped, children }: ViewProps) => (
+const CheckView = ({ check, formulaId, isTyped, room, children }: ViewProps) => (
   <div className={styles.columns}>
     <div className={styles.column}>
       {check.reasons.length > 0 && (
@@ -139,6 +155,7 @@ const CheckView = ({ check, formulaId, isTyped, children }: ViewProps) => (
     </div>
     <div className={styles.column}>
       <div className={styles.first}>{children}</div>
+      {room}
       <Card title={answerWords.title}>
         <Origins origins={check.origins} />
         <p className="soft small">{answerWords.traces}</p>
