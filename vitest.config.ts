@@ -1,8 +1,10 @@
 import { defineConfig } from 'vitest/config';
 
-// Pure rooms share one thread without isolation (fast); tests that open files, ports or a browser get a process each.
+// Pure rooms share one thread and parts a process a worker, without isolation (fast); tests that open a port or a browser get a process each.
 export default defineConfig({
   test: {
+    // Left to itself vitest keeps one processor free, which on two leaves half the machine idle.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
@@ -28,6 +30,7 @@ export default defineConfig({
           sequence: { groupOrder: 1 },
           include: ['src/{storage,work,server,cli,print/paint,machine}/**/*.test.ts'],
           pool: 'forks',
+          isolate: false,
           testTimeout: 30_000,
         },
       },
@@ -35,6 +38,8 @@ export default defineConfig({
         test: {
           name: 'whole',
           sequence: { groupOrder: 2 },
+          // A browser and a server beside each test already fill the machine.
+          maxWorkers: 1,
           include: [
             'test/journeys/**/*.test.ts',
             'test/faults/**/*.test.ts',
