@@ -21,6 +21,8 @@ export const chapter = z.object({
   source: words.nullable(),
   /** `assessor`: left to the qualified assessor. */
   state: z.enum(['there', 'missing', 'assessor']),
+  /** Of what is missing in the paper, how many things are missing here. */
+  lacks: z.number(),
   says: z.array(words),
   cautions: z.array(words),
   entries: z.array(z.object({ label: words, text: words })),
@@ -39,6 +41,8 @@ export type Chapter = z.output<typeof chapter>;
 
 /** One thing that is missing, and where it is mended. */
 export const gap = z.object({
+  /** Key of the chapter that lacks it. */
+  chapter: z.string(),
   says: f.saying,
   to: z.string(),
   /** The part of that page; null: its top. */

@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, openPage } from '../workshop/open-browser.ts';
+import { textOfPdf } from '../workshop/render-pdf.ts';
 import { type RunningServer, startServer } from '../workshop/start-server.ts';
 
 /** From a customer's word to the file that holds it, on the example workshop. */
@@ -56,8 +57,25 @@ describe('a complaint and the product file in a browser', () => {
     expect(await page.getByText('GB-77').count()).toBe(1);
   });
 
+  it('folds its parts, each with its state, opens one from the list and with the keyboard, and prints all of them', async () => {
+    const list = page.getByRole('navigation', { name: 'The file, part by part' });
+    expect(
+      await list.getByRole('listitem').filter({ hasText: 'Undesirable effects' }).textContent(),
+    ).toContain('lacks 1 thing');
+    const animals = page.locator('#animal-testing');
+    const typed = animals.getByText('We test nothing on animals.');
+    expect(await typed.isVisible()).toBe(false);
+    expect(await textOfPdf(await page.pdf())).toContain('We test nothing on animals.');
+    await list.getByRole('link', { name: /^Data on animal testing/ }).click();
+    await typed.waitFor();
+    await animals.locator('summary').focus();
+    await page.keyboard.press('Enter');
+    await typed.waitFor({ state: 'hidden' });
+  });
+
   it('takes a PDF under a heading, and lets it out again', async () => {
-    const chapter = page.getByRole('region', { name: 'Toxicological profile of the substances' });
+    await page.getByRole('link', { name: 'Toxicological profile of the substances' }).click();
+    const chapter = page.locator('#toxicology');
     await chapter.locator('input[type=file]').setInputFiles({
       name: 'Profile.pdf',
       mimeType: 'application/pdf',

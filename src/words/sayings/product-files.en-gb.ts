@@ -4,7 +4,7 @@ const things = '{n, plural, one {# thing} other {# things}}';
 export const productFileSayings = {
   'pf-title': 'Product information file: {product}',
   'pf-prepared': 'Prepared for the qualified assessor. No assessment.',
-  'pf-says': `{n, plural, =0 {The file of {product} has everything that the tool can see} other {The file of {product} lacks ${things}}}; the assessment itself is the assessor’s.`,
+  'pf-says': `{n, plural, =0 {The file of {product} has everything that the tool can see} other {The file of {product} lacks ${things} in {parts} of its {of} parts}}; the assessment itself is the assessor’s.`,
   'pf-fact-batches': 'Batches released',
   'pf-fact-complaints': 'Complaints',
   'pf-fact-kept': 'Kept until',

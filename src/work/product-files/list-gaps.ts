@@ -5,7 +5,12 @@ import { exposureTypeOf } from './file-chapters.ts';
 import type { FileData } from './read-file-data.ts';
 import type { Gap } from './write-chapter.ts';
 
-const gap = (says: Saying, to: string, hash: string | null = null): Gap => ({ says, to, hash });
+const gap = (chapter: string, says: Saying, to: string, hash: string | null = null): Gap => ({
+  chapter,
+  says,
+  to,
+  hash,
+});
 
 /** What is missing in the file, each with the place where it is mended; what stops a sale first. */
 export function listGaps(data: FileData): Gap[] {
@@ -22,41 +27,47 @@ export function listGaps(data: FileData): Gap[] {
 
 function checkGaps({ made, product }: FileData): Gap[] {
   const to = `/formulas/${product.formulaId}`;
-  if (made === null) return [gap(saying('pf-gap-formula'), to)];
-  return made.answer === 'yes' ? [] : [gap(saying('pf-gap-check', { answer: made.answer }), `${to}/check`)];
+  if (made === null) return [gap('composition', saying('pf-gap-formula'), to)];
+  return made.answer === 'yes'
+    ? []
+    : [gap('composition', saying('pf-gap-check', { answer: made.answer }), `${to}/check`)];
 }
 
 function reportGaps({ report, product, today }: FileData): Gap[] {
-  if (report === null) return [gap(saying('pf-gap-report'), `/reports?formula=${product.formulaId}`)];
+  if (report === null)
+    return [gap('part-b', saying('pf-gap-report'), `/reports?formula=${product.formulaId}`)];
   const { details, row } = report.report;
   const facts = { reference: details.reference };
   return [
     ...(details.reviewBy < today
-      ? [gap(saying('pf-gap-report-past', { ...facts, reviewBy: details.reviewBy }), '/reports')]
+      ? [gap('part-b', saying('pf-gap-report-past', { ...facts, reviewBy: details.reviewBy }), '/reports')]
       : []),
-    ...(report.isOfOthers ? [gap(saying('pf-gap-report-others', facts), '/reports')] : []),
+    ...(report.isOfOthers ? [gap('part-b', saying('pf-gap-report-others', facts), '/reports')] : []),
     ...(report.marketsMissing.length > 0
       ? [
           gap(
+            'part-b',
             saying('pf-gap-report-markets', { ...facts, markets: report.marketsMissing.join(', ') }),
             '/reports',
           ),
         ]
       : []),
-    ...(row.file_name === null ? [gap(saying('pf-gap-report-file', facts), '/reports')] : []),
+    ...(row.file_name === null ? [gap('part-b', saying('pf-gap-report-file', facts), '/reports')] : []),
   ];
 }
 
 const complaintGaps = ({ complaints }: FileData): Gap[] =>
   complaints
     .filter((row) => row.effect === 'serious' && row.state === 'open')
-    .map((row) => gap(saying('pf-gap-serious', { receivedOn: row.receivedOn }), `/complaints/${row.id}`));
+    .map((row) =>
+      gap('effects', saying('pf-gap-serious', { receivedOn: row.receivedOn }), `/complaints/${row.id}`),
+    );
 
 /** What only a person can write, by the part of the form where it is typed. */
 function writtenGaps(data: FileData): Gap[] {
   const { file, id } = data;
   const isUnproved = file.claims.some(({ proof }) => proof === '');
-  const asks: readonly (readonly [boolean, string, string])[] = [
+  const asks: readonly (readonly [boolean, string, string, chapter?: string])[] = [
     [file.description === '', 'pf-gap-description', 'description'],
     [file.physical === '', 'pf-gap-physical', 'physical'],
     [file.stability === '', 'pf-gap-stability', 'physical'],
@@ -65,7 +76,7 @@ function writtenGaps(data: FileData): Gap[] {
     [file.impurities === '', 'pf-gap-impurities', 'impurities'],
     [file.packaging === '', 'pf-gap-packaging', 'impurities'],
     [file.normalUse === '', 'pf-gap-use', 'use'],
-    [exposureTypeOf(data) === undefined, 'pf-gap-exposure', 'use'],
+    [exposureTypeOf(data) === undefined, 'pf-gap-exposure', 'use', 'exposure'],
     [file.gmpStatement === '', 'pf-gap-gmp', 'method'],
     [file.claims.length === 0 && !file.hasNoClaims, 'pf-gap-claims', 'claims'],
     [isUnproved, 'pf-gap-proof', 'claims'],
@@ -73,7 +84,7 @@ function writtenGaps(data: FileData): Gap[] {
   ];
   return asks
     .filter(([isMissing]) => isMissing)
-    .map(([, code, hash]) => gap(saying(code), `/products/${id}/file/change`, hash));
+    .map(([, code, hash, chapter = hash]) => gap(chapter, saying(code), `/products/${id}/file/change`, hash));
 }
 
 function materialGaps({ made, file, id }: FileData): Gap[] {
@@ -88,6 +99,7 @@ function materialGaps({ made, file, id }: FileData): Gap[] {
       ? []
       : [
           gap(
+            'composition',
             saying('pf-gap-function', { n: idle.length, names }),
             `/products/${id}/file/change`,
             'composition',
@@ -97,9 +109,9 @@ function materialGaps({ made, file, id }: FileData): Gap[] {
       const to = `/materials/${materialId}`;
       const name = { material: material.name };
       return [
-        ...(material.inciEu === '' ? [gap(saying('pf-gap-inci', name), to)] : []),
-        ...(material.cas.length === 0 ? [gap(saying('pf-gap-cas', name), to)] : []),
-        ...(material.supplier === '' ? [gap(saying('pf-gap-supplier', name), to)] : []),
+        ...(material.inciEu === '' ? [gap('composition', saying('pf-gap-inci', name), to)] : []),
+        ...(material.cas.length === 0 ? [gap('composition', saying('pf-gap-cas', name), to)] : []),
+        ...(material.supplier === '' ? [gap('composition', saying('pf-gap-supplier', name), to)] : []),
       ];
     }),
   ];
@@ -110,9 +122,11 @@ function notificationGaps({ product: { markets }, file: { notification }, id }: 
   const isInEu = markets.some((market) => market === 'NI' || market === 'EU');
   return [
     ...(markets.includes('GB') && notification.gbReference === ''
-      ? [gap(saying('pf-gap-notify-gb'), to)]
+      ? [gap('notification', saying('pf-gap-notify-gb'), to)]
       : []),
-    ...(isInEu && notification.euReference === '' ? [gap(saying('pf-gap-notify-eu'), to)] : []),
+    ...(isInEu && notification.euReference === ''
+      ? [gap('notification', saying('pf-gap-notify-eu'), to)]
+      : []),
   ];
 }
 
@@ -121,8 +135,10 @@ function responsibleGaps({ product: { markets }, house }: FileData): Gap[] {
   const lacks = (one: { name: string; address: string }) => one.name === '' || one.address === '';
   return [
     ...(markets.includes('GB') && lacks(house.responsibleGb)
-      ? [gap(saying('pf-gap-responsible-gb'), '/workshop')]
+      ? [gap('description', saying('pf-gap-responsible-gb'), '/workshop')]
       : []),
-    ...(isInEu && lacks(house.responsibleEu) ? [gap(saying('pf-gap-responsible-eu'), '/workshop')] : []),
+    ...(isInEu && lacks(house.responsibleEu)
+      ? [gap('description', saying('pf-gap-responsible-eu'), '/workshop')]
+      : []),
   ];
 }

@@ -57,6 +57,21 @@ describe('the product information file', () => {
     expect(left).toContain('pf-gap-cas');
   });
 
+  it('says of each part how much it lacks, of the safety report what all of its parts lack, and counts the parts', async () => {
+    const { chapters, missing, sentence } = await file();
+    const lacks = new Map(chapters.map(({ key, lacks: count }) => [key, count]));
+    const keys = new Set(missing.map(({ chapter }) => chapter));
+    expect([...keys].filter((key) => !lacks.has(key))).toEqual([]);
+    for (const key of keys)
+      expect([key, lacks.get(key)]).toEqual([key, missing.filter(({ chapter }) => chapter === key).length]);
+    const parts = chapters.filter(({ level }) => level === 2).map((one) => one.lacks);
+    expect(lacks.get('safety-report')).toBe(parts.reduce((sum, count) => sum + count, 0));
+    expect(lacks.get('composition')).toBeGreaterThan(0);
+    expect(sentence.parameters).toMatchObject({ n: missing.length, parts: keys.size, of: chapters.length });
+    expect(chapters.filter(({ state, lacks: count }) => state === 'there' && count > 0)).toEqual([]);
+    expect(chapters.filter(({ state, lacks: count }) => state === 'missing' && count === 0)).toEqual([]);
+  });
+
   it('fills the headings of Annex I in the law’s order, and leaves the assessor his', async () => {
     const { chapters } = await file();
     // Annex I, part A, headings 1 to 10; Article 11(2) around them.

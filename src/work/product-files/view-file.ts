@@ -9,7 +9,7 @@ import { fileChapters } from './file-chapters.ts';
 import { listGaps } from './list-gaps.ts';
 import { readPoints } from './points-of-departure.ts';
 import { type FileData, readFileData } from './read-file-data.ts';
-import { entry } from './write-chapter.ts';
+import { type Chapter, entry, type Gap } from './write-chapter.ts';
 
 export type FileView = z.output<typeof productFiles.productFileView>;
 
@@ -26,10 +26,16 @@ export async function viewFile(
 function viewOf(data: FileData, points: readonly productFiles.PointOfDeparture[]): FileView {
   const missing = listGaps(data);
   const kept = keptUntil(data);
+  const chapters = fileChapters(data, points).map((one, _, all) => withLacks(one, all, missing));
   return {
     title: saying('pf-title', { product: data.product.name }),
     subtitle: saying('pf-prepared'),
-    sentence: saying('pf-says', { product: data.product.name, n: missing.length }),
+    sentence: saying('pf-says', {
+      product: data.product.name,
+      n: missing.length,
+      parts: new Set(missing.map(({ chapter }) => chapter)).size,
+      of: chapters.length,
+    }),
     asOf: data.asOf,
     facts: [
       entry(saying('pf-fact-batches'), String(releasedBatches(data).length)),
@@ -37,7 +43,7 @@ function viewOf(data: FileData, points: readonly productFiles.PointOfDeparture[]
       entry(saying('pf-fact-kept'), kept ? saying('pf-day', { on: kept.until }) : saying('pf-kept-not-yet')),
     ],
     missing,
-    chapters: fileChapters(data, points),
+    chapters,
     productId: data.id,
     productName: data.product.name,
     version: data.version,
@@ -47,3 +53,12 @@ function viewOf(data: FileData, points: readonly productFiles.PointOfDeparture[]
     keptUntil: kept?.until ?? null,
   };
 }
+
+/** What is missing keeps a chapter from being complete wherever it is mended; the safety report is all of its parts. */
+function withLacks(one: Chapter, all: readonly Chapter[], missing: readonly Gap[]): Chapter {
+  const parts = one.key === REPORT ? all.filter(({ level }) => level === 2) : [one];
+  const lacks = missing.filter(({ chapter }) => parts.some(({ key }) => key === chapter)).length;
+  return { ...one, lacks, state: lacks > 0 && one.state === 'there' ? 'missing' : one.state };
+}
+
+const REPORT = 'safety-report';

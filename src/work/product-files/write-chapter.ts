@@ -15,6 +15,7 @@ export const chapter = (
 ): Chapter => ({
   source: null,
   state: 'there',
+  lacks: 0,
   says: [],
   cautions: [],
   entries: [],

@@ -1,6 +1,4 @@
-import type { ReactNode } from 'react';
 import type { productFiles } from '../../../contract/index.ts';
-import { productFileWords } from '../../../words/index.ts';
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
@@ -9,26 +7,21 @@ import { type SayWords, useSayWords } from './use-say-words.ts';
 
 type Chapter = productFiles.Chapter;
 
-interface Props {
-  readonly chapter: Chapter;
-  /** What may be done with it: files put under it. */
-  readonly children?: ReactNode;
-  /** Only where a heading can be there, missing or left to somebody. */
-  readonly hasState?: boolean;
+/** One heading of a document: what it says, its figures, what lies under it. */
+export function ChapterCard({ chapter }: { readonly chapter: Chapter }) {
+  const say = useSayWords();
+  return (
+    <Card title={say(chapter.title)} anchor={chapter.key}>
+      <ChapterText chapter={chapter} />
+    </Card>
+  );
 }
 
-const KINDS = { there: 'ready', missing: 'watch', assessor: 'plain' } as const;
-
-/** One heading of a document: what it says, its figures, what lies under it. */
-export function ChapterCard({ chapter, children, hasState = false }: Props) {
+export function ChapterText({ chapter }: { readonly chapter: Chapter }) {
   const say = useSayWords();
-  const { source, state, says, cautions, entries, tables } = chapter;
+  const { source, says, cautions, entries, tables } = chapter;
   return (
-    <Card
-      title={say(chapter.title)}
-      anchor={chapter.key}
-      aside={hasState && <State kind={KINDS[state]}>{productFileWords.states[state]}</State>}
-    >
+    <>
       {source !== null && <p className="soft small">{say(source)}</p>}
       {says.map((words) => (
         <p key={say(words)} className={styles.written}>
@@ -44,8 +37,7 @@ export function ChapterCard({ chapter, children, hasState = false }: Props) {
       {tables.map((table) => (
         <ChapterTable key={say(table.caption)} table={table} say={say} />
       ))}
-      {children}
-    </Card>
+    </>
   );
 }
 
