@@ -13,6 +13,7 @@ export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';
 export { joinRequests } from './join-requests.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
+export { isUnderOlderLaw, judgeOldLabels, type OldLabel, type OldLabelQuestion } from './judge-old-labels.ts';
 export { judgeSale } from './judge-sale.ts';
 export { listIngredients } from './list-ingredients.ts';
 export { listOpened } from './list-opened.ts';

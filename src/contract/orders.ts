@@ -210,7 +210,11 @@ export const orderRoutes = {
     method: 'GET',
     path: '/api/orders/:id',
     summary: 'One order and the answer to it',
-    output: orderView.extend({ promise }),
+    output: orderView.extend({
+      promise,
+      /** Labels of tins for it that a newer law asks for more, with the days until which they will do. */
+      labelNotes: z.array(f.saying),
+    }),
   }),
   /** The answer before the order is entered: the same computation on what was typed. */
   previewPromise: route({

@@ -191,16 +191,19 @@ export async function insertRelease(db: Reader, row: ReleaseRow): Promise<void> 
   await db.insertInto('release').values(row).execute();
 }
 
-/** What was printed for these runs, and how many of each. */
-export async function listLabelCopies(
-  db: Reader,
-  runIds: readonly string[],
-): Promise<Pick<LabelPrintRow, 'filling_run_id' | 'copies' | 'design'>[]> {
+export type LabelCopies = Pick<LabelPrintRow, 'filling_run_id' | 'market' | 'copies' | 'design'> & {
+  readonly happened_at: string;
+};
+
+/** What was printed for these runs, and how many of each; the newest first. */
+export async function listLabelCopies(db: Reader, runIds: readonly string[]): Promise<LabelCopies[]> {
   if (runIds.length === 0) return [];
   return db
     .selectFrom('label_print')
-    .select(['filling_run_id', 'copies', 'design'])
+    .innerJoin('entry', 'entry.id', 'label_print.entry_id')
+    .select(['filling_run_id', 'market', 'copies', 'design', 'entry.happened_at'])
     .where('filling_run_id', 'in', runIds)
+    .orderBy('entry.seq', 'desc')
     .execute();
 }
 

@@ -113,6 +113,7 @@ export {
   insertRelease,
   insertRun,
   insertRunClose,
+  type LabelCopies,
   type LabelPrintRow,
   listFillWeights,
   listLabelCopies,

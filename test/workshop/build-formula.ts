@@ -103,7 +103,7 @@ export async function buildReport(bench: TestWorkshop, more: Partial<Report> = {
       details: {
         reference: 'R-1',
         assessor: 'A. N. Assessor',
-        signedOn: '2026-10-01',
+        signedOn: '2026-07-01',
         reviewBy: '2027-10-01',
         baseFormulaId: null,
         formulaIds: [],

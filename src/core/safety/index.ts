@@ -34,6 +34,7 @@ export {
   type MarginOfSafety,
   type MarginQuestion,
 } from './judge-margin-of-safety.ts';
+export { judgeOldStock, listNamingChanges, type NamingChange, type OldStock } from './judge-old-stock.ts';
 export type { RawMaterialFigures } from './judge-raw-material.ts';
 export {
   type FormulaMaterial,

@@ -60,6 +60,10 @@ export const workOrdersProblems = {
     says: 'Batch {where} may not be used or go out: lot {found} of {item}, which is in it, was stopped since. {reason}',
     mend: 'Trace the stopped lot to see what else it went into. Release it again once it is found good.',
   },
+  'labels-by-older-law': {
+    says: 'Labels of batch {where} for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} are worded as of {labelledOn, date, long}: {names, plural, =0 {} other {they do not name {which}, as Regulation (EU) 2023/1545 asks}}{doubts, plural, =0 {} other {{names, plural, =0 {} other {, and }}nobody has decided whether it asks for {undecided} to be named}}. Tins with them may be placed on the market until {placedUntil, date, long}; what was placed by then may be sold on until {soldUntil, date, long}{stop, select, none {.} placed {, and nothing shows that these were placed by then.} other {, and that day is past.}}',
+    mend: 'Print its labels anew and stick them over the old ones, or sell the product in another market only.',
+  },
   'parcel-back-already': {
     says: 'This parcel was taken back already: its tins stand on the shelf.',
     mend: 'Look at the order as it stands now.',

@@ -50,6 +50,8 @@ export const fillingSayings = {
   'label-does-not-fit': '{reason}',
   'label-run-rejected': 'The filling run was rejected: its tins are not for sale.',
   'label-trial-line': 'Trial. Not for sale.',
+  'label-by-older-law':
+    'Labels of batch {batch} for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} are worded as of {labelledOn, date, long}: {names, plural, =0 {} other {they do not name {which}, as Regulation (EU) 2023/1545 asks}}{doubts, plural, =0 {} other {{names, plural, =0 {} other {, and }}nobody has decided whether it asks for {undecided} to be named}}. Tins with them may be placed on the market until {placedUntil, date, long}; what was placed by then may be sold on until {soldUntil, date, long}{stop, select, none {.} placed {, and nothing shows that these were placed by then.} other {, and that day is past.}}{stop, select, none {} other { Print them anew and stick them over the old ones, or sell the product in another market only.}}',
   'check-sample-kept': 'A sample is kept.',
   'check-no-sample': 'No sample is kept: {reason}',
   'check-steps':

@@ -23,6 +23,7 @@ import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
 import { labelCheckOf } from './cleared-markets.ts';
+import { findOldLabels, isTooOld, sayOldLabel } from './find-old-labels.ts';
 import { judgeLotDates } from './judge-lot-dates.ts';
 import { judgeRecords } from './judge-records.ts';
 import type { RunRecords } from './run-records.ts';
@@ -68,6 +69,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     ...(await checkWorstCase(context, records)),
     await checkLots(context, records),
     ...(await checkLabels(context, records)),
+    ...(await checkOldLabels(context, records)),
     checkSample(records),
     await checkSteps(db, records),
     await checkDeviations(db, records),
@@ -215,6 +217,17 @@ async function checkLabels(context: Context, records: RunRecords): Promise<Check
     );
   }
   return checks;
+}
+
+/** Labels that were printed before a newer law on fragrance allergens began: tins with them have their last days. */
+async function checkOldLabels(context: Context, { head, tins }: RunRecords): Promise<Check[]> {
+  if (!tins) return [];
+  const old = (await findOldLabels(context, [tins])).get(tins.id) ?? [];
+  return old.map((each) => {
+    const name = `label-age-${each.market}`;
+    const detail = sayOldLabel(each, head.number);
+    return isTooOld(each) ? check(name, false, detail) : toSee(name, true, detail);
+  });
 }
 
 const checkSample = ({ close }: RunRecords): Check =>

@@ -7,6 +7,7 @@ import { readAtOnce } from '../read-at-once.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
+import { readOrderTins } from './order-tins.ts';
 import { type OrderView, viewOrders } from './order-view.ts';
 import { promiseOrders } from './promise-orders.ts';
 import type { PromiseView } from './promise-view.ts';
@@ -24,7 +25,10 @@ export const getOrder: UseCase<'getOrder'> = (asked, { params: { id = '' } }) =>
     const [view] = row ? await viewOrders(db, [row]) : [];
     if (!view) return refused(thingNotFound('id', id));
     const [answered] = await answer(context, [view]);
-    return answered ? done(answered) : refused(thingNotFound('id', id));
+    if (!row || !answered) return refused(thingNotFound('id', id));
+    const isOver = view.state === 'sent' || view.state === 'cancelled';
+    const { oldLabels } = isOver ? { oldLabels: [] } : await readOrderTins(context, row);
+    return done({ ...answered, labelNotes: [...oldLabels] });
   });
 
 /** Every order, the next promised first. The shelf is read once, however many there are. */

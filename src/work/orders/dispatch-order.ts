@@ -9,7 +9,6 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
-import { workshopToday } from '../local-date.ts';
 import { lotTooSmall, spreadOverPlaces } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { record, thingNotFound } from '../record.ts';
@@ -27,7 +26,7 @@ export const dispatchOrder: UseCase<'dispatchOrder'> = (context, { body, params 
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
       await refuseTrackingOfErased(tx, order, body.tracking);
-      const tins = await readOrderTins(tx, order, await workshopToday(inside(context, tx)));
+      const tins = await readOrderTins(inside(context, tx), order);
       const parcel = packParcel(order, tins);
       const dispatchId = context.machine.newId();
       await tell({

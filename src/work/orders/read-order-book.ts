@@ -22,6 +22,7 @@ import {
   type ScaleRow,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { findOldLabels, isTooOld } from '../filling/find-old-labels.ts';
 import { listRevisionsInForce } from '../formulas/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { findOlderBases } from '../making/older-bases.ts';
@@ -69,6 +70,8 @@ export interface OrderBook {
   readonly lots: readonly LotAtHand[];
   /** Of what was made: a lot behind it is not released, so it goes into nothing and nowhere. */
   readonly stoppedBehind: StoppedBehind;
+  /** Tins whose labels a newer law asks for more than they say, and that nobody agreed to take in time. */
+  readonly oldLabels: ReadonlySet<string>;
   /** Lots of bases that were made differently from the base in force: they go into nothing for sale. */
   readonly olderBases: ReadonlySet<string>;
   /** Pieces of each lot that are kept for orders. */
@@ -96,12 +99,18 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
     formulas: await readFormulas(db),
     lots,
     stoppedBehind: await findStoppedBehind(db),
+    oldLabels: await findTooOld(context, lots),
     olderBases: await findOlderBases(db, lots),
     kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
     batches: await listBatchesUnderWay(db),
     stillToWeigh: await listStillToWeigh(db),
     onTheirWay: await listGoodsOnTheirWay(db),
   };
+}
+
+async function findTooOld(context: Context, lots: readonly LotAtHand[]): Promise<Set<string>> {
+  const found = await findOldLabels(context, lots);
+  return new Set([...found].filter(([, old]) => old.some(isTooOld)).map(([id]) => id));
 }
 
 async function readMaterials(db: Reader): Promise<Map<string, BookMaterial>> {

@@ -1,7 +1,6 @@
 import { problem } from '../../core/problem.ts';
 import { giveUp, insertReservations, type OrderRow } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
-import { workshopToday } from '../local-date.ts';
 import { record } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewOne } from './get-order.ts';
@@ -19,7 +18,7 @@ export const reserveOrder: UseCase<'reserveOrder'> = (context, { body, params })
     body.stamp,
     async (tx, tell) => {
       const order = await openOrder(tx, params.id ?? '');
-      const tins = await readOrderTins(tx, order, await workshopToday(inside(context, tx)));
+      const tins = await readOrderTins(inside(context, tx), order);
       const kept = chooseTins(tins);
       const letGo = tins.keptInVain.map(({ why: _, ...keeping }) => keeping);
       if (kept.length + letGo.length === 0) giveUp(...whyNothingToKeep(order, tins));

@@ -11,6 +11,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { findOldLabels, whyTooOld } from '../filling/find-old-labels.ts';
 import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
 import { lotTooSmall, whyNotUsable } from '../lot-use.ts';
@@ -37,7 +38,7 @@ export const moveLot: UseCase<'moveLot'> = (context, { body, params }) =>
       const today = await workshopToday(inside(context, tx));
       const refusal =
         judgeEnough(lot, from, quantity) ??
-        (await judgeSupply(tx, lot, { kind: body.kind, to, today })) ??
+        (await judgeSupply(inside(context, tx), lot, { kind: body.kind, to, today })) ??
         (from.place_kind === 'retained' ? undefined : await judgeKept(tx, lot, body.kind, quantity));
       if (refusal) giveUp(refusal);
       await tell({
@@ -107,17 +108,21 @@ interface Supply {
 
 /**
  * A tin given away is made available on the market as a tin sold is, "whether in return for payment or free of charge"
- * (Regulation (EC) No 1223/2009, Article 2(1)(g)): released and within its date only, no lot behind it stopped, and so
- * is what goes to a stall.
+ * (Regulation (EC) No 1223/2009, Article 2(1)(g)): released and within its date only, no lot behind it stopped, its label not
+ * overtaken by newer law, and so is what goes to a stall.
  */
 async function judgeSupply(
-  tx: Writer,
+  context: Context,
   lot: LotAtHand,
   { kind, to, today }: Supply,
 ): Promise<Problem | undefined> {
   const isSupplied = IS_SUPPLY.has(kind) || (to !== null && SELLS.has(to.kind));
   if (!isSupplied || lot.item_kind === 'material') return undefined;
-  return whyNotUsable(lot, today, 'sale') ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
+  return (
+    whyNotUsable(lot, today, 'sale') ??
+    whyStoppedBehind(lot, await findStoppedBehind(context.storage.db)) ??
+    whyTooOld(lot, (await findOldLabels(context, [lot])).get(lot.id))
+  );
 }
 
 /** Tins kept for orders are not given away; that some broke is a fact, and nobody is asked. */

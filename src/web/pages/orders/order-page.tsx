@@ -48,6 +48,11 @@ function OrderView({ order }: { readonly order: Order }) {
         <Figure label={words.kept} value={units.kept} />
         <Figure label={words.sent} value={units.sent} />
       </Figures>
+      {order.labelNotes.map((note) => (
+        <p key={JSON.stringify(note.parameters)} role="note">
+          <Sentence saying={note} />
+        </p>
+      ))}
       <Card title={words.linesTitle} isFlush>
         <OrderLinesTable lines={order.lines} />
       </Card>

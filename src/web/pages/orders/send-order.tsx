@@ -6,6 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
 import type { Order } from './order.ts';
 
 const { one: words } = orderWords;
@@ -31,6 +32,11 @@ export function SendOrder({ order, isOpen, onClose }: Props) {
   return (
     <Dialog title={words.sendTitle(order.number)} isOpen={isOpen} onClose={close}>
       <p>{words.sendSays}</p>
+      {order.labelNotes.map((note) => (
+        <p key={JSON.stringify(note.parameters)}>
+          <Sentence saying={note} />
+        </p>
+      ))}
       <Form label={words.sendTitle(order.number)} problems={send.problems} onSubmit={() => void submit()}>
         <Field label={words.tracking} where="tracking" value={tracking} onChange={setTracking} isOptional />
         <Button type="submit" isAct isBench isBusy={send.isBusy}>
