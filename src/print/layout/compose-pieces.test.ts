@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildDesign, buildWording } from '../../../test/workshop/build-design.ts';
+import { sayDurability, sayDurabilityInUs } from '../../core/label/index.ts';
 import { must } from '../../core/problem.ts';
 import { composePieces } from './compose-pieces.ts';
 import type { LabelDesign, LabelPiece, LabelWording } from './label-design.ts';
@@ -44,6 +45,17 @@ describe('composePieces', () => {
       'durability:  Best used before the end of 05/2027',
     ]);
     expect(saidOn(pieces, 'base').filter((said) => /^(batch|durability)/.test(said))).toEqual([]);
+  });
+
+  it('prints the date for the United States as it is judged, so that no day is read as a month', () => {
+    const wording = buildWording({
+      durability: { date: '2028-03-05' },
+      content: { grams: '80', figureHeightMm: 3 },
+    });
+    const pieces = compose({ market: 'US' }, wording);
+    expect(saidOn(pieces, 'base')).toContain(`durability:  ${sayDurabilityInUs('2028-03-05')}`);
+    expect(JSON.stringify(pieces)).not.toContain('05/03/2028');
+    expect(saidOn(compose({}, wording), 'base')).toContain(`durability:  ${sayDurability('2028-03-05')}`);
   });
 
   it('says each sentence in every language, and words that two share once', () => {

@@ -24,7 +24,7 @@ export function sayElement(element: LabelElementKey, wording: LabelWording, desi
     case 'other':
       return (wording.otherLines ?? []).flatMap((line) => inLanguages(element, line, languages));
     case 'durability':
-      return sayDate(wording, languages);
+      return sayDate(wording, design);
     case 'batch':
       return each(element, wording.batch, words(languages, 'batch'));
     case 'origin':
@@ -80,9 +80,10 @@ function sayContent({ content }: LabelWording, { market }: LabelDesign): string 
   return content.hasEMark === true ? `${grams}${NO_BREAK}\u212e` : grams;
 }
 
-function sayDate({ durability }: LabelWording, languages: readonly LabelLanguage[]): Said {
+/** In the United States, where the month goes first, the ISO date: it cannot be read as another day. */
+function sayDate({ durability }: LabelWording, { languages, market }: LabelDesign): Said {
   if (durability === undefined) return [];
-  const figures = durabilityFigures(durability.date);
+  const figures = market === 'US' ? durability.date : durabilityFigures(durability.date);
   if (durability.sign === 'hourglass')
     return [{ element: 'durability', heading: '', text: figures, sign: 'hourglass' }];
   return each('durability', `${words(languages, 'bestBefore')} ${figures}`);
