@@ -62,11 +62,16 @@ export const printWords = {
       headings: 'by-heading',
       report: 'assessors-report',
       records: 'batch-records',
-      labels: 'label-text',
+      labels: 'labels',
       materials: 'materials',
       worksheet: 'worksheet',
       worksheetPdf: 'worksheet.pdf',
       changes: 'changes-since-report',
+    },
+    label: {
+      examples: 'As its labels are designed, by the formula in force; batch and date are examples.',
+      lacks: (what: string) => `Missing: ${what}`,
+      elements: 'What must stand on it',
     },
     material: {
       inci: 'Label name (INCI)',

@@ -137,6 +137,9 @@ export const productFileSayings = {
   'pf-report-file': 'File',
   'pf-report-past': 'Its review date is past.',
 
+  'pf-label': 'The label, as it is designed',
+  'pf-gap-label': 'The label for {market} lacks {n, plural, one {# thing} other {# things}}.',
+
   'pf-gmp': 'Statement of good manufacturing practice',
   'pf-gmp-missing': 'No statement of good manufacturing practice is written yet.',
   'pf-table-steps': 'How it is made',

@@ -1,6 +1,4 @@
-import { DURABILITY_THRESHOLD_MONTHS } from '../../catalogue/index.ts';
 import type { orders } from '../../contract/index.ts';
-import { decideBestBefore } from '../../core/label/index.ts';
 import { done, problem, refused } from '../../core/problem.ts';
 import { findProduct } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
@@ -13,10 +11,8 @@ import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { composeLabelPieces } from './compose-pieces.ts';
+import { exampleLabel } from './example-label.ts';
 import { viewLabel } from './view-label.ts';
-
-/** As long as a real one, so that what fits here fits there. */
-const EXAMPLE_BATCH = 'LOT-0000';
 
 /** How a design would look: with batch and date of a run, or with examples of both. Nothing is written. */
 export const previewLabel: UseCase<'previewLabel'> = async (context, { params: { id = '' }, body }) => {
@@ -49,13 +45,5 @@ async function ofNone(context: Context, details: orders.ProductDetails) {
   const inForce = await listRevisionsInForce(context.storage.db);
   const revisionId = inForce.find((head) => head.formula_id === details.formulaId)?.id;
   if (revisionId === undefined) return null;
-  const question = { made: await workshopToday(context), months: details.bestBeforeMonths };
-  const durability = decideBestBefore(question, DURABILITY_THRESHOLD_MONTHS);
-  return {
-    details,
-    revisionId,
-    batchNumber: EXAMPLE_BATCH,
-    durability: durability.ok ? durability.value : null,
-    isTrial: false,
-  };
+  return exampleLabel(details, revisionId, await workshopToday(context));
 }

@@ -4,9 +4,11 @@ import { done } from '../../core/problem.ts';
 import { listProducts } from '../../storage/index.ts';
 import { printWords } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { localDate } from '../local-date.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import type { UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
-import { writeLabelText } from './label-texts.ts';
+import { composeFileLabels, type FileLabel, labelPdf, labelTextFile } from './file-labels.ts';
 import { paintWritten, sayMoment } from './lay-out-written.ts';
 import { putMaterialPapers } from './material-papers.ts';
 import { sayWords } from './say-words.ts';
@@ -24,7 +26,7 @@ export const getAssessorZip: UseCase<'getAssessorZip'> = async (context, { param
   if (!pdf.ok) return pdf;
   const folder = new Map<string, Uint8Array>([[names.worksheetPdf, pdf.value.bytes]]);
   folder.set(names.data, textFile(JSON.stringify(dataOf(sheet.value), null, 2)));
-  await putLabels(context, sheet.value, folder);
+  await putLabels(context, sheet.value, house.timeZone, folder);
   await putMaterialPapers(context, sheet.value.data.opened, folder);
   const { title, asOf } = sheet.value.paper;
   const index = [
@@ -56,35 +58,30 @@ const dataOf = ({ data, paper }: Worksheet) => ({
 /** As it is planned: by the products that are filled from it; where there is none yet, by the formula alone. */
 async function putLabels(
   context: Context,
-  { data }: Worksheet,
+  { data, paper }: Worksheet,
+  timeZone: string,
   folder: Map<string, Uint8Array>,
 ): Promise<void> {
-  const products = (await listProducts(context.storage.db)).filter(
-    (row) => row.formula_id === data.opened.formula.id,
-  );
-  if (products.length === 0) {
-    const { name } = data.opened.formula;
-    for (const { market } of data.check.markets) {
-      const text = await writeLabelText(
-        context,
-        plannedProduct(data.opened.formula),
-        data.revision.id,
-        market,
-      );
-      folder.set(`${names.labels}/planned-${market}.txt`, textFile(`${name}\n${text}`));
+  const { formula } = data.opened;
+  const products = (await listProducts(context.storage.db)).filter((row) => row.formula_id === formula.id);
+  const of = { revisionId: data.revision.id, madeOn: localDate(paper.asOf, timeZone) };
+  const put = async (labels: Promise<FileLabel[]>, name: string) => {
+    for (const label of await labels) {
+      const path = `${names.labels}/${plainName(name)}-${label.market}`;
+      putFile(folder, `${path}.txt`, labelTextFile(label, timeZone));
+      const pdf = await labelPdf(label, paper.asOf);
+      if (pdf) putFile(folder, `${path}.pdf`, pdf);
     }
-  }
+  };
   for (const row of products) {
-    const details = JSON.parse(row.details) as orders.ProductDetails;
-    for (const market of details.markets) {
-      const text = await writeLabelText(context, details, data.revision.id, market);
-      putFile(
-        folder,
-        `${names.labels}/${plainName(row.name)}-${market}.txt`,
-        textFile(`${row.name}\n${text}`),
-      );
-    }
+    const details = readProductDetails(row.details);
+    const { markets } = details;
+    await put(composeFileLabels(context, { ...of, productId: row.id, details, markets }), row.name);
   }
+  if (products.length > 0) return;
+  const details = plannedProduct(formula);
+  const markets = data.check.markets.map(({ market }) => market);
+  await put(composeFileLabels(context, { ...of, productId: null, details, markets }), 'planned');
 }
 
 /** A product that nobody has entered yet: what has to be said of it stands as missing. */

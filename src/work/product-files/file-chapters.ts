@@ -1,11 +1,12 @@
 import type { Market, productFiles } from '../../contract/index.ts';
-import { checkWords, formulaWords, sayGrams } from '../../words/index.ts';
+import { checkWords, formulaWords, labelWords, printWords, sayGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { compositionChapter } from './composition-chapter.ts';
 import { batchTable, effectsChapter } from './effects-chapter.ts';
 import { exposureOfProductType, findExposureType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
 import { keptUntil, releasedBatches } from './file-batches.ts';
+import { linesOf } from './file-labels.ts';
 import { labelRule, ruleAsHeading } from './label-rule.ts';
 import { sayWater } from './low-water.ts';
 import { methodChapter } from './method-chapter.ts';
@@ -32,6 +33,7 @@ export function fileChapters(data: FileData, points: readonly Point[]): Chapter[
     claimsChapter(data),
     typedChapter('animal-testing', 1, ruleAsHeading('pif-5'), data.file.animalTesting),
     notificationChapter(data),
+    labelChapter(data),
     batchesChapter(data),
   ].map((one) => withFiles(one, data));
 }
@@ -233,6 +235,24 @@ function notificationChapter({ file: { notification }, product: { markets } }: F
   return chapter('notification', 1, saying('pf-notification'), {
     state: asks.every(({ number }) => number !== '') ? 'there' : 'missing',
     entries: asks.map(({ rule, number }) => entry(rule, number || saying('pf-no-number'))),
+  });
+}
+
+/** The words of each label as it is designed; what is drawn is named. */
+function labelChapter({ labels }: FileData): Chapter {
+  return chapter('label', 1, saying('pf-label'), {
+    source: saying('pf-article', { paragraph: '19' }),
+    state:
+      labels.length > 0 && labels.every(({ composed }) => composed.missing.length === 0)
+        ? 'there'
+        : 'missing',
+    says: [labels.length === 0 ? saying('pf-nothing-made') : printWords.written.label.examples],
+    cautions: labels.flatMap(({ composed }) => composed.missing),
+    entries: labels.flatMap(({ market, composed }) =>
+      composed.pieces.map(({ piece }) =>
+        entry(`${marketName(market)}: ${labelWords.roles[piece.role]}`, linesOf(piece).join('\n')),
+      ),
+    ),
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Saying } from '../../contract/index.ts';
+import { checkWords } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { functionOf } from './composition-chapter.ts';
 import { exposureTypeOf } from './file-chapters.ts';
@@ -22,6 +23,7 @@ export function listGaps(data: FileData): Gap[] {
     ...materialGaps(data),
     ...notificationGaps(data),
     ...responsibleGaps(data),
+    ...labelGaps(data),
   ];
 }
 
@@ -142,3 +144,15 @@ function responsibleGaps({ product: { markets }, house }: FileData): Gap[] {
       : []),
   ];
 }
+
+/** The label desk says each of them, and where it is mended. */
+const labelGaps = ({ labels, id }: FileData): Gap[] =>
+  labels
+    .filter(({ composed }) => composed.missing.length > 0)
+    .map(({ market, composed: { missing } }) =>
+      gap(
+        'label',
+        saying('pf-gap-label', { market: checkWords.market[market], n: missing.length }),
+        `/labels/products/${id}`,
+      ),
+    );

@@ -5,7 +5,7 @@ import type { AskedContext, Context } from '../context.ts';
 import { getBatchSheet } from '../making/get-batch-sheet.ts';
 import type { UseCase } from '../use-case.ts';
 import { releasedBatches } from './file-batches.ts';
-import { writeLabelText } from './label-texts.ts';
+import { labelPdf, labelTextFile } from './file-labels.ts';
 import { paintWritten, sayMoment } from './lay-out-written.ts';
 import type { FileData } from './read-file-data.ts';
 import { type FileView, viewFile } from './view-file.ts';
@@ -54,7 +54,7 @@ async function gather(
   if (reportFile !== null) await putAttachment(context, folder, names.report, reportFile);
   const records = await putBatchRecords(context, data, folder);
   if (!records.ok) return records;
-  await putLabels(context, data, folder);
+  await putLabels(data, folder);
   return done(folder);
 }
 
@@ -77,7 +77,7 @@ async function putAttachment(
 }
 
 /** A paper states the moment of the data, so that the same data gives the same bytes. */
-const asOf = (context: AskedContext, at: string): AskedContext => ({
+const asOfMoment = (context: AskedContext, at: string): AskedContext => ({
   ...context,
   machine: { ...context.machine, now: () => at },
 });
@@ -87,7 +87,7 @@ async function putBatchRecords(
   data: FileData,
   folder: Map<string, Uint8Array>,
 ): Promise<Result<null>> {
-  const then = asOf(context, data.asOf);
+  const then = asOfMoment(context, data.asOf);
   for (const id of new Set(releasedBatches(data).map(({ batchId }) => batchId))) {
     const record = await getBatchSheet(then, { params: { id }, query: undefined, body: undefined });
     if (!record.ok) return record;
@@ -96,11 +96,11 @@ async function putBatchRecords(
   return done(null);
 }
 
-async function putLabels(context: Context, data: FileData, folder: Map<string, Uint8Array>): Promise<void> {
-  if (data.made === null) return;
-  for (const market of data.product.markets) {
-    const text = await writeLabelText(context, data.product, data.made.revision.id, market);
-    folder.set(`${names.labels}/${market}.txt`, textFile(text));
+async function putLabels({ labels, house, asOf }: FileData, folder: Map<string, Uint8Array>): Promise<void> {
+  for (const label of labels) {
+    folder.set(`${names.labels}/${label.market}.txt`, labelTextFile(label, house.timeZone));
+    const pdf = await labelPdf(label, asOf);
+    if (pdf) folder.set(`${names.labels}/${label.market}.pdf`, pdf);
   }
 }
 

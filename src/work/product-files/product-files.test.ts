@@ -93,6 +93,7 @@ describe('the product information file', () => {
       'claims',
       'animal-testing',
       'notification',
+      'label',
       'batches',
     ]);
     expect(chapters.filter(({ state }) => state === 'assessor').map(({ key }) => key)).toEqual([
@@ -214,17 +215,68 @@ describe('the file on paper', () => {
       'by-heading/15-claims/Study.pdf',
       'data.json',
       'index.txt',
-      'label-text/GB.txt',
-      'label-text/NI.txt',
+      'labels/GB.pdf',
+      'labels/GB.txt',
+      'labels/NI.pdf',
+      'labels/NI.txt',
       'product-information-file.pdf',
     ]);
-    expect(strFromU8(files['label-text/GB.txt'] ?? new Uint8Array())).toContain('Lavender butter');
+    expect(strFromU8(files['labels/GB.txt'] ?? new Uint8Array())).toContain('Lavender butter');
     expect(strFromU8(files['index.txt'] ?? new Uint8Array())).toContain(
       'batch-records/batch-record-LB-0001.pdf',
     );
     expect(JSON.parse(strFromU8(files['data.json'] ?? new Uint8Array()))).toMatchObject({
       productName: 'Lavender butter',
     });
+  });
+
+  it('says on page, PDF and in the folder what the labels say as they were designed, and shows them at true size', async () => {
+    await bench.get('saveLabelDesign', {
+      params: params(),
+      body: {
+        version: null,
+        details: {
+          pieces: [
+            { id: 'whole', role: 'whole', surface: { shape: 'round', diameterMm: 70 } },
+            {
+              id: 'sticker',
+              role: 'sticker',
+              surface: { shape: 'rectangle', widthMm: 44, heightMm: 18 },
+              code: 'in-house',
+            },
+          ],
+        },
+      },
+    });
+    const label = (await file()).chapters.find(({ key }) => key === 'label');
+    const said = new Map(label?.entries.map(({ label: name, text }) => [name, wordsOf(text)]));
+    expect([...said.keys()]).toEqual([
+      'Great Britain: Whole label',
+      'Great Britain: Sticker',
+      'Northern Ireland: Whole label',
+      'Northern Ireland: Sticker',
+    ]);
+    expect(said.get('Great Britain: Sticker')).toMatch(/Batch LOT-0000\nBest used before .*\nQR code: /s);
+    expect(said.get('Great Britain: Whole label')).not.toContain('LOT-0000');
+    expect(textOfPdf((await bench.get('getProductFilePdf', { params: params() })).bytes)).toContain(
+      'Great Britain: Sticker',
+    );
+    const files = unzipSync((await bench.get('getProductFileZip', { params: params() })).bytes);
+    const text = strFromU8(files['labels/GB.txt'] ?? new Uint8Array());
+    expect(text).toContain('[Sticker]\nBatch LOT-0000');
+    expect(text).not.toContain('[Front]');
+    const drawn = files['labels/GB.pdf'] ?? new Uint8Array();
+    expect(textOfPdf(drawn)).toContain('LOT-0000');
+    expect(renderPage(drawn, 40).grey.some((grey) => grey < 128)).toBe(true);
+  });
+
+  it('names the label that lacks something, and where it is designed', async () => {
+    const [known] = (await bench.get('listProducts')).filter(({ id }) => id === shop.product);
+    if (!known) throw new Error('the bench sells it');
+    const { id, version, details } = known;
+    await bench.get('saveProduct', { body: { id, version, details: { ...details, functionText: '' } } });
+    const gap = (await file()).missing.find(({ says }) => says.code === 'pf-gap-label');
+    expect(gap).toMatchObject({ chapter: 'label', to: `/labels/products/${shop.product}` });
   });
 
   it('has the same bytes for the same data, an hour later too', async () => {

@@ -24,6 +24,7 @@ import { localDate } from '../local-date.ts';
 import { thingNotFound } from '../record.ts';
 import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
+import { composeFileLabels, type FileLabel } from './file-labels.ts';
 import { findReportOf, type ReportOfProduct } from './find-report-of.ts';
 
 /** The composition of what is made now. */
@@ -50,6 +51,8 @@ export interface FileData {
   readonly releases: ReadonlyMap<string, SignedRelease>;
   readonly closes: ReadonlyMap<string, SignedClose>;
   readonly files: readonly LinkedAttachment[];
+  /** What its labels say, market by market; none where its formula has nothing written down. */
+  readonly labels: readonly FileLabel[];
   readonly house: WorkshopDetails;
   readonly today: string;
   readonly asOf: string;
@@ -70,6 +73,7 @@ export async function readFileData(context: Context, id: string): Promise<Result
   const runs = await listRunsOfProduct(db, id);
   const runIds = runs.map((run) => run.id);
   const house = await workshopDetails(context);
+  const asOf = (await lastWrittenAt(db)) ?? context.machine.now();
   return done({
     id,
     product,
@@ -84,9 +88,12 @@ export async function readFileData(context: Context, id: string): Promise<Result
     releases: new Map((await listReleases(db, runIds)).map((each) => [each.filling_run_id, each])),
     closes: new Map((await listRunCloses(db, runIds)).map((each) => [each.filling_run_id, each])),
     files: await listLinkedAttachments(db, 'product', id),
+    labels: made.value
+      ? await readLabels(context, id, product, made.value, localDate(asOf, house.timeZone))
+      : [],
     house,
     today: localDate(context.machine.now(), house.timeZone),
-    asOf: (await lastWrittenAt(db)) ?? context.machine.now(),
+    asOf,
   });
 }
 
@@ -106,6 +113,21 @@ async function readMadeNow(
   if (!revision) return done(null);
   return done({ revision, bases: views, opened, answer: judgeSale(checked.value).answer });
 }
+
+const readLabels = (
+  context: Context,
+  productId: string,
+  details: orders.ProductDetails,
+  { revision }: MadeNow,
+  madeOn: string,
+): Promise<FileLabel[]> =>
+  composeFileLabels(context, {
+    productId,
+    details,
+    revisionId: revision.id,
+    markets: details.markets,
+    madeOn,
+  });
 
 async function readPackaging(
   { storage: { db } }: Context,

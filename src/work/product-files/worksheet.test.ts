@@ -116,7 +116,7 @@ describe('the worksheet for the assessor', () => {
     const files = unzipSync(zip.bytes);
     expect(Object.keys(files)).toEqual(expect.arrayContaining(['worksheet.pdf', 'data.json', 'index.txt']));
     expect(Object.keys(files).filter((name) => name.startsWith('materials/'))).toHaveLength(3);
-    expect(Object.keys(files).filter((name) => name.startsWith('label-text/')).length).toBeGreaterThan(1);
+    expect(Object.keys(files).filter((name) => name.startsWith('labels/')).length).toBeGreaterThan(1);
     const data = JSON.parse(strFromU8(files['data.json'] ?? new Uint8Array()));
     expect(data.materials).toHaveLength(3);
     const again = await bench.get('getAssessorZip', { params: params() });
@@ -125,6 +125,6 @@ describe('the worksheet for the assessor', () => {
 
   it('takes a base, which no product is filled from, with a planned label', async () => {
     const zip = await bench.get('getAssessorZip', { params: { id: shop.baseRevision } });
-    expect(Object.keys(unzipSync(zip.bytes))).toContain('label-text/planned-GB.txt');
+    expect(Object.keys(unzipSync(zip.bytes))).toContain('labels/planned-GB.txt');
   });
 });
