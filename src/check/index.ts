@@ -21,6 +21,7 @@ export { listRequests, type PaperRequest } from './list-requests.ts';
 export { listStanding } from './list-standing.ts';
 export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+export { listWarnings } from './list-warnings.ts';
 export { listWorstLimits, type NamedLimit } from './list-worst-limits.ts';
 export { openComposition } from './open-composition.ts';
 export { readCasNumbers } from './read-cas-numbers.ts';

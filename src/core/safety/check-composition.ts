@@ -11,7 +11,7 @@ import type {
 import { judgeIfra, tellStandard } from './judge-ifra.ts';
 import { judgeReport } from './judge-report.ts';
 import { judgeSupplierLimits } from './judge-supplier-limits.ts';
-import { type JudgedUse, judgeUses } from './judge-uses.ts';
+import { asUsed, type JudgedUse, judgeUses } from './judge-uses.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
 import { listSaleReasons } from './list-sale-reasons.ts';
 import { possibleRows } from './match.ts';
@@ -22,9 +22,9 @@ import {
   type NamingUnknown,
   nameComposition,
 } from './name-allergens.ts';
-import { tellRule } from './plan-limits.ts';
+import { planLimits, tellRule } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
-import type { Market, Use } from './safety-table-rows.ts';
+import type { Market, RestrictionRow, Use } from './safety-table-rows.ts';
 import type { SafetyTables } from './safety-tables.ts';
 import type { ProductKind } from './situations.ts';
 import { numbersOfSubstance } from './substance.ts';
@@ -63,7 +63,12 @@ class Decisions {
 }
 
 /** A substance whose most is not known cannot be within anything that has a rule. */
-function amountNotKnown(tables: SafetyTables, market: Market, substance: RangedContribution): LimitVerdict[] {
+function amountNotKnown(
+  tables: SafetyTables,
+  market: Market,
+  substance: RangedContribution,
+  warningOf: (row: RestrictionRow) => string | undefined,
+): LimitVerdict[] {
   const { name, confidence, fromMaterials } = substance;
   const numbers = numbersOfSubstance(substance);
   const told = { name, percent: 0, members: [name], numbers, amountConfidence: confidence, fromMaterials };
@@ -75,7 +80,9 @@ function amountNotKnown(tables: SafetyTables, market: Market, substance: RangedC
   const verdicts = [
     ...inLaw.map((row) => {
       const { citation } = tellRule(row, undefined);
-      return { ...told, kind: 'law', ruleId: row.id, source: row.name, citation } as const;
+      const warning = warningOf(row);
+      const label = warning === undefined ? {} : { warning };
+      return { ...told, kind: 'law', ruleId: row.id, source: row.name, citation, ...label } as const;
     }),
     ...inIfra.map((row) => {
       const { citation } = tellStandard(row);
@@ -155,7 +162,15 @@ function checkMarket(
   const context = Object.assign({}, question, { market, date: question.firstSupplied });
   const naming = nameComposition(Object.assign({}, context, { use: strictestUse(uses) }), composition);
   const { verdicts, ...limits } = judgeUses(tables, context, composition, uses);
-  const unmeasured = withoutMost.flatMap((contribution) => amountNotKnown(tables, market, contribution));
+  const warningOf = (row: RestrictionRow) =>
+    uses
+      .map(
+        ({ kind }) => planLimits(row, { ...asUsed(context, kind), hasNitrosatingAgent: true }).told.warning,
+      )
+      .find((warning) => warning !== undefined);
+  const unmeasured = withoutMost.flatMap((contribution) =>
+    amountNotKnown(tables, market, contribution, warningOf),
+  );
   const unnamed = withoutMost.flatMap((contribution) => nameNotKnown(tables, context, contribution));
   return {
     market,

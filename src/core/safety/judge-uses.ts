@@ -104,7 +104,7 @@ export function judgeUses(
 }
 
 /** A part of the body or a type that this use does not name is not the other use's. */
-function asUsed(
+export function asUsed(
   { bodyPart: _part, productType: _type, ...context }: LimitsContext,
   { use, category, bodyPart, productType }: ProductKind,
 ): LimitsContext {

@@ -26,11 +26,15 @@ export function tellRule(row: RestrictionRow, rule: RestrictionRuleRow | undefin
   };
 }
 
-function planRule(row: RestrictionRow, rule: RestrictionRuleRow): PlannedRule {
+/** What any of its possible situations has on the label stands there, whichever of them has the lower limit. */
+const warned = (told: RuleTold, warning: string | undefined): RuleTold =>
+  told.warning !== undefined || warning === undefined ? told : { ...told, warning };
+
+function planRule(row: RestrictionRow, rule: RestrictionRuleRow, warning?: string): PlannedRule {
   const { value, unit } = rule;
   const isShare = unit === undefined || unit === 'mg-per-kg';
   const limitPico = isShare ? picopercentFrom(value ?? Number.NaN, unit ?? 'percent') : Number.NaN;
-  return { rule, told: tellRule(row, rule), limitPico };
+  return { rule, told: warned(tellRule(row, rule), warning), limitPico };
 }
 
 /** What a figure may count so that the percentage put in is the figure, or is at least as much as it. */
@@ -62,6 +66,8 @@ function limitsFinishedProducts(row: RestrictionRow, { market, date }: LimitCont
 export function planLimits(row: RestrictionRow, context: LimitContext): LimitPlan {
   const chosen = situationsOf(context).map((situation) => chooseRules(row, context, situation));
   const prohibition = chosen.find((rules) => rules.prohibition !== undefined)?.prohibition;
+  const warning = chosen.flatMap(({ limits }) => limits).find((rule) => rule.warning !== undefined)?.warning;
+  const planned = (rule: RestrictionRuleRow): PlannedRule => planRule(row, rule, warning);
   const lowest = groupComparable([...new Set(chosen.flatMap(({ limits }) => limits))]).flatMap(
     (group) => lowestRule(group) ?? [],
   );
@@ -72,11 +78,11 @@ export function planLimits(row: RestrictionRow, context: LimitContext): LimitPla
   const known = lowest.filter(({ value }) => value !== null);
   return {
     ...(prohibition !== undefined && { prohibition: planRule(row, prohibition) }),
-    ...(notKnown !== undefined && { notKnown: planRule(row, notKnown) }),
-    limits: known.filter(isCountable).map((rule) => planRule(row, rule)),
+    ...(notKnown !== undefined && { notKnown: planned(notKnown) }),
+    limits: known.filter(isCountable).map(planned),
     isUncovered,
-    certificates: known.filter((rule) => !isCountable(rule)).map((rule) => planRule(row, rule)),
-    told: tellRule(row, undefined),
+    certificates: known.filter((rule) => !isCountable(rule)).map(planned),
+    told: warned(tellRule(row, undefined), warning),
   };
 }
 

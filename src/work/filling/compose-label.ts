@@ -1,5 +1,5 @@
 import { labelLawOf, saleCountries } from '../../catalogue/index.ts';
-import { type Checked, listIngredients } from '../../check/index.ts';
+import { type Checked, listIngredients, listWarnings } from '../../check/index.ts';
 import type { labels, Market, orders, Saying } from '../../contract/index.ts';
 import type { FormulaLookup } from '../../core/formula/index.ts';
 import {
@@ -77,7 +77,7 @@ function questionOf(
     noOpenedPeriod: details.noOpenedPeriod === '' ? null : details.noOpenedPeriod,
     precautions: {
       text: details.precautions,
-      required: [...new Set(verdicts.flatMap((each) => each.verdicts.flatMap((row) => row.warning ?? [])))],
+      required: listWarnings(checked),
     },
     isSafetySubstantiated: checked.groups.every(({ report }) => report !== undefined),
     responsible: responsibleFor(house, market),
