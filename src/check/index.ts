@@ -17,6 +17,7 @@ export { isUnderOlderLaw, judgeOldLabels, type OldLabel, type OldLabelQuestion }
 export { judgeSale } from './judge-sale.ts';
 export { listIngredients } from './list-ingredients.ts';
 export { listOpened } from './list-opened.ts';
+export { listOtherStatements, type OtherStatement } from './list-other-statements.ts';
 export { listRequests, type PaperRequest } from './list-requests.ts';
 export { listStanding } from './list-standing.ts';
 export { listStops } from './list-stops.ts';

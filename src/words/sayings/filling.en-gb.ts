@@ -27,6 +27,10 @@ export const fillingSayings = {
   'check-weighed-below': 'Weighed in was less than the report asks for. {which}',
   'check-weighed-opened':
     'As it was weighed in, something is not known that the formula does not raise. {which} Set a wrong entry right, or reject it and write the next revision with what was weighed: its check asks.',
+  'check-ifra-not-known':
+    'Not known, and not taken as allowed: how much of it the supplier allows in this use. {which}. Ask for a statement for this category; until then law, the IFRA table and the report decide alone.',
+  'ifra-statement-elsewhere':
+    '{material}, lot {lot}: statement {reference} is for category {isFor}, the product is of category {needed}',
   'check-report-valid': 'The report is valid today.',
   'check-report-past': 'Report {report} was to be reviewed by {reviewBy, date, long}.',
   'check-limits-not-known': 'The formula cannot be checked.',

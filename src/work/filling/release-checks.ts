@@ -1,4 +1,4 @@
-import type { Checked } from '../../check/index.ts';
+import { type Checked, listOtherStatements } from '../../check/index.ts';
 import type { Saying } from '../../contract/index.ts';
 import { type Problem, problem, type Result } from '../../core/problem.ts';
 import {
@@ -65,6 +65,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     checkWeights(records),
     ...checkMarkets(records),
     ...checkSale(checked),
+    ...checkStatements(checked),
     await checkWeighed(context, records, checked),
     ...(await checkWorstCase(context, records)),
     await checkLots(context, records),
@@ -117,6 +118,23 @@ function checkSale(checked: Result<Checked>): Check[] {
     first ? check('limits', false, first) : check('limits', true, saying('check-limits-kept')),
     ...checkReport(checked.value),
   ];
+}
+
+/** What a supplier states for another category answers nothing here: whoever releases is told that it is not known. */
+function checkStatements(checked: Result<Checked>): Check[] {
+  const others = checked.ok ? listOtherStatements(checked.value.opened) : [];
+  if (others.length === 0) return [];
+  const which = others.map((other) =>
+    say(
+      saying('ifra-statement-elsewhere', {
+        ...other,
+        lot: other.lotNumber,
+        isFor: other.isFor.join(', '),
+        needed: other.needed.join(', '),
+      }),
+    ),
+  );
+  return [toSee('ifra', true, saying('check-ifra-not-known', { which: which.join('; ') }))];
 }
 
 /** As the bench told it when it was weighed in, with the limits and the report of today. */
