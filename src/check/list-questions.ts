@@ -3,6 +3,7 @@ import type { formulas, Market } from '../contract/index.ts';
 import { digestOf } from '../core/digest/index.ts';
 import type { Checked, SignedDecision } from './checked.ts';
 import { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
+import { sayWhatIsOpen } from './say-what-is-open.ts';
 import { questionKey } from './unknown-key.ts';
 
 export type OpenQuestion = z.output<typeof formulas.openQuestion>;
@@ -43,6 +44,7 @@ function viewQuestion({ unknowns, decision, lapsed }: Gathered, checked: Checked
   return {
     key: questionKey(unknowns.map((unknown) => unknown.key)),
     substance: first.substance,
+    what: sayWhatIsOpen(first.why),
     markets: unknowns.map((unknown): Market => unknown.market),
     why: first.why,
     upon: digestOf(unknowns.map((unknown) => unknown.digest)),

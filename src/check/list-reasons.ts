@@ -88,7 +88,7 @@ const ofQuestions = (checked: Checked): InMarket[] =>
     market: question.markets.join(', '),
   }));
 
-function reasonOfQuestion({ substance, decided, lapsed }: OpenQuestion): ToldReason {
+function reasonOfQuestion({ substance, what, decided, lapsed }: OpenQuestion): ToldReason {
   if (decided !== null) {
     const isRefused = decided.verdict === 'refused';
     const code = isRefused ? 'sale-unknown-refused' : 'sale-unknown-accepted';
@@ -96,8 +96,8 @@ function reasonOfQuestion({ substance, decided, lapsed }: OpenQuestion): ToldRea
   }
   const says =
     lapsed === null
-      ? saying('sale-unknown', { substance, by: '' })
-      : saying('sale-unknown-lapsed', { substance, by: lapsed.by, on: lapsed.at });
+      ? saying('sale-unknown', { substance, what, by: '' })
+      : saying('sale-unknown-lapsed', { substance, what, by: lapsed.by, on: lapsed.at });
   return { blocks: 'until-decided', says };
 }
 

@@ -1,5 +1,5 @@
 import { fractionOf } from '../core/linear/index.ts';
-import { type ExactInput, exact } from '../core/quantity/index.ts';
+import { type ExactInput, exact, toText } from '../core/quantity/index.ts';
 import type { ScentBound } from '../core/safety/index.ts';
 import type { KnownReport, OpenedRevision } from './checked.ts';
 import { reportAsked } from './find-report.ts';
@@ -46,4 +46,5 @@ const atLeast = (bound: Omit<ScentBound, 'most'>, percent: ExactInput): ScentBou
   ...bound,
   weights: bound.weights.map((weight) => weight.negated()),
   most: fractionOf(percent).negated(),
+  leastPercent: toText(exact(percent)),
 });

@@ -138,6 +138,8 @@ export const openQuestion = z.object({
   /** Stable within the revision: what a decision is about. */
   key: z.string(),
   substance: z.string(),
+  /** What is not known, as part of a sentence: "the peroxide value of limonene". */
+  what: z.string(),
   markets: z.array(f.market),
   why: f.saying,
   /** Digest of the composition that a decision would be taken upon. */

@@ -55,4 +55,29 @@ describe('a figure that cannot be read', () => {
     expect(await page.getByRole('alert').filter({ hasText: /\S/ }).count()).toBe(0);
     await context.close();
   });
+
+  it.each([
+    ['At most, by the report', '.', 'which is not a number'],
+    ['At most, by the report', '-1', 'it must be above 0'],
+    ['Parts of', '1,5', 'A comma may part thousands or decimals'],
+    ['For a batch of', '-1', 'less than nothing'],
+  ])(
+    'on the scent page (%s: %s) takes the answer away and is explained at its field',
+    async (label, typed, sentence) => {
+      const { page, context, errors } = await openPage(browser, person);
+      const answer = page.getByRole('heading', { level: 1, name: /^At most .* scent/ });
+      await page.goto(`${server.address}/formulas/${mixture}/scent`);
+      await answer.waitFor();
+      const field = page.getByLabel(label).first();
+      const before = await field.inputValue();
+      await field.fill(typed);
+      await page.getByRole('heading', { level: 1, name: /^Not worked out/ }).waitFor();
+      await page.getByText(sentence).waitFor();
+      expect(await page.getByRole('button', { name: 'Change the recipe so' }).count()).toBe(0);
+      await field.fill(before);
+      await answer.waitFor();
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+  );
 });

@@ -10,6 +10,8 @@ export interface DecidingBound {
   readonly told: RuleTold;
   /** Where it holds, in the words of whoever asked. */
   readonly about?: readonly string[] | undefined;
+  /** It asks for at least so much of what gives way to the scent, in percent of the product. */
+  readonly leastPercent?: string | undefined;
 }
 
 export interface ScentLimit extends DecidingBound {
@@ -113,7 +115,12 @@ const tellLimits = (bounds: readonly ScentBound[], amounts: readonly Fraction[])
     })
     .sort((one, other) => other.shareOfLimit - one.shareOfLimit);
 
-const tell = ({ name, told, about }: ScentBound): DecidingBound => ({ name, told, ...(about && { about }) });
+const tell = ({ name, told, about, leastPercent }: ScentBound): DecidingBound => ({
+  name,
+  told,
+  ...(about && { about }),
+  ...(leastPercent !== undefined && { leastPercent }),
+});
 
 /** What is over with no scent in it at all. */
 const overWithout = ({ bounds }: ScentProgram): ScentLimit[] =>

@@ -11,6 +11,8 @@ export interface ScentBound {
   /** By oil. */
   readonly weights: readonly Fraction[];
   readonly most: Fraction;
+  /** Where it asks for at least so much of what gives way to the blend: in percent, as it was given. */
+  readonly leastPercent?: string;
 }
 
 /** How much of the blend an oil makes up, as fractions of one. */

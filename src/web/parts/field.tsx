@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
+import type { Problem } from '../../core/problem.ts';
 import { partWords } from '../../words/index.ts';
 import { useSettled } from '../api/use-settled.ts';
 import { checkTyped, type FieldKind } from './check-typed.ts';
@@ -22,6 +23,8 @@ interface Props {
   /** 64 px, big digits. */
   readonly isBench?: boolean;
   readonly isFirst?: boolean;
+  /** What the page around it finds wrong with what is typed: told here, once the typing rests. */
+  readonly wrong?: Problem | undefined;
   /** Told when the field gets the focus. */
   readonly onTouch?: () => void;
 }
@@ -58,7 +61,8 @@ export function Field(props: Props) {
   const [isLeft, setLeft] = useState(false);
   // Where an answer stands beside the field nobody leaves it: whoever waits is told why none comes.
   const isWaited = useSettled(value, PAUSE_MS) === value;
-  const own = found || isLeft || isWaited ? checkTyped(kind, value, where, { unit, least }) : undefined;
+  const isTold = found !== undefined || isLeft || isWaited;
+  const own = isTold ? (props.wrong ?? checkTyped(kind, value, where, { unit, least })) : undefined;
   // Whole things are no decimals: what the workshop says of a comma would be advice to write a part of a tin.
   const problem = kind === 'whole' ? (own ?? found) : (found ?? own);
   return (

@@ -1,5 +1,7 @@
 import { sayDecimal } from '../say-figure.ts';
 
+const listOf = new Intl.ListFormat('en-GB', { type: 'conjunction' });
+
 /** Formulas, their check, and the assessor's reports. */
 export const formulaWords = {
   title: 'Formulas',
@@ -159,7 +161,7 @@ export const checkWords = {
     count === 1
       ? 'One substance lies below a tenth of its limit.'
       : `${sayDecimal(count)} lie below a tenth of their limits.`,
-  sum: (market: string, share: string) => `Phototoxic oils together, ${market}: ${share} of 1`,
+  phototoxic: (market: string, share: string) => `Phototoxic oils together, ${market}: ${share} of 1`,
   onLabel: 'On the label',
   names: (list: string) =>
     list === ''
@@ -172,6 +174,15 @@ export const checkWords = {
   reportVerdicts: { within: 'within', over: 'over', under: 'under', 'not-covered': 'not covered' },
   range: (least: string | null, most: string | null) =>
     most === null ? 'not in the report' : `${least ?? '0'} to ${most} %`,
+  sum: {
+    refused: 'Decided against:',
+    open: (count: number) =>
+      count === 1
+        ? 'To be decided once, with a reason:'
+        : `${sayDecimal(count)} things to be decided once, each with a reason:`,
+    accepted: (count: number, isMore: boolean, by: readonly string[]) =>
+      `${count === 1 ? 'One' : sayDecimal(count)} ${isMore ? 'more ' : ''}${count === 1 ? 'question' : 'questions'}, ${count === 1 ? '' : 'all '}accepted by ${listOf.format(by)}.`,
+  },
   open: 'Open questions',
   noneOpen: 'Nothing is open.',
   decide: 'Decide',

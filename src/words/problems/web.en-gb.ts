@@ -53,6 +53,18 @@ export const webProblems = {
     says: '{where} is empty.',
     mend: 'Write something in.',
   },
+  'range-least-above-most': {
+    says: '{where} is {found} %, above the most, which is {allowed} %.',
+    mend: 'Lower the one or raise the other.',
+  },
+  'ranges-too-much': {
+    says: 'The least of the oils together is {found} % of the scent.',
+    mend: 'It may be 100 % at the most: lower one of them.',
+  },
+  'ranges-too-little': {
+    says: 'The most that the oils may be together is {found} % of the scent.',
+    mend: 'It has to reach 100 %: raise one of them.',
+  },
   'date-missing': {
     says: '{where} is missing.',
     mend: 'Choose a day.',

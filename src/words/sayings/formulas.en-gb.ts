@@ -26,9 +26,9 @@ export const formulaSayings = {
   'ifra-statement': 'certificate {reference}, IFRA {edition}, category {category}, lot {lot}',
   'sale-over':
     '{substance} may reach {percent} %, above its limit of {limitPercent} %{hasUse, select, yes { as {use}} other {}} ({rule}; {markets}).',
-  'sale-unknown': 'Not known: {substance} ({markets}). Somebody has to decide it once, with a reason.',
+  'sale-unknown': 'Not known: {what} ({markets}). Somebody has to decide it once, with a reason.',
   'sale-unknown-lapsed':
-    'Not known: {substance} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',
+    'Not known: {what} ({markets}). {by} decided on it on {on, date, long}, upon another composition: somebody has to decide it again, with a reason.',
   'decision-said':
     '{verdict, select, accepted {Accepted} refused {Refused} other {Opened again}} by {by} on {on, date, long}: {reason}',
   'decision-formerly':
@@ -58,6 +58,21 @@ export const formulaSayings = {
     'The United States have no federal list of fragrance allergens in force, so none has to be named; the rule proposed under MoCRA was still awaited when the tables were gathered.',
   'market-us-soap':
     'What is mainly alkali salts of fatty acids, cleans by them and is sold only as soap is no cosmetic there (21 CFR 701.20, from memory); a claim to moisturise makes it one.',
+
+  'open-identity': 'which material {substance} is',
+  'open-may-be-prohibited': 'whether {substance} is the material that is prohibited',
+  'open-amount': 'how much {substance} there is',
+  'open-value': 'the limit of {substance}',
+  'open-use': 'whether the rule for {substance} goes for this use',
+  'open-counted-as-other': 'the {asWhat} of {substance}',
+  'open-needs-certificate':
+    '{hasWhat, select, yes {the {asWhat} of {substance}} other {what the certificate says of {substance}}}',
+  'open-law-not-in-tables': 'what federal law says of it',
+  'open-label-name': 'whether {substance} has to be named on the label',
+  'open-composition': 'what is in {substance}',
+  'open-rest': 'what else is in {substance}',
+  'open-constituent':
+    'whether {substance}, listed for {material}, has a limit (none of the tables knows that name)',
 
   'unknown-shared-cas':
     'Several materials share the CAS number of {substance}: {mayBe}. To tell them apart, give its {tellApartBy}.',

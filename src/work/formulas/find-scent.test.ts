@@ -74,6 +74,28 @@ describe('how much scent the example’s butter may have', () => {
     expect(free.decidedBy?.told.kind).toMatch(/assessor|ifra/);
   });
 
+  it('tells of a bound that asks for at least so much of what gives way to the scent', async () => {
+    const { facts, draft } = await orangeButter();
+    const oils = [
+      { line: 1, share: 3 },
+      { line: 2, share: 2 },
+    ];
+    const { limits, percent } = must(findScent(facts, draft, { oils, markets: ['GB'] }));
+    // The report of the example asks for 38 % of shea butter at the least.
+    const shea = limits.find(({ leastPercent }) => leastPercent !== undefined);
+    expect(shea).toMatchObject({ name: 'Shea butter', leastPercent: '38' });
+    const reached = exact(percent ?? 0).div(shea?.shareOfLimit ?? 1);
+    const codesAt = (part: string) => {
+      const total = reached.times(part);
+      const split = ['0.6', '0.4'].map((share) => toText(total.times(share).toDecimalPlaces(6)));
+      return must(checkDraft(facts, withOils(draft, split), ['GB'])).reasons.map(
+        ({ code, parameters }) => `${code} ${parameters.substance}`,
+      );
+    };
+    expect(codesAt('0.999')).not.toContain('sale-report-below Shea butter');
+    expect(codesAt('1.001')).toContain('sale-report-below Shea butter');
+  });
+
   it('refuses a formula that is nothing but scent', async () => {
     const { facts, draft } = await orangeButter();
     const oils = [0, 1, 2].map((line) => ({ line, share: 1 }));

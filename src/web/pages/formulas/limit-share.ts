@@ -1,9 +1,18 @@
 import { exact, toText } from '../../../core/quantity/index.ts';
 
-/** Share of a limit in percent, for the eye. Rounded up, so that what is over never reads as 100. */
+/**
+ * Share of a limit in percent, to one place, half up from the exact figures; with more places where it would stand on
+ * another side of 100 than it does.
+ */
 export function shareOfLimit(percent: string, limitPercent: string): string {
-  const share = exact(percent).times(100).div(limitPercent);
-  return toText(share.times(10).ceil().div(10));
+  const value = exact(percent);
+  const share = value.times(100).div(limitPercent);
+  const side = value.cmp(limitPercent);
+  for (let places = 1; places < share.decimalPlaces(); places += 1) {
+    const short = share.toDecimalPlaces(places);
+    if (short.cmp(100) === side) return toText(short);
+  }
+  return toText(share);
 }
 
 interface Judged {

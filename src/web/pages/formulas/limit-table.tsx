@@ -43,7 +43,7 @@ export function LimitTable({ check }: Props) {
         ({ market, sumOfShares }) =>
           sumOfShares !== null && (
             <p key={market} className={styles.none}>
-              {checkWords.sum(checkWords.market[market], sayDecimal(cutPercent(sumOfShares, [1])))}
+              {checkWords.phototoxic(checkWords.market[market], sayDecimal(cutPercent(sumOfShares, [1])))}
             </p>
           ),
       )}

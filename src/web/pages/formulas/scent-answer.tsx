@@ -1,6 +1,6 @@
-import { useNavigate } from '@tanstack/react-router';
+import { Link, useNavigate } from '@tanstack/react-router';
 import type { FoundScent } from '../../../check/index.ts';
-import { exact, readDecimal, toText } from '../../../core/quantity/index.ts';
+import { type Exact, exact, roundToStep, sumOf, toText } from '../../../core/quantity/index.ts';
 import { checkWords, sayDecimal, sayGrams, scentWords } from '../../../words/index.ts';
 import { Bar } from '../../parts/bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -11,89 +11,111 @@ import { BlendBar } from './blend-bar.tsx';
 import styles from './check.module.css';
 import type { Formula } from './formula.ts';
 import { keepProposal } from './proposal.ts';
-import { sayPercent, whoseLimit } from './say-scent.ts';
-import { gramsWith, oilsOf, type ScentDraft } from './scent-draft.ts';
+import { QuestionSum } from './question-sum.tsx';
+import { nameOfBound, sayCloseness, sayPercents, sayRelief, whoseLimit } from './say-scent.ts';
+import { gramsWith } from './scent-draft.ts';
+import type { ScentView } from './use-scent.ts';
 
 interface Props {
   readonly formulaId: string;
   readonly lines: NonNullable<Formula['latest']>['lines'];
-  readonly draft: ScentDraft;
-  readonly found: FoundScent;
-  readonly leastGrams: string | null;
+  readonly scent: ScentView;
 }
 
-export function ScentAnswerView({ formulaId, lines, draft, found, leastGrams }: Props) {
-  const oils = oilsOf(draft);
-  const rows = oils.map(({ line }, index) => ({
-    key: `${line}`,
-    name: lines[line]?.itemName ?? '',
-    share: found.shares[index] ?? 0,
-    percent: found.percents[index] ?? exact(0),
-  }));
+export function ScentAnswerView({ formulaId, lines, scent }: Props) {
+  const { found, check } = scent;
   return (
     <>
-      {found.verdict === 'found' && (
-        <Card title={scentWords.blend}>
-          <BlendBar parts={rows} />
-          <Table
-            caption={scentWords.blend}
-            isCaptionHidden
-            rows={rows}
-            keyOf={(row) => row.key}
-            columns={[
-              { head: scentWords.oil, cell: (row) => row.name },
-              {
-                head: scentWords.ofScent,
-                cell: (row) => `${sayDecimal((row.share * 100).toFixed(1))} %`,
-                isNumber: true,
-              },
-              { head: scentWords.ofProduct, cell: (row) => `${sayPercent(row.percent)} %`, isNumber: true },
-              {
-                head: scentWords.inBatch,
-                cell: (row) => <InBatch percent={row.percent} draft={draft} leastGrams={leastGrams} />,
-              },
-            ]}
-          />
-          <p>
-            {found.relief
-              ? scentWords.relief(
-                  sayPercent(found.relief.percent),
-                  found.relief.decidedBy.name === 'mostPercent'
-                    ? scentWords.ownMaximum.toLowerCase()
-                    : found.relief.decidedBy.name,
-                  whoseLimit(found.relief.decidedBy),
-                )
-              : scentWords.reliefNone}
-          </p>
-          <UseIt formulaId={formulaId} lines={lines} oils={oils} percents={found.percents.map(toTextOf)} />
-        </Card>
-      )}
+      {found.verdict === 'found' && <Blend formulaId={formulaId} lines={lines} scent={scent} />}
       {found.notInReport.length > 0 && (
         <State kind="watch">{scentWords.notInReport(found.notInReport.join(', '))}</State>
       )}
       <Limits found={found} />
-      {found.unknown.length > 0 && (
-        <Card title={scentWords.unknown}>
-          <p>{[...new Set(found.unknown.map(({ name }) => name))].join(', ')}</p>
+      {check && check.open.length > 0 && (
+        <Card title={scentWords.questions}>
+          <ul className={styles.reasons}>
+            <QuestionSum questions={check.open} hrefOf={() => `/formulas/${formulaId}/check#questions`} />
+          </ul>
+          <p className="soft small">{scentWords.questionsSoft}</p>
         </Card>
       )}
     </>
   );
 }
 
-const toTextOf = (percent: FoundScent['percents'][number]): string => toText(percent);
+/** What is found, as it would be made. */
+function Blend({ formulaId, lines, scent }: Props) {
+  const { oils, found, scale, batchGrams } = scent;
+  const percents = oils.map((_, index) => found.percents[index] ?? exact(0));
+  const said = sayPercents(percents);
+  const grams = gramsWith(
+    lines,
+    oils,
+    percents.map((percent) => toText(percent)),
+    scale?.readabilityGrams,
+  );
+  const rows = oils.map(({ line }, index) => ({
+    key: `${line}`,
+    name: lines[line]?.itemName ?? '',
+    share: found.shares[index] ?? 0,
+    percent: percents[index] ?? exact(0),
+    said: said[index] ?? '',
+    grams: grams[line] ?? '',
+  }));
+  const whole = sayGrams(toText(sumOf(lines.map((line) => line.grams))));
+  const isOfReport = found.decidedBy?.told.kind === 'assessor' && found.decidedBy.name !== OWN_MAXIMUM;
+  return (
+    <Card title={scentWords.blend}>
+      <BlendBar parts={rows} />
+      <Table
+        caption={scentWords.blend}
+        isCaptionHidden
+        rows={rows}
+        keyOf={(row) => row.key}
+        columns={[
+          { head: scentWords.oil, cell: (row) => row.name },
+          {
+            head: scentWords.ofScent,
+            cell: (row) => `${sayDecimal((row.share * 100).toFixed(1))} %`,
+            isNumber: true,
+          },
+          { head: scentWords.ofProduct, cell: (row) => `${row.said} %`, isNumber: true },
+          { head: scentWords.inRecipe(whole), cell: (row) => sayGrams(row.grams), isNumber: true },
+          ...(batchGrams === undefined
+            ? []
+            : [
+                {
+                  head: scentWords.inBatch,
+                  cell: (row: (typeof rows)[number]) => (
+                    <InBatch percent={row.percent} batchGrams={batchGrams} leastGrams={scent.leastGrams} />
+                  ),
+                },
+              ]),
+        ]}
+      />
+      <p>{sayRelief(found)}</p>
+      {isOfReport && (
+        <p>
+          {scentWords.reportDecides} <Link to="/reports">{checkWords.toReports}</Link>
+        </p>
+      )}
+      <UseIt formulaId={formulaId} lines={lines} grams={grams} />
+    </Card>
+  );
+}
+
+/** The name of a maximum that somebody typed, as the calculation gives it back. */
+const OWN_MAXIMUM = 'mostPercent';
 
 interface BatchProps {
-  readonly percent: FoundScent['percents'][number];
-  readonly draft: ScentDraft;
+  readonly percent: Exact;
+  readonly batchGrams: string;
   readonly leastGrams: string | null;
 }
 
 /** Grams in the batch that was typed; what the scale does not weigh well enough is said. */
-function InBatch({ percent, draft, leastGrams }: BatchProps) {
-  const read = readDecimal(draft.batchGrams, 'batchGrams');
-  if (!read.ok) return null;
-  const grams = read.value.times(percent).div(100).toDecimalPlaces(3, 1);
+function InBatch({ percent, batchGrams, leastGrams }: BatchProps) {
+  const grams = roundToStep(exact(batchGrams).times(percent).div(100), '0.001', 'down');
   return (
     <>
       {sayGrams(toText(grams))}
@@ -111,21 +133,22 @@ function InBatch({ percent, draft, leastGrams }: BatchProps) {
 const SHOWN = 8;
 const CLOSE = 0.1;
 
-const Limits = ({ found }: { readonly found: FoundScent }) =>
-  found.verdict !== 'found' ? null : (
+function Limits({ found: { verdict, percent, limits } }: { readonly found: FoundScent }) {
+  if (verdict !== 'found' || percent === undefined) return null;
+  return (
     <Card title={scentWords.limits}>
       <ul className={styles.closest}>
-        {found.limits
+        {limits
           .filter(({ shareOfLimit }) => shareOfLimit >= CLOSE)
           .slice(0, SHOWN)
           .map((limit) => {
-            const share = toText(exact(limit.shareOfLimit * 100).toDecimalPlaces(1, 0));
+            const share = toText(exact(limit.shareOfLimit * 100));
             return (
               <li key={`${limit.name} ${limit.told.kind} ${limit.told.ruleId} ${limit.most}`}>
-                <strong>{limit.name === 'mostPercent' ? scentWords.ownMaximum : limit.name}</strong>
-                <Bar typical={share} most={share} />
+                <strong>{nameOfBound(limit)}</strong>
+                {limit.leastPercent === undefined && <Bar typical={share} most={share} />}
                 <span className="small">
-                  {checkWords.shareOfLimit(sayDecimal(share))} · {whoseLimit(limit)}
+                  {sayCloseness(limit, percent)} · {whoseLimit(limit)}
                 </span>
               </li>
             );
@@ -133,19 +156,18 @@ const Limits = ({ found }: { readonly found: FoundScent }) =>
       </ul>
     </Card>
   );
+}
 
 interface UseItProps {
   readonly formulaId: string;
   readonly lines: Props['lines'];
-  readonly oils: ReturnType<typeof oilsOf>;
-  readonly percents: readonly string[];
+  readonly grams: readonly string[];
 }
 
 /** Takes the amounts into the recipe's form; nothing is kept until it is saved there. */
-function UseIt({ formulaId, lines, oils, percents }: UseItProps) {
+function UseIt({ formulaId, lines, grams }: UseItProps) {
   const navigate = useNavigate();
   async function take() {
-    const grams = gramsWith(lines, oils, percents);
     keepProposal(
       formulaId,
       lines.map(({ stage, itemKind, itemId }, index) => ({

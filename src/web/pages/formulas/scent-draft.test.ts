@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { firstScent, gramsWith, oilsOf } from './scent-draft.ts';
+import { exact, sumOf } from '../../../core/quantity/index.ts';
+import { firstScent, gramsWith, hasScent } from './scent-draft.ts';
 
 const line = (itemName: string, grams: string) => ({
   stage: 'Whip',
@@ -10,40 +11,52 @@ const line = (itemName: string, grams: string) => ({
   percent: '',
 });
 const lines = [line('base', '985'), line('orange', '9'), line('cedar', '6')];
-const first = firstScent(lines, (one) => one.itemName !== 'base');
+const oils = [{ line: 1 }, { line: 2 }];
 
 describe('a scent as it is typed', () => {
   it('begins with what is scent, in the proportions of the recipe', () => {
-    expect(oilsOf(first)).toEqual([
-      { line: 1, share: '9' },
-      { line: 2, share: '6' },
+    const first = firstScent(lines, (one) => one.itemName !== 'base');
+    expect(first.oils.map(({ isScent, part }) => [isScent, part])).toEqual([
+      [false, '985'],
+      [true, '9'],
+      [true, '6'],
     ]);
+    expect(hasScent(first)).toBe(true);
+    expect(hasScent(firstScent(lines, () => false))).toBe(false);
+  });
+});
+
+describe('the recipe with the scent that was found', () => {
+  it('weighs what it weighed before, each oil rounded down to a hundredth of a gram', () => {
+    // One percent and two thirds of a percent of 1 000 g, as twelve places give it.
+    expect(gramsWith(lines, oils, ['1', '0.666666666666'])).toEqual(['983.34', '10', '6.66']);
   });
 
-  it('is free from nothing to all where no range is typed, and within the range where one is', () => {
-    const [base, orange, cedar] = first.oils;
-    if (!base || !orange || !cedar) throw new Error('three lines');
-    const oils = [base, { ...orange, least: '20', most: '62.5' }, cedar];
-    expect(oilsOf({ ...first, isFree: true, oils })).toEqual([
-      { line: 1, share: ['0.2', '0.625'] },
-      { line: 2, share: ['0', '1'] },
-    ]);
+  it('is rounded to the step of the scale that was chosen', () => {
+    expect(gramsWith(lines, oils, ['1', '0.666666666666'], '0.5')).toEqual(['983.5', '10', '6.5']);
   });
 
-  it('counts what cannot be read as nothing', () => {
-    const oils = first.oils.map((oil) => ({ ...oil, part: '1,5' }));
-    expect(oilsOf({ ...first, oils })).toEqual([
-      { line: 1, share: '0' },
-      { line: 2, share: '0' },
-    ]);
+  it('keeps the other lines in their proportions, and the heaviest takes what is left over', () => {
+    const four = [line('butter', '601.7'), line('wax', '200.15'), line('oil', '190'), line('scent', '8.15')];
+    const grams = gramsWith(four, [{ line: 3 }], ['1.777777777777']);
+    // 982.23 g are left for what was 991.85 g.
+    expect(grams).toEqual(['595.88', '198.2', '188.15', '17.77']);
+    expect(sumOf(grams).eq('1000')).toBe(true);
   });
 
-  it('turns percents into grams beside the rest as it stands, down to the microgram', () => {
-    // 985 g are 98 %: 1.5 % are 15.076530... g.
-    expect(gramsWith(lines, [{ line: 1 }, { line: 2 }], ['1.5', '0.5'])).toEqual([
-      '985',
-      '15.07653',
-      '5.02551',
-    ]);
+  it('never writes more of an oil than was found, nor another whole, however odd the figures', () => {
+    const odd = [line('base', '701.234567'), line('orange', '9.000001'), line('cedar', '0.7')];
+    const percents = ['0.000412', '1.299999999999'];
+    const grams = gramsWith(odd, oils, percents);
+    const whole = sumOf(odd.map((one) => one.grams));
+    expect(sumOf(grams).eq(whole)).toBe(true);
+    for (const [place, percent] of percents.entries())
+      expect(
+        exact(grams[place + 1] ?? '0')
+          .times(100)
+          .lte(whole.times(percent)),
+      ).toBe(true);
+    // Finer than the step where the step would leave nothing of it.
+    expect(exact(grams[1] ?? '0').gt(0)).toBe(true);
   });
 });

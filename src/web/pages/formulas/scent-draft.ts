@@ -1,4 +1,4 @@
-import { readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
+import { type Exact, exact, roundToStep, sumOf, toText, ZERO } from '../../../core/quantity/index.ts';
 import type { Formula } from './formula.ts';
 
 type Line = NonNullable<Formula['latest']>['lines'][number];
@@ -31,47 +31,46 @@ export const firstScent = (lines: readonly Line[], isScent: (line: Line) => bool
   scaleId: '',
 });
 
-/** What is not typed, or cannot be read yet, is the whole range or nothing. */
-function fractionOf(typed: string, otherwise: string): string {
-  const read = typed.trim() === '' ? undefined : readDecimal(typed, 'share');
-  return read?.ok ? toText(read.value.div(100)) : otherwise;
-}
+export const hasScent = ({ oils }: ScentDraft): boolean => oils.some(({ isScent }) => isScent);
 
-const partOf = (typed: string): string => {
-  const read = readDecimal(typed, 'share');
-  return read.ok && read.value.gt(0) ? toText(read.value) : '0';
-};
-
-/** The oils with their lines, as the calculation wants them; none where nothing counts as scent. */
-export const oilsOf = ({ oils, isFree }: ScentDraft) =>
-  oils.flatMap((oil, line) => {
-    if (!oil.isScent) return [];
-    const share = isFree
-      ? ([fractionOf(oil.least, '0'), fractionOf(oil.most, '1')] as const)
-      : partOf(oil.part);
-    return [{ line, share }];
-  });
+/** What is weighed where no scale is chosen (common practice, no source). */
+const USUAL_STEP = '0.01';
 
 /**
- * The recipe with so much of each oil, the rest as it is: rest x percent / (100 - all of the scent), to the microgram, which
- * is what the recipe keeps, rounded down.
+ * The recipe with so much percent of each oil, as it is weighed: the whole as heavy as before; each oil rounded down to the
+ * step of its scale, so that no more of it goes in than was found; the other lines in their proportions, rounded down
+ * too, and the heaviest of them takes what is left over.
  */
 export function gramsWith(
   lines: readonly Line[],
   oils: readonly { readonly line: number }[],
   percents: readonly string[],
+  step: string = USUAL_STEP,
 ): string[] {
-  const isOil = new Set(oils.map(({ line }) => line));
-  const rest = sumOf(lines.filter((_, index) => !isOil.has(index)).map(({ grams }) => grams));
-  const left = sumOf(percents).negated().plus(100);
-  return lines.map(({ grams }, index) => {
-    const place = oils.findIndex(({ line }) => line === index);
-    if (place < 0) return grams;
-    return toText(
-      rest
-        .times(percents[place] ?? '0')
-        .div(left)
-        .toDecimalPlaces(6, 1),
-    );
-  });
+  const whole = sumOf(lines.map(({ grams }) => grams));
+  const placeOf = new Map(oils.map(({ line }, place) => [line, place]));
+  const others = lines.flatMap(({ grams }, line) =>
+    placeOf.has(line) ? [] : [{ line, grams: exact(grams) }],
+  );
+  const rest = sumOf(others.map(({ grams }) => grams));
+  const weighed = new Map(
+    oils.map(({ line }, place) => [line, roundDown(whole.times(percents[place] ?? '0').div(100), step)]),
+  );
+  const left = whole.minus(sumOf([...weighed.values()]));
+  const [heaviest] = others.toSorted((one, other) => other.grams.cmp(one.grams));
+  for (const { line, grams } of others) weighed.set(line, roundDown(left.times(grams).div(rest), step));
+  if (heaviest) {
+    const lighter = others.filter(({ line }) => line !== heaviest.line);
+    weighed.set(heaviest.line, left.minus(sumOf(lighter.map(({ line }) => weighed.get(line) ?? ZERO))));
+  }
+  return lines.map((_, line) => toText(weighed.get(line) ?? ZERO));
 }
+
+/** What the step would leave nothing of is kept finer: a line of nought is no line. */
+function roundDown(grams: Exact, step: string): Exact {
+  const rounded = roundToStep(grams, step, 'down');
+  if (!rounded.isZero() || grams.lt(MICROGRAM)) return rounded;
+  return roundDown(grams, toText(exact(step).div(10)));
+}
+
+const MICROGRAM = '0.000001';

@@ -1,4 +1,5 @@
-import { scentWords } from '../../../words/index.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { sayProblem, scentWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { CheckBox } from '../../parts/check-box.tsx';
@@ -6,6 +7,7 @@ import { Field } from '../../parts/field.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
+import { State } from '../../parts/state.tsx';
 import styles from './check.module.css';
 import type { Formula } from './formula.ts';
 import type { OilDraft, ScentDraft } from './scent-draft.ts';
@@ -13,6 +15,8 @@ import type { OilDraft, ScentDraft } from './scent-draft.ts';
 interface Props {
   readonly lines: NonNullable<Formula['latest']>['lines'];
   readonly draft: ScentDraft;
+  /** What keeps it from being worked out. */
+  readonly problems: readonly Problem[];
   readonly onChange: (draft: ScentDraft) => void;
 }
 
@@ -22,8 +26,9 @@ const WAYS = [
 ];
 
 /** Which lines are scent, in which proportions or ranges, and on what it is weighed. */
-export function ScentForm({ lines, draft, onChange }: Props) {
+export function ScentForm({ lines, draft, problems, onChange }: Props) {
   const { data: workshop } = useRead('getWorkshop');
+  const wrongAt = (where: string) => problems.find((problem) => problem.where === where);
   const change = (part: Partial<ScentDraft>) => onChange({ ...draft, ...part });
   const rows = draft.oils.map((oil, place) => ({
     oil,
@@ -50,13 +55,24 @@ export function ScentForm({ lines, draft, onChange }: Props) {
             place={place}
             oil={oil}
             isFree={draft.isFree}
+            wrongAt={wrongAt}
             onChange={(part) => changeOil(place, part)}
           />
         ))}
       </div>
+      {problems
+        .filter(({ where }) => !isOfField(where))
+        .map((found) => (
+          <p key={found.code} role="status">
+            <State kind="watch">
+              {sayProblem(found).says} {sayProblem(found).mend}
+            </State>
+          </p>
+        ))}
       <Field
         label={scentWords.ownMaximum}
         where="mostPercent"
+        wrong={wrongAt('mostPercent')}
         kind="decimal"
         unit="%"
         value={draft.mostPercent}
@@ -67,6 +83,7 @@ export function ScentForm({ lines, draft, onChange }: Props) {
         <Field
           label={scentWords.batch}
           where="batchGrams"
+          wrong={wrongAt('batchGrams')}
           kind="decimal"
           unit="g"
           value={draft.batchGrams}
@@ -87,15 +104,19 @@ export function ScentForm({ lines, draft, onChange }: Props) {
   );
 }
 
+/** What is wrong with a figure stands at its field; what is wrong with several together, below them. */
+const isOfField = (where: string): boolean => /^oils\[|^(mostPercent|batchGrams)$/.test(where);
+
 interface OilProps {
   readonly name: string;
   readonly place: number;
   readonly oil: OilDraft;
   readonly isFree: boolean;
+  readonly wrongAt: (where: string) => Problem | undefined;
   readonly onChange: (part: Partial<OilDraft>) => void;
 }
 
-const OilFields = ({ name, place, oil, isFree, onChange }: OilProps) => (
+const OilFields = ({ name, place, oil, isFree, wrongAt, onChange }: OilProps) => (
   <div>
     <CheckBox isChecked={oil.isScent} onChange={(isScent) => onChange({ isScent })}>
       {scentWords.isScent(name)}
@@ -104,6 +125,7 @@ const OilFields = ({ name, place, oil, isFree, onChange }: OilProps) => (
       <Field
         label={scentWords.part(name)}
         where={`oils[${place}].part`}
+        wrong={wrongAt(`oils[${place}].part`)}
         kind="decimal"
         value={oil.part}
         onChange={(part) => onChange({ part })}
@@ -112,8 +134,9 @@ const OilFields = ({ name, place, oil, isFree, onChange }: OilProps) => (
     {oil.isScent && isFree && (
       <SideBySide>
         <Field
-          label={scentWords.least(name)}
+          label={scentWords.leastOf(name)}
           where={`oils[${place}].least`}
+          wrong={wrongAt(`oils[${place}].least`)}
           kind="decimal"
           unit="%"
           value={oil.least}
@@ -123,6 +146,7 @@ const OilFields = ({ name, place, oil, isFree, onChange }: OilProps) => (
         <Field
           label={scentWords.mostOf(name)}
           where={`oils[${place}].most`}
+          wrong={wrongAt(`oils[${place}].most`)}
           kind="decimal"
           unit="%"
           value={oil.most}

@@ -1,11 +1,10 @@
 import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
-import { formulaWords, sayProblem, scentWords } from '../../../words/index.ts';
+import { formulaWords, scentWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
-import { State } from '../../parts/state.tsx';
 import { Page } from '../../shell/page.tsx';
 import styles from './check.module.css';
 import type { Formula } from './formula.ts';
@@ -57,26 +56,16 @@ function ScentOf({ formula, revision, materials }: Props) {
     >
       <div className={styles.columns}>
         <div className={styles.column}>
-          {scent && !scent.found.ok && (
-            <State kind="watch">
-              {scent.found.problems
-                .map((each) => `${sayProblem(each).says} ${sayProblem(each).mend}`)
-                .join(' ')}
-            </State>
-          )}
-          {scent?.found.ok && (
-            <ScentAnswerView
-              formulaId={formula.id}
-              lines={revision.lines}
-              draft={draft}
-              found={scent.found.value}
-              leastGrams={scent.leastGrams}
-            />
-          )}
+          {scent?.ok && <ScentAnswerView formulaId={formula.id} lines={revision.lines} scent={scent.value} />}
         </div>
         <div className={styles.column}>
           <div className={styles.first}>
-            <ScentForm lines={revision.lines} draft={draft} onChange={setDraft} />
+            <ScentForm
+              lines={revision.lines}
+              draft={draft}
+              problems={scent && !scent.ok ? scent.problems : []}
+              onChange={setDraft}
+            />
           </div>
         </div>
       </div>
