@@ -174,7 +174,14 @@ export const labelDesignView = z.object({
 
 /** What was printed on what; stands with the print. */
 export const printedDesign = z.strictObject({
-  pieces: z.array(z.strictObject({ id: z.string(), role: pieceView.shape.role })),
+  pieces: z.array(
+    z.strictObject({
+      id: z.string(),
+      role: pieceView.shape.role,
+      /** SHA-256 of all that it said, whatever it looked like; lacks in what was printed before this was kept. */
+      words: z.string().optional(),
+    }),
+  ),
   /** The sheet as it was; null: plain paper, cut by hand. */
   sheet: z
     .strictObject({

@@ -48,6 +48,8 @@ export const fillingSayings = {
     'Its product is sold in {markets} by now, and these tins were not checked for that when they were released.',
   'check-markets-added':
     'Since it was begun its product is sold in {markets} too: it is checked for that as well.',
+  'check-label-printed-before':
+    'The labels printed for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} say something else than they would now ({pieces}): print them again, and put the new ones on.',
   'check-label-complete':
     'The label for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} is complete.',
   'label-not-to-be-said': 'The label cannot be worded: {reason}',

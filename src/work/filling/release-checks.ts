@@ -6,14 +6,16 @@ import {
   type LotAtHand,
   listBatchSteps,
   listDeviations,
+  listLabelPrints,
   listLotsAtHand,
   listStepRecords,
   type Reader,
   type SignedRelease,
 } from '../../storage/index.ts';
-import { say } from '../../words/index.ts';
+import { labelWords, say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { judgeForSale } from '../formulas/index.ts';
+import { findOutdatedPrints } from '../labels/find-outdated-prints.ts';
 import { composeRunLabel } from '../labels/run-label.ts';
 import { checkAsMade } from '../making/check-as-made.ts';
 import { judgeWeighed } from '../making/judge-weighed.ts';
@@ -223,16 +225,22 @@ function seeGoodLots(lots: readonly LotAtHand[]): Check {
   return toSee('lots', undated.length > 0, saying('check-lots-good', facts));
 }
 
+/** Complete, and what was printed for these tins says what the label says today: a new paper of a lot may have changed it. */
 async function checkLabels(context: Context, records: RunRecords): Promise<Check[]> {
   const checks: Check[] = [];
+  const prints = await listLabelPrints(context.storage.db, records.head.id);
   for (const market of records.markets) {
-    const label = await composeRunLabel(context, records, market);
-    const [first] = label.missing;
-    checks.push(
-      first
-        ? check(labelCheckOf(market), false, first)
-        : check(labelCheckOf(market), true, saying('check-label-complete', { market })),
-    );
+    const { missing, pieces } = await composeRunLabel(context, records, market);
+    const found = await findOutdatedPrints(context, { records, market, pieces }, prints);
+    const outdated = found.map(({ role }) => labelWords.roles[role]);
+    const [wrong] = [
+      ...missing,
+      ...(outdated.length === 0
+        ? []
+        : [saying('check-label-printed-before', { market, pieces: outdated.join(', ') })]),
+    ];
+    const complete = saying('check-label-complete', { market });
+    checks.push(check(labelCheckOf(market), wrong === undefined, wrong ?? complete));
   }
   return checks;
 }

@@ -23,6 +23,7 @@ import { workshopZone } from '../local-date.ts';
 import { painter } from '../painter.ts';
 import { record, thingNotFound, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
+import { hashWords } from './hash-words.ts';
 import type { LaidPiece } from './lay-out-pieces.ts';
 import { readPrintedDesign } from './printed-design.ts';
 import { composeRunLabel } from './run-label.ts';
@@ -106,7 +107,7 @@ async function planPrint(
   laid: readonly LaidPiece[],
   { pieces: wanted, sheetId, firstPosition }: Body,
 ): Promise<labels.PrintedDesign> {
-  const all = laid.map(({ piece: { id, role } }) => ({ id, role }));
+  const all = laid.map(({ piece }) => ({ id: piece.id, role: piece.role, words: hashWords(piece) }));
   const unknown = wanted.filter((id) => !all.some((piece) => piece.id === id));
   if (unknown.length > 0) {
     const allowed = all.map(({ id }) => id).join(', ');
