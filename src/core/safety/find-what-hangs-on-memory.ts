@@ -1,6 +1,6 @@
-import { type ExactInput, exact, Quotient, sumOf } from '../quantity/index.ts';
 import type { MarketCheck, RangedContribution } from './composition-check.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
+import { addPercents, comparePercent, picopercentFrom, readPercent } from './percent-sum.ts';
 import type { Market } from './safety-table-rows.ts';
 import type { Told } from './told.ts';
 
@@ -36,14 +36,11 @@ const rememberedOf = (amount: string | undefined, rule: string | undefined): Rem
 const isNear = (percent: number, bound: number): boolean => percent * 2 > bound;
 
 const leastOf = (contributions: readonly RangedContribution[], members: readonly string[]) =>
-  sumOf(
+  addPercents(
     contributions
       .filter(({ name }) => members.includes(name))
-      .map(({ leastPercent = 0 }) => toExact(leastPercent)),
+      .map(({ leastPercent = 0 }) => readPercent(leastPercent)),
   );
-
-const toExact = (value: ExactInput | Quotient) =>
-  value instanceof Quotient ? value.toExact() : exact(value);
 
 function ofLimit(market: Market, verdict: LimitVerdict): RememberedThing | undefined {
   const { verdict: word, percent, limitPercent, name, kind, citation } = verdict;
@@ -92,7 +89,8 @@ const nameThing = (
 function judgeNames({ market, naming }: MarketCheck, contributions: readonly RangedContribution[]): Judged[] {
   const named = naming.named.map((row): Judged => {
     const thing = nameThing(market, row.labelName, row.thresholdPercent, row);
-    const mayStayOff = !leastOf(contributions, row.members).gt(row.thresholdPercent);
+    const mayStayOff =
+      comparePercent(leastOf(contributions, row.members), picopercentFrom(row.thresholdPercent)) <= 0;
     return { thing, hangs: thing.remembered.length > 0 && mayStayOff, isWithin: true };
   });
   const below = naming.notNamed.flatMap((row): Judged[] => {

@@ -1,8 +1,8 @@
-import { type Exact, exact, ONE, sumOf } from '../quantity/index.ts';
+import { fractionOf, NOUGHT, UNIT } from '../linear/index.ts';
 import { type Composition, type Group, groupMembers } from './compose.ts';
 import { judgePeroxide, type RawMaterialFigures } from './judge-raw-material.ts';
 import { type Judged, type LimitVerdict, tellVerdict } from './limit-verdict.ts';
-import { comparePercent, picopercentFrom, toExactPercent, toPercent } from './percent-sum.ts';
+import { comparePercent, picopercentFrom, toFraction, toPercent } from './percent-sum.ts';
 import type { IfraRow, Use } from './safety-table-rows.ts';
 import type { RuleTold } from './told.ts';
 
@@ -78,32 +78,20 @@ export function phototoxicShares(groups: readonly Group<IfraRow>[], context: Ifr
   });
 }
 
-/** Sum of content x (product of the other limits), and the product of all limits: the fraction without a division. */
-function sumOverCommonLimit(shares: readonly PhototoxicShare[]): {
-  readonly sum: Exact;
-  readonly whole: Exact;
-} {
-  const whole = shares.reduce((product, { limit }) => product.times(limit), ONE);
-  const parts = shares.map(({ group }, index) =>
-    shares.reduce(
-      (product, other, at) => (at === index ? product : product.times(other.limit)),
-      toExactPercent(group.sum),
-    ),
-  );
-  return { sum: sumOf(parts), whole };
-}
-
-interface Fraction {
+interface SumOfShares {
   readonly fraction: number;
   readonly isOver: boolean;
 }
 
 /** As doubles first (relative error below 1e-14 for eight oils); exactly where that lies within 1e-9 of the limit. */
-function fractionOf(shares: readonly PhototoxicShare[]): Fraction {
+function addShares(shares: readonly PhototoxicShare[]): SumOfShares {
   const near = shares.reduce((sum, { group, limit }) => sum + toPercent(group.sum) / limit, 0);
   if (Math.abs(near - 1) > 1e-9) return { fraction: near, isOver: near > 1 };
-  const { sum, whole } = sumOverCommonLimit(shares);
-  return { fraction: exact(sum).div(whole).toNumber(), isOver: sum.gt(whole) };
+  const sum = shares.reduce(
+    (total, { group, limit }) => total.plus(toFraction(group.sum).over(fractionOf(limit))),
+    NOUGHT,
+  );
+  return { fraction: sum.near, isOver: sum.compare(UNIT) > 0 };
 }
 
 export const PHOTOTOXIC_SUM: RuleTold = {
@@ -129,7 +117,7 @@ export interface IfraAnswer {
 function sumPhototoxic(groups: readonly Group<IfraRow>[], context: IfraContext): IfraAnswer {
   const shares = phototoxicShares(groups, context);
   if (shares.length === 0) return { verdicts: [] };
-  const { fraction, isOver } = fractionOf(shares);
+  const { fraction, isOver } = addShares(shares);
   if (shares.length === 1) return { verdicts: [], sumOfShares: fraction };
   const { told } = groupMembers(
     '',

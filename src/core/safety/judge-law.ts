@@ -2,7 +2,14 @@ import type { LimitContext } from './choose-rules.ts';
 import { type Composition, type Group, groupMembers, type Member } from './compose.ts';
 import { judgePeroxide } from './judge-raw-material.ts';
 import { type Judged, type LimitVerdict, tellVerdict, type UnknownReason } from './limit-verdict.ts';
-import { addPercents, comparePercent, type PercentSum, percentFromPico, toPercent } from './percent-sum.ts';
+import {
+  addPercents,
+  comparePercent,
+  compareSums,
+  type PercentSum,
+  percentFromPico,
+  toPercent,
+} from './percent-sum.ts';
 import { LESS_THAN_PUT_IN, recallPlans } from './plan-limits.ts';
 import { normaliseName } from './read-name.ts';
 import type { RestrictionRow } from './safety-table-rows.ts';
@@ -23,7 +30,7 @@ function amountFor({ rule }: PlannedRule, { members, sum }: LawGroup): PercentSu
   const esters = [...new Set(members.map(substanceOf))].map((ester) =>
     addPercents(members.filter((member) => substanceOf(member) === ester).map(({ percent }) => percent)),
   );
-  return esters.reduce((most, each) => (each.near > most.near ? each : most));
+  return esters.reduce((most, each) => (compareSums(each, most) > 0 ? each : most));
 }
 
 /** Retinol counts wholly as retinol, an acid as the acid: only its salts and esters count for less than was put in. */

@@ -1,10 +1,10 @@
-import { type ExactInput, exact, toText } from '../quantity/index.ts';
+import { type ExactInput, exact, type Quotient, toText } from '../quantity/index.ts';
 import {
   addPercents,
   compareSums,
   type PercentSum,
   readPercent,
-  toExactPercent,
+  toFraction,
   toPercent,
 } from './percent-sum.ts';
 
@@ -30,7 +30,7 @@ export interface ReportedMaterial {
 export interface FormulaMaterial {
   readonly materialId: string;
   readonly name: string;
-  readonly percent: ExactInput;
+  readonly percent: ExactInput | Quotient;
 }
 
 export interface ReportQuestion {
@@ -101,8 +101,11 @@ function totalByMaterial(materials: readonly FormulaMaterial[]): Map<string, Tot
   return totals;
 }
 
+/** Far below anything that is weighed: a difference without an end is told up to there, never as less than it is. */
+const DIFFERENCE_PLACES = 30;
+
 const differenceBetween = (larger: PercentSum, smaller: PercentSum): string =>
-  toText(toExactPercent(larger).minus(toExactPercent(smaller)));
+  toText(toFraction(larger).minus(toFraction(smaller)).roundedUp(DIFFERENCE_PLACES));
 
 /** Every field written out, not spread: judged while a formula is typed (see tellVerdict). */
 function judgeMaterial(

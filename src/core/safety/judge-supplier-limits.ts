@@ -1,5 +1,6 @@
-import { type ExactInput, exact, sumOf } from '../quantity/index.ts';
+import type { ExactInput } from '../quantity/index.ts';
 import type { FormulaMaterial } from './judge-report.ts';
+import { addPercents, compareSums, readPercent, toPercent } from './percent-sum.ts';
 
 /** The most of a material that its supplier's certificate allows in a product of this kind. */
 export interface SupplierLimit {
@@ -28,16 +29,16 @@ export function judgeSupplierLimits(
     const used = materials.filter((material) => material.materialId === materialId);
     const [first] = used;
     if (first === undefined) return [];
-    const percent = sumOf(used.map((material) => material.percent));
-    const limit = exact(mostPercent);
+    const percent = addPercents(used.map((material) => readPercent(material.percent)));
+    const limit = readPercent(mostPercent);
     return [
       {
         materialId,
         name: first.name,
         kind: 'supplier',
-        verdict: percent.gt(limit) ? 'over' : 'within',
-        percent: percent.toNumber(),
-        limitPercent: limit.toNumber(),
+        verdict: compareSums(percent, limit) > 0 ? 'over' : 'within',
+        percent: toPercent(percent),
+        limitPercent: toPercent(limit),
         source,
       },
     ];

@@ -1,10 +1,11 @@
-import { Fraction, fractionOf, NOUGHT } from '../linear/index.ts';
-import { type ExactInput, Quotient } from '../quantity/index.ts';
+import { type Fraction, fractionOf, NOUGHT } from '../linear/index.ts';
+import type { ExactInput, Quotient } from '../quantity/index.ts';
 import { type Composition, composeContributions, type Member } from './compose.ts';
 import { judgeIfra } from './judge-ifra.ts';
 import { judgeMarket, type LimitsContext } from './judge-limits.ts';
 import type { LimitVerdict } from './limit-verdict.ts';
 import { type LimitBound, listBounds } from './list-bounds.ts';
+import { exactFraction } from './percent-sum.ts';
 import type { SafetyTables } from './safety-tables.ts';
 import type { ScentBound } from './scent-program.ts';
 import type { Provenance, Substance } from './substance.ts';
@@ -71,9 +72,6 @@ export function weightsOfParts(terms: LimitBound['terms'], count: number): Fract
 }
 
 const HUNDRED_PERCENT = fractionOf(100);
-
-export const exactFraction = (value: ExactInput | Quotient): Fraction =>
-  value instanceof Quotient ? new Fraction(value.numerator, value.denominator) : fractionOf(value);
 
 /**
  * The last part is the rest of the product, which fills it up to a hundred: sum of w_i x_i + w_r (100 - sum of x_i) <= most

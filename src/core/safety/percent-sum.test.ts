@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { divideBy } from '../formula/whole-ratio.ts';
 import { exact, Quotient } from '../quantity/index.ts';
 import {
   addPercents,
@@ -7,7 +8,7 @@ import {
   compareSums,
   picopercentFrom,
   readPercent,
-  toExactPercent,
+  toFraction,
   toPercent,
 } from './percent-sum.ts';
 
@@ -73,7 +74,7 @@ describe('sums of percentages', () => {
     );
   });
 
-  it('compares quotients that have no end with a limit as exact decimals do', () => {
+  it('compares quotients that have no end with a limit as whole numbers do', () => {
     const divided = (numerator: bigint, denominator: bigint) =>
       new Quotient(numerator, denominator, (parts) => exact(String(parts)).div(String(denominator)));
     const part = fc.bigInt({ min: 0n, max: 10n ** 16n });
@@ -82,11 +83,38 @@ describe('sums of percentages', () => {
         const both = readPercent(divided(one + other, denominator));
         const sum = addPercents([one, other].map((parts) => readPercent(divided(parts, denominator))));
         const limit = Math.round(toPercent(both) * 1e12);
-        const expected = exact(String(one + other))
-          .times(1e12)
-          .cmp(exact(limit).times(String(denominator)));
+        const difference = (one + other) * 10n ** 12n - BigInt(limit) * denominator;
+        const expected = difference > 0n ? 1 : difference < 0n ? -1 : 0;
         expect(comparePercent(both, limit)).toBe(expected);
         expect(comparePercent(sum, limit)).toBe(expected);
+      }),
+    );
+  });
+
+  const limitMillionths = fc.integer({ min: 1, max: 1e6 });
+  /** As a formula divides its shares: `count` parts that come to `millionths` / 1e6 percent together, or miss it by one part. */
+  const equalParts = (millionths: number, count: number, off: bigint) => {
+    const scale = 7n;
+    const whole = 1_000_000n * BigInt(count) * scale;
+    const part = new Quotient(BigInt(millionths) * scale, whole, divideBy(whole));
+    const last = new Quotient(BigInt(millionths) * scale + off, whole, divideBy(whole));
+    return addPercents(
+      [...Array.from({ length: count - 1 }, () => part), last].map((one) => readPercent(one)),
+    );
+  };
+
+  it('knows equal parts that come to the limit exactly, and one part to either side, however they are divided', () => {
+    fc.assert(
+      fc.property(limitMillionths, fc.integer({ min: 2, max: 60 }), (millionths, count) => {
+        const limit = picopercentFrom(millionths / 1e6);
+        for (const [off, side] of [
+          [0n, 0],
+          [1n, 1],
+          [-1n, -1],
+        ] as const) {
+          expect(comparePercent(equalParts(millionths, count, off), limit)).toBe(side);
+          expect(compareSums(equalParts(millionths, count, off), readPercent(millionths / 1e6))).toBe(side);
+        }
       }),
     );
   });
@@ -96,7 +124,7 @@ describe('sums of percentages', () => {
     const quarter = new Quotient(1n, 4n, (parts) => exact(String(parts)).div(4));
     expect(readPercent(quarter).pico).toBe(25e10);
     expect(readPercent(third).pico).toBeNaN();
-    expect(toExactPercent(readPercent(third)).toFixed(5)).toBe('0.33333');
+    expect(toFraction(readPercent(third))).toMatchObject({ numerator: 1n, denominator: 3n });
   });
 
   it('compares two sums on both sides of the last place', () => {

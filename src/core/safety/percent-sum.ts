@@ -1,4 +1,5 @@
-import { type Exact, type ExactInput, exact, Quotient, sumOf } from '../quantity/index.ts';
+import { Fraction, fractionOf, NOUGHT } from '../linear/index.ts';
+import { type ExactInput, exact, Quotient } from '../quantity/index.ts';
 
 /**
  * Sums of percentages that are compared with a limit exactly, and fast enough to judge a formula while it is typed.
@@ -6,7 +7,8 @@ import { type Exact, type ExactInput, exact, Quotient, sumOf } from '../quantity
  * A percentage of at most 12 decimal places is a whole number of picopercent (1e-12 %), which a double keeps exactly
  * (100 % is 1e14, below 2^53 = 9.007e15): such sums are whole-number sums without error. Anything finer is summed as
  * doubles, whose relative error is below n x 2^-53 (1.2e-13 for a thousand terms); only when the sum lies within
- * 1e-12 of the limit is it added again as exact decimals.
+ * 1e-12 of the limit is it added again as fractions of whole numbers. Never as decimals: three sixths that are rounded
+ * before they are added come to more than a half.
  */
 const PICOPERCENT = 1e12;
 const PICOPERCENT_WHOLE = 10n ** 12n;
@@ -85,7 +87,7 @@ export function comparePercent(sum: PercentSum, limitPico: number): -1 | 0 | 1 {
   const doubt = Math.max(near, limitPico) * DOUBT;
   if (near > limitPico + doubt) return 1;
   if (near < limitPico - doubt) return -1;
-  return toExactPercent(sum).times(PICOPERCENT).cmp(limitPico) as -1 | 0 | 1;
+  return toFraction(sum).compare(new Fraction(BigInt(limitPico), PICOPERCENT_WHOLE));
 }
 
 /** -1, 0 or 1: one sum against another. */
@@ -95,7 +97,7 @@ export function compareSums(one: PercentSum, other: PercentSum): -1 | 0 | 1 {
   const doubt = Math.max(one.near, other.near) * DOUBT;
   if (one.near > other.near + doubt) return 1;
   if (one.near < other.near - doubt) return -1;
-  return toExactPercent(one).cmp(toExactPercent(other)) as -1 | 0 | 1;
+  return toFraction(one).compare(toFraction(other));
 }
 
 /** For display and JSON: exact down to 1e-12 %, else the nearest double of the sum. */
@@ -104,7 +106,9 @@ export const toPercent = (sum: PercentSum): number =>
 
 const isSum = (from: PercentSum['from']): from is readonly PercentSum[] => Array.isArray(from);
 
-export function toExactPercent({ from }: PercentSum): Exact {
-  if (isSum(from)) return sumOf(from.map(toExactPercent));
-  return from instanceof Quotient ? from.toExact() : exact(from);
-}
+export const exactFraction = (value: ExactInput | Quotient): Fraction =>
+  value instanceof Quotient ? new Fraction(value.numerator, value.denominator) : fractionOf(value);
+
+/** Without any rounding, whatever was added. */
+export const toFraction = ({ from }: PercentSum): Fraction =>
+  isSum(from) ? from.reduce((total, each) => total.plus(toFraction(each)), NOUGHT) : exactFraction(from);
