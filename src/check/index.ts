@@ -16,6 +16,13 @@ export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { isUnderOlderLaw, judgeOldLabels, type OldLabel, type OldLabelQuestion } from './judge-old-labels.ts';
 export { judgeSale } from './judge-sale.ts';
 export { listIngredients } from './list-ingredients.ts';
+export {
+  isOfLot,
+  type LotQuestion,
+  listLotQuestions,
+  listLotUnknowns,
+  withLotDecisions,
+} from './list-lot-questions.ts';
 export { listOpened } from './list-opened.ts';
 export { listOtherStatements, type OtherStatement } from './list-other-statements.ts';
 export { listRequests, type PaperRequest } from './list-requests.ts';

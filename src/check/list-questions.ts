@@ -18,12 +18,15 @@ interface Gathered {
 
 /** What no source tells, each once however many markets ask it; decided or not. */
 export const listQuestions = (checked: Checked): OpenQuestion[] =>
-  [...gather(checked).values()].map((gathered) => viewQuestion(gathered, checked));
+  listQuestionsOf(checked, listUnknowns(checked));
 
-function gather(checked: Checked): Map<string, Gathered> {
+export const listQuestionsOf = (checked: Checked, unknowns: readonly MarketUnknown[]): OpenQuestion[] =>
+  [...gather(checked, unknowns).values()].map((gathered) => viewQuestion(gathered, checked));
+
+function gather(checked: Checked, unknowns: readonly MarketUnknown[]): Map<string, Gathered> {
   const questions = new Map<string, Gathered>();
   const seen = new Map<string, number>();
-  for (const unknown of listUnknowns(checked)) {
+  for (const unknown of unknowns) {
     // The same signature twice in one market is two rules about one substance, and two questions.
     const within = `${unknown.market} ${unknown.signature}`;
     const nth = seen.get(within) ?? 0;

@@ -47,6 +47,7 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     ),
     report: viewReport(checked),
     open,
+    lotQuestions: [],
     origins: answerOrigins([...checked.opened.materials.values()]).map((row) => ({
       ...row,
       materials: [...row.materials],

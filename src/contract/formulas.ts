@@ -151,6 +151,10 @@ export const openQuestion = z.object({
   earlier: z.array(signedDecision),
 });
 
+/** What only the certificate of a lot raises: decided for every lot with the same figures. */
+export const lotQuestion = openQuestion.extend({ material: z.string(), lots: z.array(z.string()) });
+export type LotQuestion = z.output<typeof lotQuestion>;
+
 const saleAnswer = z.enum(['yes', 'no', 'decide']);
 
 const memoryLine = z.object({
@@ -216,6 +220,8 @@ export const revisionCheck = z.object({
     })
     .nullable(),
   open: z.array(openQuestion),
+  /** What lots with a certificate raise and the formula itself does not; empty where lots were not asked for. */
+  lotQuestions: z.array(lotQuestion),
   /** "Has it got nuts in?", by what its materials come from. */
   origins: z.array(originAnswer),
 });

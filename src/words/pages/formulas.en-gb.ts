@@ -185,6 +185,10 @@ export const checkWords = {
   },
   open: 'Open questions',
   noneOpen: 'Nothing is open.',
+  ofLots: 'Open with lots that have a certificate',
+  ofLotsSays:
+    'Only the certificate of a lot raises these. A batch with such a lot waits until each is decided here; a decision holds for every lot with the same figures.',
+  ofLot: (material: string, lots: string) => `${material}, lot ${lots}`,
   decide: 'Decide',
   decideTitle: (substance: string) => `Decide: ${substance}`,
   change: 'Change or take back',

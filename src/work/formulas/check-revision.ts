@@ -3,6 +3,7 @@ import { done, refused } from '../../core/problem.ts';
 import { findRevision } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { askOfLots } from './ask-of-lots.ts';
 import { checkShelf } from './check-shelf.ts';
 import { readMarkets } from './read-markets.ts';
 import { readSoldIn } from './read-sold-in.ts';
@@ -18,5 +19,6 @@ export const checkRevision: UseCase<'checkRevision'> = async (context, { params:
   const checked = await runCheck(context, id, markets.value);
   if (!checked.ok) return checked;
   const shelf = await checkShelf(context, id, markets.value, listStanding(checked.value));
-  return done({ ...viewCheck(checked.value, sold), shelf });
+  const lotQuestions = await askOfLots(context, id, markets.value);
+  return done({ ...viewCheck(checked.value, sold), shelf, lotQuestions });
 };

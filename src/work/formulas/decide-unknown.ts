@@ -1,4 +1,4 @@
-import { type Checked, listUnknowns, type MarketUnknown, marketKeysOf } from '../../check/index.ts';
+import { type Checked, isOfLot, listUnknowns, type MarketUnknown, marketKeysOf } from '../../check/index.ts';
 import { digestOf } from '../../core/digest/index.ts';
 import { problem } from '../../core/problem.ts';
 import { giveUp, insertDecision, orGiveUp, type Writer } from '../../storage/index.ts';
@@ -6,6 +6,7 @@ import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { record, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
+import { unknownsOfLots } from './ask-of-lots.ts';
 import { ALL_MARKETS } from './read-sold-in.ts';
 import { runCheck } from './run-check.ts';
 
@@ -56,8 +57,9 @@ async function readDecided(
   { key, verdict, corrects, upon }: RequestOf<'decideUnknown'>['body'],
 ): Promise<readonly MarketUnknown[]> {
   const checked = orGiveUp(await runCheck(inside(context, tx), revisionId, ALL_MARKETS));
-  const open = new Map(listUnknowns(checked).map((unknown) => [unknown.key, unknown]));
   const keys = marketKeysOf(key);
+  const ofLots = keys.some(isOfLot) ? await unknownsOfLots(inside(context, tx), revisionId, ALL_MARKETS) : [];
+  const open = new Map([...listUnknowns(checked), ...ofLots].map((unknown) => [unknown.key, unknown]));
   const missing = keys.find((one) => !open.has(one));
   if (missing !== undefined) giveUp(problem('unknown-not-here', 'key', { found: missing }));
   const decided = keys.flatMap((one) => open.get(one) ?? []);

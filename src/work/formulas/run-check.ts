@@ -1,4 +1,11 @@
-import { type Checked, judgeFormula, type SignedDecision } from '../../check/index.ts';
+import {
+  type Checked,
+  type FormulaQuestion,
+  isOfLot,
+  judgeFormula,
+  type SignedDecision,
+  withLotDecisions,
+} from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { listDecisions } from '../../storage/index.ts';
@@ -18,17 +25,44 @@ export async function runCheck(
   weighed?: LotLookup,
   decisions?: readonly SignedDecision[],
 ): Promise<Result<Checked>> {
+  const question = await readQuestion(context, revisionId, markets, { weighed, decisions });
+  if (!question.ok) return question;
+  if (weighed === undefined) return done(judgeFormula(question.value));
+  const counting = await decisionsWithLots(context, revisionId, question.value, weighed);
+  return done(judgeFormula({ ...question.value, decisions: counting, isWeighed: true }));
+}
+
+/** Nearly always no lot raised anything that was decided: then the formula is not opened a second time. */
+async function decisionsWithLots(
+  context: Context,
+  revisionId: string,
+  question: FormulaQuestion,
+  { certified = new Map() }: LotLookup,
+): Promise<readonly SignedDecision[]> {
+  const { decisions, markets } = question;
+  if (certified.size === 0 || !decisions.some(({ unknown_key }) => isOfLot(unknown_key))) return decisions;
+  const written = await readQuestion(context, revisionId, markets, { decisions });
+  return written.ok ? withLotDecisions(written.value, [...certified.values()]) : decisions;
+}
+
+/** What the check of a revision is asked: as it is written, or as it was weighed. */
+export async function readQuestion(
+  context: Context,
+  revisionId: string,
+  markets: readonly Market[],
+  {
+    weighed,
+    decisions,
+  }: { weighed?: LotLookup | undefined; decisions?: readonly SignedDecision[] | undefined } = {},
+): Promise<Result<FormulaQuestion>> {
   const { db } = context.storage;
   const opened = await openRevision(db, revisionId, weighed);
   if (!opened.ok) return opened;
-  return done(
-    judgeFormula({
-      opened: opened.value,
-      markets,
-      today: await workshopToday(context),
-      reports: await readAllReports(db),
-      decisions: decisions ?? (await listDecisions(db, revisionId)),
-      isWeighed: weighed !== undefined,
-    }),
-  );
+  return done({
+    opened: opened.value,
+    markets,
+    today: await workshopToday(context),
+    reports: await readAllReports(db),
+    decisions: decisions ?? (await listDecisions(db, revisionId)),
+  });
 }

@@ -27,7 +27,7 @@ interface ListProps {
 /** What no source tells: each is decided once for this revision, by a named person with a reason. */
 export function OpenQuestions({ check, isTyped }: ListProps) {
   const [asked, setAsked] = useState<Question | null>(null);
-  const isAsked = check.open.some(({ decided }) => decided === null);
+  const isAsked = [...check.open, ...check.lotQuestions].some(({ decided }) => decided === null);
   const former =
     useRead('listFormerDecisions', { params: { id: check.revisionId } }, { isWanted: isAsked }).data ?? [];
   return (
@@ -45,6 +45,23 @@ export function OpenQuestions({ check, isTyped }: ListProps) {
           )}
         </List>
       </Card>
+      {check.lotQuestions.length > 0 && (
+        <Card title={checkWords.ofLots} isFlush>
+          <p className="soft small">{checkWords.ofLotsSays}</p>
+          <List rows={check.lotQuestions} keyOf={(question) => question.key} empty="">
+            {(question) => (
+              <div className={styles.question}>
+                <p className="small">{checkWords.ofLot(question.material, question.lots.join(', '))}</p>
+                <QuestionView
+                  question={question}
+                  former={former}
+                  onDecide={isTyped ? null : () => setAsked(question)}
+                />
+              </div>
+            )}
+          </List>
+        </Card>
+      )}
       {asked && (
         <DecideQuestion
           key={asked.key}
