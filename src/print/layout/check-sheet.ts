@@ -3,6 +3,7 @@ import { MOST_COPIES } from './layout-cut-sheet.ts';
 import { type FaceSize, heightOf, widthOf } from './outline.ts';
 import type { PieceLayout } from './piece-layout.ts';
 import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
+import { turnedSize } from './turn.ts';
 
 /** Everything that can be refused before a label is put on a sheet. */
 export function checkSheetRun(
@@ -75,14 +76,18 @@ const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
 
 function checkFit(pieces: readonly PieceLayout[], { label }: SheetGeometry): Problem[] {
   return pieces
-    .filter(({ size }) => !fitsOn(size, label))
+    .filter(({ size }) => !fitsSomehow(size, label))
     .map(({ id, size }) =>
       problem('piece-larger-than-label', id, { found: describe(size), allowed: describe(label) }),
     );
 }
 
+/** As it is, or turned by a quarter. */
+const fitsSomehow = (size: FaceSize, label: FaceSize): boolean =>
+  fitsOn(size, label) || fitsOn(turnedSize(size), label);
+
 /** A rectangle on a round label fits by its diagonal. */
-function fitsOn(size: FaceSize, label: FaceSize): boolean {
+export function fitsOn(size: FaceSize, label: FaceSize): boolean {
   if (label.shape === 'rectangle' || size.shape === 'round') {
     return widthOf(size) <= widthOf(label) + HAIR_MM && heightOf(size) <= heightOf(label) + HAIR_MM;
   }

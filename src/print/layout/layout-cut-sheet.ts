@@ -1,11 +1,12 @@
 import { done, type Problem, problem, type Result } from '../../core/problem.ts';
 import { cutMarks } from './cut-marks.ts';
 import type { Faces } from './face.ts';
-import { heightOf, widthOf } from './outline.ts';
-import { partsOfPiece } from './parts-of-piece.ts';
+import { type FaceSize, heightOf, widthOf } from './outline.ts';
+import { partsOfPiece, withParts } from './parts-of-piece.ts';
 import type { PieceLayout } from './piece-layout.ts';
-import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
+import type { Page, Part, Placed, PrintDocument } from './placed.ts';
 import { placeSheetFrame, SHEET, SHEET_ACROSS, type SheetFormat, type SheetHeading } from './sheet-frame.ts';
+import { isTurnable, placeItems, turnedSize } from './turn.ts';
 
 /** Room to cut in, where there is room: the corner marks of two neighbours lie apart. */
 const WIDE_GAP_MM = 8;
@@ -36,13 +37,13 @@ const checkCopies = (copies: number): Problem[] =>
     ? []
     : [problem('copies-wrong', 'copies', { found: String(copies), allowed: `1 to ${MOST_COPIES}` })];
 
-/** Nothing that is larger than the paper can be cut out of it; and all of one print lie the same way round. */
+/** Nothing that is larger than the paper, however it lies, can be cut out of it. */
 function checkSizes(pieces: readonly PieceLayout[]): Problem[] {
-  const isFor = (format: SheetFormat): boolean => pieces.every((piece) => fitsOn(piece, format));
+  const isFor = (format: SheetFormat): boolean => pieces.every((piece) => waysOf(piece, format).length > 0);
   if (isFor(SHEET) || isFor(SHEET_ACROSS)) return [];
   const across = `${SHEET_ACROSS.widthMm - 2 * SHEET_ACROSS.marginMm} x ${SHEET_ACROSS.bottomMm - SHEET_ACROSS.topMm} mm`;
   return pieces
-    .filter((piece) => !fitsOn(piece, SHEET_ACROSS))
+    .filter((piece) => waysOf(piece, SHEET_ACROSS).length === 0)
     .map(({ id, size }) =>
       problem('piece-larger-than-paper', id, {
         found: `${widthOf(size)} x ${heightOf(size)} mm`,
@@ -51,8 +52,15 @@ function checkSizes(pieces: readonly PieceLayout[]): Problem[] {
     );
 }
 
-interface Cell {
+/** A piece as it lies on the paper. */
+interface Lying {
   readonly piece: PieceLayout;
+  readonly isTurned: boolean;
+  /** As it lies. */
+  readonly size: FaceSize;
+}
+
+interface Cell extends Lying {
   readonly xMm: number;
   readonly yMm: number;
 }
@@ -62,16 +70,53 @@ interface LaidOut {
   readonly sheets: readonly (readonly Cell[])[];
 }
 
-/** Upright or across, whichever takes fewer sheets; upright where both take as many. What fits on one alone decides. */
-function layOutClosest(pieces: readonly PieceLayout[], copies: number): LaidOut {
-  const laidOut = (format: SheetFormat): LaidOut => ({ format, sheets: fillSheets(pieces, copies, format) });
-  if (!pieces.every((piece) => fitsOn(piece, SHEET))) return laidOut(SHEET_ACROSS);
-  if (!pieces.every((piece) => fitsOn(piece, SHEET_ACROSS))) return laidOut(SHEET);
-  const [upright, across] = [laidOut(SHEET), laidOut(SHEET_ACROSS)];
-  return across.sheets.length < upright.sheets.length ? across : upright;
+/** How a piece may lie on this paper: as it is first, then turned by a quarter. */
+const waysOf = (piece: PieceLayout, format: SheetFormat): Lying[] =>
+  [false, ...(isTurnable(piece.size) ? [true] : [])]
+    .map((isTurned) => ({ piece, isTurned, size: isTurned ? turnedSize(piece.size) : piece.size }))
+    .filter(({ size }) => fitsOn(size, format));
+
+/** Every choice of one way for each piece; the first has each in its first. */
+const choicesOf = (ways: readonly (readonly Lying[])[]): Lying[][] =>
+  ways.reduce<Lying[][]>(
+    (choices, each) => each.flatMap((way) => choices.map((choice) => [...choice, way])),
+    [[]],
+  );
+
+interface Plan {
+  readonly format: SheetFormat;
+  readonly lying: readonly Lying[];
 }
 
-const fitsOn = ({ size }: PieceLayout, format: SheetFormat): boolean =>
+const countTurned = ({ lying }: Plan): number => lying.filter(({ isTurned }) => isTurned).length;
+
+/** Upright paper before paper across, and pieces as they are before turned ones. */
+const plansFor = (pieces: readonly PieceLayout[]): Plan[] =>
+  [SHEET, SHEET_ACROSS]
+    .flatMap((format) =>
+      choicesOf(pieces.map((piece) => waysOf(piece, format))).map((lying) => ({ format, lying })),
+    )
+    .sort((one, other) => countTurned(one) - countTurned(other));
+
+/**
+ * Paper upright or across, pieces as they are or turned, the pieces of a copy together or each kind by itself: whichever takes
+ * the fewest sheets, and of those the first.
+ */
+function layOutClosest(pieces: readonly PieceLayout[], copies: number): LaidOut {
+  let best: LaidOut | undefined;
+  for (const { format, lying } of plansFor(pieces)) {
+    const inCopies = Array.from({ length: copies }, () => lying).flat();
+    const byKind = lying.flatMap((each) => Array.from({ length: copies }, () => each));
+    for (const order of lying.length > 1 ? [inCopies, byKind] : [inCopies]) {
+      const sheets = fillSheets(order, gapsOf(lying, format), format);
+      if (best === undefined || sheets.length < best.sheets.length) best = { format, sheets };
+    }
+  }
+  if (best === undefined) throw new Error('the sizes were checked: some paper takes every piece');
+  return best;
+}
+
+const fitsOn = (size: FaceSize, format: SheetFormat): boolean =>
   widthOf(size) <= format.widthMm - 2 * format.marginMm + HAIR_MM &&
   heightOf(size) <= format.bottomMm - format.topMm + HAIR_MM;
 
@@ -81,12 +126,17 @@ function gapBetween(sizeMm: number, roomMm: number, leastMm: number): number {
   return count < 2 ? leastMm : Math.min(WIDE_GAP_MM, (roomMm - count * sizeMm) / (count - 1));
 }
 
-function gapsOf(pieces: readonly PieceLayout[], format: SheetFormat): { across: number; down: number } {
+interface Gaps {
+  readonly across: number;
+  readonly down: number;
+}
+
+function gapsOf(lying: readonly Lying[], format: SheetFormat): Gaps {
   const least = Math.max(
-    ...pieces.map(({ size, bleedMm }) => Math.max(LEAST_GAP_MM[size.shape], 2 * bleedMm)),
+    ...lying.map(({ size, piece }) => Math.max(LEAST_GAP_MM[size.shape], 2 * piece.bleedMm)),
   );
-  const sizes = new Set(pieces.map(({ size }) => `${widthOf(size)} ${heightOf(size)}`));
-  const [first] = pieces;
+  const sizes = new Set(lying.map(({ size }) => `${widthOf(size)} ${heightOf(size)}`));
+  const [first] = lying;
   if (sizes.size > 1 || first === undefined) return { across: least, down: least };
   return {
     across: gapBetween(widthOf(first.size), format.widthMm - 2 * format.marginMm, least),
@@ -97,16 +147,15 @@ function gapsOf(pieces: readonly PieceLayout[], format: SheetFormat): { across: 
 /** Smaller than any printer places: sums of millimetres must not push a face that just fits to the next row. */
 const HAIR_MM = 1e-6;
 
-/** Row by row, the pieces of each copy one after the other. */
-function fillSheets(pieces: readonly PieceLayout[], copies: number, format: SheetFormat): Cell[][] {
-  const gaps = gapsOf(pieces, format);
+/** Row by row, one after the other. */
+function fillSheets(order: readonly Lying[], gaps: Gaps, format: SheetFormat): Cell[][] {
   const right = format.widthMm - format.marginMm + HAIR_MM;
   const sheets: Cell[][] = [[]];
   let xMm = format.marginMm;
   let yMm = format.topMm;
   let rowMm = 0;
-  for (const piece of Array.from({ length: copies }, () => pieces).flat()) {
-    const [width, height] = [widthOf(piece.size), heightOf(piece.size)];
+  for (const lying of order) {
+    const [width, height] = [widthOf(lying.size), heightOf(lying.size)];
     if (xMm > format.marginMm && xMm + width > right) {
       xMm = format.marginMm;
       yMm += rowMm + gaps.down;
@@ -118,7 +167,7 @@ function fillSheets(pieces: readonly PieceLayout[], copies: number, format: Shee
       yMm = format.topMm;
       rowMm = 0;
     }
-    sheets.at(-1)?.push({ piece, xMm, yMm });
+    sheets.at(-1)?.push({ ...lying, xMm, yMm });
     xMm += width + gaps.across;
     rowMm = Math.max(rowMm, height);
   }
@@ -143,14 +192,11 @@ function sheetOf(
   };
 }
 
-function placeCell({ piece, xMm, yMm }: Cell): { items: Placed[]; part: Part } {
+function placeCell({ piece, isTurned, xMm, yMm }: Cell): { items: Placed[]; part: Part } {
   const parts = partsOfPiece(piece);
-  const items = piece.items.map((item) => {
-    const part = parts.get(item.element);
-    return moveBy(part === undefined ? item : { ...item, part }, xMm, yMm);
-  });
+  const items = [...withParts(piece.items, parts), ...cutMarks(piece)];
   return {
-    items: [...items, ...cutMarks(piece, xMm, yMm)],
+    items: placeItems(items, [xMm, yMm], piece.size, isTurned),
     part: { type: 'Sect', children: [...parts.values()] },
   };
 }

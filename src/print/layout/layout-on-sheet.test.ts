@@ -77,6 +77,23 @@ describe('layoutOnSheet', () => {
     expect(places[2]?.[0]).toBeCloseTo(7.2 + 2 * 66.1, 2);
   });
 
+  it('turns a piece by a quarter where it fits no other way, in the middle of its label', () => {
+    const { pages } = must(layoutOnSheet([pieceOf(30, 60)], sheet, { title: 'Sheet', copies: 2 }));
+    const [first, second] = pages[0]?.items ?? [];
+    // The label begins at 7.2 and 12.9 mm; turned, the piece is 60 mm wide and 30 mm high, and its own corner is its right one.
+    const right = 7.2 + (63.5 - 60) / 2 + 60;
+    const top = 12.9 + (33.9 - 30) / 2;
+    expect(first).toMatchObject({ kind: 'boxes' });
+    expect(first?.turnedAbout?.xMm).toBeCloseTo(right, 2);
+    expect(first?.turnedAbout?.yMm).toBeCloseTo(top, 2);
+    expect(first?.kind === 'boxes' && first.xMm).toBeCloseTo(right, 2);
+    expect(second?.turnedAbout?.xMm).toBeCloseTo(right + 66.1, 2);
+    expect(codesOf({}, {}, [pieceOf(33.9, 63.5)])).toEqual([]);
+    expect(codesOf({}, {}, [pieceOf(33.92, 63.5)])).toEqual(['piece-larger-than-label lot']);
+    const [upright] = must(layoutOnSheet([full], sheet, { title: 'Sheet', copies: 1 })).pages[0]?.items ?? [];
+    expect(upright?.turnedAbout).toBeUndefined();
+  });
+
   it('keeps a paragraph or a picture for each element of each label', () => {
     const { structure } = must(layoutOnSheet([full], sheet, { title: 'Sheet', copies: 3 }));
     expect(structure.children).toHaveLength(3);

@@ -1,14 +1,15 @@
 import { done, type Result } from '../../core/problem.ts';
-import { checkSheetRun } from './check-sheet.ts';
+import { checkSheetRun, fitsOn } from './check-sheet.ts';
 import { heightOf, outlinePath, widthOf } from './outline.ts';
-import { partsOfPiece } from './parts-of-piece.ts';
+import { partsOfPiece, withParts } from './parts-of-piece.ts';
 import type { PieceLayout } from './piece-layout.ts';
-import { moveBy, type Page, type Part, type Placed, type PrintDocument } from './placed.ts';
+import type { Page, Part, Placed, PrintDocument } from './placed.ts';
 import type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
+import { placeItems, turnedSize } from './turn.ts';
 
 /**
  * So many copies of each piece on bought sheets, one piece after the other, from the first free position on; a piece that is
- * smaller than its label stands in its middle. Positions are exact sums of what was measured, moved by the printer's offset.
+ * smaller than its label stands in its middle, and is turned by a quarter where it fits no other way. Positions are exact sums of what was measured, moved by the printer's offset.
  */
 export function layoutOnSheet(
   pieces: readonly PieceLayout[],
@@ -61,13 +62,12 @@ function placePiece(
 ): { items: Placed[]; part: Part } {
   const labelX = left + (offsetMm?.across ?? 0);
   const labelY = top + (offsetMm?.down ?? 0);
-  const xMm = labelX + (widthOf(label) - widthOf(piece.size)) / 2;
-  const yMm = labelY + (heightOf(label) - heightOf(piece.size)) / 2;
+  const isTurned = !fitsOn(piece.size, label);
+  const size = isTurned ? turnedSize(piece.size) : piece.size;
+  const xMm = labelX + (widthOf(label) - widthOf(size)) / 2;
+  const yMm = labelY + (heightOf(label) - heightOf(size)) / 2;
   const parts = partsOfPiece(piece);
-  const items = piece.items.map((item) => {
-    const part = parts.get(item.element);
-    return moveBy(part === undefined ? item : { ...item, part }, xMm, yMm);
-  });
+  const items = placeItems(withParts(piece.items, parts), [xMm, yMm], piece.size, isTurned);
   const outline: Placed = {
     kind: 'path',
     d: outlinePath(label),

@@ -1,5 +1,5 @@
 import type { PieceLayout } from './piece-layout.ts';
-import type { Part } from './placed.ts';
+import type { Part, Placed } from './placed.ts';
 
 /** Everything of one element is one paragraph for a reader; what is drawn is a picture with its words. */
 export function partsOfPiece({ items, alts }: PieceLayout): Map<string, Part> {
@@ -13,3 +13,9 @@ export function partsOfPiece({ items, alts }: PieceLayout): Map<string, Part> {
     }),
   );
 }
+
+export const withParts = (items: readonly Placed[], parts: ReadonlyMap<string, Part>): Placed[] =>
+  items.map((item) => {
+    const part = parts.get(item.element);
+    return part === undefined ? item : { ...item, part };
+  });

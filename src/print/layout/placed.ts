@@ -32,6 +32,8 @@ interface Drawn {
   readonly element: string;
   /** The structure it belongs to; without one it is decoration. */
   readonly part?: Part;
+  /** Turned by a quarter clockwise about this point; its own places are those before it is turned. */
+  readonly turnedAbout?: { readonly xMm: number; readonly yMm: number };
 }
 
 export interface PlacedText extends Drawn {

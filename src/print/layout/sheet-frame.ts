@@ -61,8 +61,8 @@ export function placeSheetFrame(
   const rulerMm = format.heightMm - RULER_UP_MM;
   const beside = format.marginMm + RULER_MM + 5;
   const items = [
-    ...write(heading.title, 9, format.marginMm, 'bold', 'ink', title),
-    ...write(words.copies(heading.copies), 13.8, format.marginMm, 'regular', 'soft', note),
+    ...write(heading.title, 8.2, format.marginMm, 'bold', 'ink', title),
+    ...write(words.copies(heading.copies), 12.6, format.marginMm, 'regular', 'soft', note),
     ...rulerBar(format.marginMm, rulerMm),
     ...write(words.rulerIs, rulerMm - 0.6, beside, 'semibold', 'ink', ruler),
     ...write(words.printAt, rulerMm + 3.8, beside, 'regular', 'soft', ruler),

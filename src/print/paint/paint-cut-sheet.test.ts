@@ -5,6 +5,7 @@ import {
   extentMm,
   inkColumns,
   inkInRing,
+  inkRows,
   pdfFonts,
   pdfInfo,
   renderPage,
@@ -99,6 +100,40 @@ describe('labels on plain paper, to be cut', () => {
     expect(pdfInfo(two)).toMatch(/Page size:\s+841\.89 x 595\.2/);
     const strip = must(sheetOf({ shape: 'wrap', circumferenceMm: 240, heightMm: 60, overlapMm: 6 }));
     expect(strip.pages.map(({ widthMm }) => widthMm)).toEqual([297]);
+  });
+
+  it('are turned where more fit so, measured on the page', async () => {
+    // Of 120 x 60 mm: upright one in a row and four rows, across two in a row and two rows; turned upright three and two.
+    const sheet = must(sheetOf({ shape: 'rectangle', widthMm: 120, heightMm: 60 }, 3));
+    expect(sheet.pages.map(({ widthMm }) => widthMm)).toEqual([210]);
+    const pdf = await paintDocument(sheet, createdAt);
+    expect(textOfPdf(pdf).length).toBeGreaterThan(200);
+    const raster = renderPage(pdf, 300);
+    // A cut runs down for 120 mm at the left edge of the first, 5 mm from the paper's.
+    const cut = inkRows(raster, { left: 4.8, right: 5.2, top: 18.2, bottom: 137.8 });
+    expect(Math.abs(extentMm(cut, raster) - (137 - 18.2))).toBeLessThan(0.3);
+  });
+
+  it('lie together by kind where that takes less paper', () => {
+    const tools = printTools;
+    const pieces = must(
+      composePieces(
+        buildDesign({
+          pieces: [
+            {
+              id: 'strip',
+              role: 'whole',
+              surface: { shape: 'wrap', circumferenceMm: 191, heightMm: 40, overlapMm: 5 },
+            },
+            { id: 'lot', role: 'sticker', surface: { shape: 'round', diameterMm: 45 } },
+          ],
+        }),
+        buildWording({ openedMonths: 12 }),
+      ),
+    ).map((piece) => must(layoutPiece(piece, tools)));
+    // A strip fills a row of 200 mm, and four stickers do. By copies a strip and a sticker take 93 mm of the 260: four sheets.
+    // By kind eight strips and two rows of stickers take 480 mm: two.
+    expect(must(layoutCutSheet(pieces, { title: TITLE, copies: 8 }, tools.faces)).pages).toHaveLength(2);
   });
 
   it('are refused where no paper is large enough, and in no copies or too many', () => {

@@ -18,6 +18,17 @@ export interface Kept {
 }
 
 export function paintItem(pdf: Pdf, item: Placed, kept: Kept): void {
+  if (item.turnedAbout === undefined) {
+    paintUpright(pdf, item, kept);
+    return;
+  }
+  const [x, y] = [points(item.turnedAbout.xMm), points(item.turnedAbout.yMm)];
+  pdf.save().transform(0, 1, -1, 0, x + y, y - x);
+  paintUpright(pdf, item, kept);
+  pdf.restore();
+}
+
+function paintUpright(pdf: Pdf, item: Placed, kept: Kept): void {
   if (item.kind === 'text') paintText(pdf, item, kept.texts);
   else if (item.kind === 'rule') paintRule(pdf, item);
   else if (item.kind === 'path') paintPath(pdf, item);
