@@ -43,7 +43,7 @@ export interface ExampleMaterial {
   readonly packPrice: string;
   readonly leadDays: number;
   /** What it comes from that somebody may react to or avoid; [] : none of them. */
-  readonly origins?: readonly ('tree-nut' | 'bee')[];
+  readonly origins?: readonly ('tree-nut' | 'bee' | 'animal' | 'daisy-family')[];
 }
 
 export const INGREDIENTS: readonly ExampleMaterial[] = [
@@ -99,6 +99,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   {
     key: 'sunflower',
     paper: 'Pell Street declaration 311',
+    origins: ['daisy-family'],
     name: 'Sunflower oil',
     like: 'sunflower',
     supplier: 'Pell Street Oils',
@@ -111,7 +112,7 @@ export const INGREDIENTS: readonly ExampleMaterial[] = [
   {
     key: 'beeswax',
     paper: 'Pell Street declaration 298',
-    origins: ['bee'],
+    origins: ['bee', 'animal'],
     name: 'Beeswax',
     like: 'beeswax',
     supplier: 'Pell Street Oils',

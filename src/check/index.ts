@@ -1,4 +1,5 @@
 export type { SaleAnswer } from './answer-check.ts';
+export { answerOpenedOrigins } from './answer-opened-origins.ts';
 export { type CheckFacts, checkDraft, type FormulaDraft, type ReadFacts, readFacts } from './check-draft.ts';
 export type {
   Checked,

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { formulas, Market, orders } from '../contract/index.ts';
-import { answerOrigins, type ReportVerdict } from '../core/safety/index.ts';
+import type { ReportVerdict } from '../core/safety/index.ts';
+import { answerOpenedOrigins } from './answer-opened-origins.ts';
 import type { Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
@@ -48,10 +49,7 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     report: viewReport(checked),
     open,
     lotQuestions: [],
-    origins: answerOrigins([...checked.opened.materials.values()]).map((row) => ({
-      ...row,
-      materials: [...row.materials],
-    })),
+    origins: answerOpenedOrigins(checked.opened),
   };
 }
 

@@ -8,6 +8,8 @@ export const originAnswer = z.object({
   verdict: z.enum(['contains', 'free', 'unknown']),
   /** Those that come from it, or those of which nobody has said. */
   materials: z.array(z.string()),
+  /** Those whose name tells of it although their entry does not: then it is not known. */
+  byName: z.array(z.string()),
 });
 
 /** What people ask of a product, or of the tin in their hand. */

@@ -95,6 +95,11 @@ export {
   starchLevels,
   type UsageLevel,
 } from './gathered/low-water-2026.ts';
+export {
+  type OriginInName,
+  originInNameSources,
+  originsInNames,
+} from './gathered/origins-in-names-2026.ts';
 export { type TargetQuantityRule, targetQuantityRules, targetQuantitySources } from './gb/target-quantity-2007.ts';
 export { ifraCategories, ifraLimits, ifraRules, ifraSources } from './ifra/limits-49.ts';
 export type { IfraCategory, IfraCategoryLimit, IfraCategoryRow, IfraLimit, IfraRule } from './ifra-limit.ts';
@@ -152,3 +157,4 @@ export {
   smallestWeightRules,
   smallestWeightSources,
 } from './usp/smallest-weight-41.ts';
+

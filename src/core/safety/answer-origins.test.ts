@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answerOrigins, type MaterialOrigins, ORIGIN_FLAGS } from './answer-origins.ts';
 
-const shea: MaterialOrigins = { name: 'Shea butter', origins: ['tree-nut'] };
-const wax: MaterialOrigins = { name: 'Beeswax', origins: ['bee', 'animal'] };
-const oil: MaterialOrigins = { name: 'Sunflower oil', origins: [] };
-const unsaid: MaterialOrigins = { name: 'Old scent', origins: null };
+const shea: MaterialOrigins = { name: 'Shea butter', origins: ['tree-nut'], namedOrigins: [] };
+const wax: MaterialOrigins = { name: 'Beeswax', origins: ['bee', 'animal'], namedOrigins: ['bee', 'animal'] };
+const oil: MaterialOrigins = { name: 'Sunflower oil', origins: [], namedOrigins: [] };
+const unsaid: MaterialOrigins = { name: 'Old scent', origins: null, namedOrigins: [] };
 const answer = (materials: MaterialOrigins[], flag: string) =>
   answerOrigins(materials).find((row) => row.flag === flag);
 
@@ -16,9 +16,10 @@ describe('has it got nuts in?', () => {
       flag: 'tree-nut',
       verdict: 'contains',
       materials: ['Shea butter'],
+      byName: [],
     });
     expect(answer(of, 'bee')?.materials).toEqual(['Beeswax']);
-    expect(answer(of, 'peanut')).toEqual({ flag: 'peanut', verdict: 'free', materials: [] });
+    expect(answer(of, 'peanut')).toEqual({ flag: 'peanut', verdict: 'free', materials: [], byName: [] });
   });
 
   it('does not know while nobody has said it of one material, and names that one', () => {
@@ -26,11 +27,43 @@ describe('has it got nuts in?', () => {
       flag: 'peanut',
       verdict: 'unknown',
       materials: ['Old scent'],
+      byName: [],
     });
   });
 
   it('contains it whatever else is not known', () => {
     expect(answer([shea, unsaid], 'tree-nut')?.verdict).toBe('contains');
+  });
+
+  it('does not know of what a name tells of although the entry does not, whatever else is said', () => {
+    const sunflower: MaterialOrigins = { name: 'Sunflower oil', origins: [], namedOrigins: ['daisy-family'] };
+    expect(answer([shea, sunflower], 'daisy-family')).toEqual({
+      flag: 'daisy-family',
+      verdict: 'unknown',
+      materials: [],
+      byName: ['Sunflower oil'],
+    });
+    const ticked: MaterialOrigins = { ...sunflower, origins: ['daisy-family'] };
+    expect(answer([shea, ticked], 'daisy-family')).toMatchObject({
+      verdict: 'contains',
+      materials: ['Sunflower oil'],
+      byName: [],
+    });
+  });
+
+  it('is never free of what one of the names tells of', () => {
+    const material = fc.record({
+      name: fc.constantFrom('a', 'b', 'c'),
+      origins: fc.option(fc.subarray([...ORIGIN_FLAGS])),
+      namedOrigins: fc.subarray([...ORIGIN_FLAGS]),
+    });
+    fc.assert(
+      fc.property(fc.array(material, { minLength: 1 }), (materials) => {
+        const named = new Set(materials.flatMap(({ namedOrigins }) => namedOrigins));
+        for (const { flag, verdict } of answerOrigins(materials))
+          if (named.has(flag)) expect(verdict).not.toBe('free');
+      }),
+    );
   });
 
   it('does not know of nothing', () => {
@@ -45,6 +78,7 @@ describe('has it got nuts in?', () => {
     const material = fc.record({
       name: fc.constantFrom('a', 'b', 'c'),
       origins: fc.option(fc.subarray([...ORIGIN_FLAGS])),
+      namedOrigins: fc.subarray([...ORIGIN_FLAGS]),
     });
     fc.assert(
       fc.property(fc.array(material, { minLength: 1 }), material, (some, more) => {

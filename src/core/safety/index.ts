@@ -81,6 +81,7 @@ export type { PartContents } from './part-bounds.ts';
 export type { BlendOil, Share } from './read-blend.ts';
 export { type FormulaShare, readLowWaterFacts } from './read-low-water-facts.ts';
 export { normaliseName, readNameHints } from './read-name.ts';
+export { type NamedOrigin, type OriginInName, readNamedOrigins } from './read-named-origins.ts';
 export type { RoomBreak, RoomKind } from './room-breaks.ts';
 export {
   findRoomToMove,

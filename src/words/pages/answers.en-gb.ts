@@ -16,6 +16,8 @@ interface Origin {
   readonly flag: keyof typeof NAMES;
   readonly verdict: 'contains' | 'free' | 'unknown';
   readonly materials: readonly string[];
+  /** Whose name tells of it although their entry does not. */
+  readonly byName: readonly string[];
 }
 
 const nameOf = ({ flag }: Origin): string => NAMES[flag];
@@ -28,6 +30,24 @@ const withVerdict = (origins: readonly Origin[], verdict: Origin['verdict']): re
 /** Tree nut (Shea butter), from bees (Beeswax). */
 const withMaterials = (rows: readonly Origin[]): string =>
   rows.map((row) => `${nameOf(row)} (${row.materials.join(', ')})`).join('; ');
+
+/** Of which nobody has said, together; then each that a name tells of and an entry does not. */
+function sayOpen(open: readonly Origin[]): string[] {
+  const unsaid = open.filter(({ materials, byName }) => materials.length > 0 || byName.length === 0);
+  const materials = [...new Set(unsaid.flatMap((row) => row.materials))];
+  const named = open.filter(({ byName }) => byName.length > 0);
+  return [
+    ...(unsaid.length > 0
+      ? [
+          `Not known: ${listOf.format(unsaid.map(nameOf))}, since nobody has said what ${listOf.format(materials)} ${materials.length === 1 ? 'comes' : 'come'} from.`,
+        ]
+      : []),
+    ...named.map(
+      (row) =>
+        `Not known: ${nameOf(row)}, since the name of ${listOf.format(row.byName)} says so and ${row.byName.length === 1 ? 'its entry does' : 'their entries do'} not.`,
+    ),
+  ];
+}
 
 /** What people ask of a product: may I use it? */
 export const answerWords = {
@@ -43,9 +63,7 @@ export const answerWords = {
     const parts = [
       has.length > 0 ? `In it: ${withMaterials(has)}.` : '',
       free.length > 0 ? `Not in it: ${altOf.format(free.map(nameOf))}.` : '',
-      open.length > 0
-        ? `Not known: ${listOf.format(open.map(nameOf))}, since nobody has said what ${listOf.format([...new Set(open.flatMap((row) => row.materials))])} ${open.flatMap((row) => row.materials).length === 1 ? 'comes' : 'come'} from.`
-        : '',
+      ...sayOpen(open),
     ];
     return parts.filter((part) => part !== '').join(' ');
   },

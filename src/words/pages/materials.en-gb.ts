@@ -16,6 +16,7 @@ export const materialWords = {
   gaps: {
     inci: 'no label name',
     origins: 'nobody has said what it comes from',
+    originsByName: (names: string) => `its name says ${names}, its entry does not`,
     statement: 'nobody has said what is in it that has a limit',
     partial: 'only part of what is in it is known',
     price: 'no price',
@@ -70,6 +71,8 @@ export const materialWords = {
     originUnknown: 'Nobody has said yet',
     originKnown: 'Said by the supplier; tick what applies, or nothing',
     originWhich: 'Which of these?',
+    originNamed: (origin: string, name: string) =>
+      `The name “${name}” says: ${origin}. It is not ticked, so the answer is “not known”.`,
     constituentsTitle: 'What is in it',
     constituentsHint:
       'What has a limit or must be named on the label, as the supplier’s paper says: least, typical and most in percent by mass. Where the paper says that there is nothing of the kind, list nothing and say below that this is everything.',

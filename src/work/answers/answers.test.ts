@@ -45,10 +45,22 @@ describe('what people ask of a product', () => {
 
   it('is answered from the materials of its bases too', async () => {
     await sayOrigins([]);
-    expect(verdictOn(await ofProduct(), 'tree-nut')?.verdict).toBe('free');
-    await sayOrigins(['tree-nut']);
-    expect(verdictOn(await ofProduct(), 'tree-nut')).toMatchObject({ verdict: 'contains' });
     expect(verdictOn(await ofProduct(), 'peanut')?.verdict).toBe('free');
+    await sayOrigins(['peanut']);
+    expect(verdictOn(await ofProduct(), 'peanut')).toMatchObject({ verdict: 'contains' });
+    expect(verdictOn(await ofProduct(), 'sesame')?.verdict).toBe('free');
+  });
+
+  it('is never “not in it” against the names that stand on the label, of a product or of a batch', async () => {
+    await sayOrigins([]);
+    const run = await at.startRun((await at.makeBowl()).id);
+    for (const answers of [await ofProduct(), await ofRun(run.id)]) {
+      const daisies = verdictOn(answers, 'daisy-family');
+      expect(daisies).toMatchObject({ verdict: 'unknown', materials: [] });
+      expect(daisies?.byName).toContain('Sunflower oil');
+      expect(verdictOn(answers, 'tree-nut')).toMatchObject({ verdict: 'unknown', byName: ['Shea butter'] });
+      expect(verdictOn(answers, 'sesame')?.verdict).toBe('free');
+    }
   });
 
   it('is answered by the batch number from what is in those tins, whatever is made now', async () => {

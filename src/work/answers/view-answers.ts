@@ -1,8 +1,7 @@
 import type { z } from 'zod';
-import type { OpenedRevision } from '../../check/index.ts';
+import { answerOpenedOrigins, type OpenedRevision } from '../../check/index.ts';
 import type { answers, Market } from '../../contract/index.ts';
 import type { LabelText } from '../../core/label/index.ts';
-import { answerOrigins } from '../../core/safety/index.ts';
 import { saying } from '../saying.ts';
 
 export type AnswersView = z.output<typeof answers.productAnswers>;
@@ -17,10 +16,7 @@ interface Asked {
 
 export const viewAnswers = ({ opened, ...asked }: Asked): AnswersView => ({
   ...asked,
-  origins: answerOrigins([...opened.materials.values()]).map((row) => ({
-    ...row,
-    materials: [...row.materials],
-  })),
+  origins: answerOpenedOrigins(opened),
 });
 
 /** The list as the label has it, and what keeps it from being given out. */

@@ -34,6 +34,22 @@ describe('the check of what is being typed', () => {
     }
   });
 
+  it('of the example never says “not in it” of what a name on the label tells of', async () => {
+    const materials = (await bench.get('listMaterials')).filter(
+      ({ details }) => details.kind === 'ingredient',
+    );
+    expect(materials.length).toBeGreaterThan(8);
+    for (const { id, details } of await written()) {
+      const { origins } = await bench.get('checkRevision', { params: { id }, query: {} });
+      expect([details.lines.length, origins.filter(({ byName }) => byName.length > 0)]).toEqual([
+        details.lines.length,
+        [],
+      ]);
+    }
+    const sunflower = materials.find(({ details }) => details.inciEu.startsWith('Helianthus'));
+    expect(sunflower?.details.origins).toEqual(['daisy-family']);
+  });
+
   it('answers to other amounts at once: ten times the oil is over what the report allows', async () => {
     const lavender = (await written()).find((one) => one.details.lines.length === 2);
     if (!lavender) throw new Error('the example has a base with one oil');

@@ -1,10 +1,12 @@
-import { materialWords } from '../../../words/index.ts';
+import { materialWords, termWords } from '../../../words/index.ts';
+import { findNamedOrigins } from './find-named-origins.ts';
 import type { MaterialDetails } from './material.ts';
 
 const { gaps: words } = materialWords;
 
 /** What nobody has written down yet and what the label, the check or the cost will ask for. */
 export function findGaps(details: MaterialDetails): string[] {
+  const named = findNamedOrigins(details);
   const isPackaging = details.kind === 'packaging';
   const gaps: readonly (readonly [boolean, string])[] = isPackaging
     ? [
@@ -14,6 +16,7 @@ export function findGaps(details: MaterialDetails): string[] {
     : [
         [details.inciEu === '', words.inci],
         [details.origins === null, words.origins],
+        [named.length > 0, words.originsByName(named.map(({ flag }) => termWords.origin[flag]).join(', '))],
         [details.constituentsAre === null, words.statement],
         [details.constituentsAre === 'partial', words.partial],
         [details.constituents.some(({ confidence }) => confidence === 'memory'), words.memory],

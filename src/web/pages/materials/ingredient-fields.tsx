@@ -6,6 +6,7 @@ import { FieldGroup } from '../../parts/field-group.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { ConstituentFields } from './constituent-fields.tsx';
+import { findNamedOrigins } from './find-named-origins.ts';
 import type { MaterialDraft } from './material-draft.ts';
 import { OriginFields } from './origin-fields.tsx';
 import type { SourceOf } from './source-of.ts';
@@ -91,7 +92,7 @@ export function IngredientFields({ editing, sourceOf }: Props) {
           {words.isNano}
         </CheckBox>
       </FieldGroup>
-      <OriginFields value={draft.origins} onChange={set('origins')} />
+      <OriginFields value={draft.origins} named={findNamedOrigins(draft)} onChange={set('origins')} />
       <ConstituentFields value={draft.constituents} onChange={set('constituents')} />
       <StatementFields editing={editing} />
     </>

@@ -1,6 +1,8 @@
+import type { NamedOrigin } from '../../../core/safety/index.ts';
 import { materialWords, termWords } from '../../../words/index.ts';
 import { CheckBoxes } from '../../parts/check-boxes.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
+import { State } from '../../parts/state.tsx';
 import type { MaterialDetails } from './material.ts';
 
 type Origins = MaterialDetails['origins'];
@@ -8,6 +10,8 @@ type Flag = NonNullable<Origins>[number];
 
 interface Props {
   readonly value: Origins;
+  /** What its names tell of and nobody ticked. */
+  readonly named: readonly NamedOrigin[];
   readonly onChange: (origins: Origins) => void;
 }
 
@@ -15,7 +19,7 @@ const { form: words } = materialWords;
 const FLAGS = Object.entries(termWords.origin).map(([id, name]) => ({ id, name }));
 
 /** Nothing said is another thing than none of them: "has it got nuts in?" needs the difference. */
-export const OriginFields = ({ value, onChange }: Props) => (
+export const OriginFields = ({ value, named, onChange }: Props) => (
   <>
     <RadioChoice
       title={words.originTitle}
@@ -34,5 +38,10 @@ export const OriginFields = ({ value, onChange }: Props) => (
         onChange={(chosen) => onChange(chosen as Flag[])}
       />
     )}
+    {named.map(({ flag, inName }) => (
+      <p key={flag} role="status">
+        <State kind="watch">{words.originNamed(termWords.origin[flag], inName)}</State>
+      </p>
+    ))}
   </>
 );
