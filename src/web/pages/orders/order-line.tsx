@@ -4,10 +4,10 @@ import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { AnswerState } from './answer-state.tsx';
-import type { Order } from './order.ts';
+import type { ListedOrder } from './order.ts';
 
 /** An order in the list: what was promised stands above what is in it. */
-export const OrderLine = ({ order }: { readonly order: Order }) => (
+export const OrderLine = ({ order }: { readonly order: ListedOrder }) => (
   <>
     <ListRow>
       <strong>

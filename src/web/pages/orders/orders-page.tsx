@@ -5,7 +5,7 @@ import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Page } from '../../shell/page.tsx';
-import type { Order } from './order.ts';
+import type { ListedOrder } from './order.ts';
 import { OrderLine } from './order-line.tsx';
 import { OrderNav } from './order-nav.tsx';
 
@@ -15,9 +15,9 @@ export const OrdersPage = () => (
   </Loaded>
 );
 
-const STUCK: ReadonlySet<string> = new Set<Order['promise']['answer']>(['no', 'not-for-sale']);
+const STUCK: ReadonlySet<string> = new Set<ListedOrder['promise']['answer']>(['no', 'not-for-sale']);
 
-function OrdersView({ orders }: { readonly orders: readonly Order[] }) {
+function OrdersView({ orders }: { readonly orders: readonly ListedOrder[] }) {
   const open = orders.filter(({ state }) => state === 'open' || state === 'part-sent');
   const done = orders.filter((order) => !open.includes(order)).reverse();
   const stuck = open.filter(({ promise }) => STUCK.has(promise.answer)).length;
