@@ -86,7 +86,14 @@ export const lowWater = defineCalculation({
   output: z.strictObject({
     lowRisk: z.enum(['yes', 'no', 'unknown']).describe('unknown is never to be taken as yes'),
     reason: z
-      .enum(['criterion-met', 'water-phase', 'solution-too-wet', 'water-comes-in', 'water-in-use-not-told'])
+      .enum([
+        'criterion-met',
+        'water-phase',
+        'water-phase-not-told',
+        'solution-too-wet',
+        'water-comes-in',
+        'water-in-use-not-told',
+      ])
       .describe('What decided'),
     decidedBy: z.strictObject(criterionFields).nullable().describe('The criterion that is met, or null'),
     criteria: z.array(z.strictObject(criterionFields)).describe('Each criterion with its verdict'),

@@ -35,6 +35,7 @@ export { listWorstLimits, type NamedLimit } from './list-worst-limits.ts';
 export { openComposition } from './open-composition.ts';
 export { readCasNumbers } from './read-cas-numbers.ts';
 export { type LowWaterSaid, sayLowWater } from './say-low-water.ts';
+export { tellWater, type WaterSaid } from './tell-water.ts';
 export { decisionsByKey, marketKeysOf, standingDecisions } from './unknown-key.ts';
 export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';

@@ -17,7 +17,7 @@ describe('what a low-water assessment says', () => {
       { ph: 2 },
       { ph: 12 },
       { ethanolPercent: 60 },
-      { fillingTemperatureCelsius: 75 },
+      { fillingTemperatureCelsius: 75, canWaterComeIn: false, hasWaterPhase: true },
       { waterActivity: 0.5 },
       { isOrganicSolventBased: true },
       { isOxidising: true },
@@ -45,5 +45,20 @@ describe('what a low-water assessment says', () => {
     expect(scrub.join(' ')).toContain('about 1.3 % of the product, at most 1.6 %');
     expect(scrub.join(' ')).toContain('up to 0.2 %');
     expect(scrub.join(' ')).not.toContain('There are no words');
+  });
+
+  it('says figures with the digits that are known, each on its side of its bound', () => {
+    const [, ...cautions] = said({
+      canWaterComeIn: false,
+      canWaterCondense: false,
+      starchPercent: '19.912345',
+      antioxidants: [{ id: 'tocopherol', percent: '0.2000000123' }],
+    });
+    const all = cautions.join(' ');
+    // Typical 13 % and most 16 % of it are 2.58860485 % and 3.1859752 %.
+    expect(all).toContain('about 2.6 % of the product, at most 3.2 %');
+    expect(all).toContain('is 0.20000001 %; makers use it up to 0.2 %');
+    const little = said({ starchPercent: '0.0123', canWaterComeIn: false }).join(' ');
+    expect(little).toContain('about 0.0016 % of the product, at most 0.002 %');
   });
 });

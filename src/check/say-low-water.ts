@@ -1,4 +1,5 @@
 import { type Saying, saying } from '../contract/index.ts';
+import { exact, roundToStep, toText } from '../core/quantity/index.ts';
 import type {
   JudgedAntioxidant,
   JudgedCriterion,
@@ -6,7 +7,7 @@ import type {
   LowWaterCaution,
   LowWaterReason,
 } from '../core/safety/index.ts';
-import { say } from '../words/index.ts';
+import { cutPercent, say } from '../words/index.ts';
 
 export interface LowWaterSaid {
   /** The answer in one sentence. */
@@ -19,6 +20,7 @@ const ANSWERS: Readonly<Record<Exclude<LowWaterReason, 'criterion-met'>, string>
   'solution-too-wet': 'low-water-no-solution',
   'water-comes-in': 'low-water-unknown-wet',
   'water-in-use-not-told': 'low-water-unknown-use',
+  'water-phase-not-told': 'low-water-unknown-phase',
 };
 
 const CRITERIA: Readonly<Record<string, string>> = {
@@ -42,15 +44,33 @@ function sayCriterion({ id }: JudgedCriterion): Saying {
 
 const sayCaution = (caution: LowWaterCaution, { boundWaterPercent }: LowWaterAnswer): Saying =>
   caution === 'low-water-starch' && boundWaterPercent !== null
-    ? saying(caution, { typical: String(boundWaterPercent.typical), most: String(boundWaterPercent.most) })
+    ? saying(caution, {
+        typical: shorten(boundWaterPercent.typical),
+        most: shortenUp(boundWaterPercent.most),
+      })
     : saying(caution);
+
+/** Moistures of starch are known to two digits; what is said to be the most is never less than it is. */
+const DIGITS = 2;
+const shorten = (value: number): string => toText(exact(value).toSignificantDigits(DIGITS));
+const shortenUp = (value: number): string => toText(roundToStep(exact(value), stepOf(value), 'up'));
+const stepOf = (value: number): string => `1e${Math.floor(Math.log10(value)) + 1 - DIGITS}`;
 
 function sayLevel({ name, percent, minPercent, maxPercent, verdict }: JudgedAntioxidant): Saying[] {
   if (verdict === 'below') {
-    return [saying('low-water-level-below', { name, percent: String(percent), least: String(minPercent) })];
+    const least = minPercent ?? 0;
+    return [
+      saying('low-water-level-below', { name, percent: cutPercent(percent, [least]), least: String(least) }),
+    ];
   }
   return verdict === 'above'
-    ? [saying('low-water-level-above', { name, percent: String(percent), most: String(maxPercent) })]
+    ? [
+        saying('low-water-level-above', {
+          name,
+          percent: cutPercent(percent, [maxPercent ?? null]),
+          most: String(maxPercent),
+        }),
+      ]
     : [];
 }
 

@@ -7,6 +7,7 @@ import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
 import { noteMarket } from './note-market.ts';
 import { answerMarkets, sayAnswer } from './say-check.ts';
+import { tellWater } from './tell-water.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
 import { viewMemory } from './view-memory.ts';
 
@@ -49,8 +50,14 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     report: viewReport(checked),
     open,
     lotQuestions: [],
+    water: viewWater(checked),
     origins: answerOpenedOrigins(checked.opened),
   };
+}
+
+function viewWater({ opened }: Checked): RevisionCheck['water'] {
+  const { says, cautions } = tellWater(opened);
+  return { says: [...says], cautions: [...cautions] };
 }
 
 /** Where several reports cover several markets, the one that stops most is shown. */

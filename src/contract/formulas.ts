@@ -222,6 +222,8 @@ export const revisionCheck = z.object({
   open: z.array(openQuestion),
   /** What lots with a certificate raise and the formula itself does not; empty where lots were not asked for. */
   lotQuestions: z.array(lotQuestion),
+  /** Whether microbes can grow in it, as far as the formula tells, and what to be careful of. */
+  water: z.object({ says: z.array(f.saying), cautions: z.array(f.saying) }),
   /** "Has it got nuts in?", by what its materials come from. */
   origins: z.array(originAnswer),
 });

@@ -39,8 +39,9 @@ describe('whether a product is microbiologically low-risk', () => {
     ['waterActivity', 0.7499, 0.75, 'water-activity'],
     ['aluminiumChlorohydratePercent', 25.01, 25, 'aluminium'],
   ] as const)('goes by %s: %d is beyond the figure, %d is not and is told', (quantity, beyond, at, id) => {
-    expect(risk({ hasWaterPhase: true, [quantity]: beyond })).toEqual(['yes', id]);
-    expect(risk({ hasWaterPhase: true, [quantity]: at })).toEqual(['no', null]);
+    const wet = { hasWaterPhase: true, canWaterComeIn: false };
+    expect(risk({ ...wet, [quantity]: beyond })).toEqual(['yes', id]);
+    expect(risk({ ...wet, [quantity]: at })).toEqual(['no', null]);
     const judged = assess({ hasWaterPhase: true, [quantity]: at }).criteria.find((each) => each.id === id);
     expect(judged).toMatchObject({ verdict: 'not-met', isAtFigure: true });
   });
@@ -48,7 +49,29 @@ describe('whether a product is microbiologically low-risk', () => {
   it('does not take a hot filling for an answer where water comes in later', () => {
     const hot = { fillingTemperatureCelsius: 80 };
     expect(risk({ ...hot, canWaterComeIn: true })).toEqual(['unknown', null]);
-    expect(risk({ ...hot, hasWaterPhase: true })).toEqual(['yes', 'fill-temperature']);
+    expect(assess(hot)).toMatchObject({ lowRisk: 'unknown', reason: 'water-in-use-not-told' });
+    expect(assess({ ...hot, hasWaterPhase: true })).toMatchObject({
+      lowRisk: 'unknown',
+      reason: 'water-in-use-not-told',
+    });
+    expect(risk({ ...hot, canWaterComeIn: false, hasWaterPhase: true })).toEqual(['yes', 'fill-temperature']);
+  });
+
+  it('does not take a water activity, measured dry, for an answer where water is known to come in later', () => {
+    const dry = { waterActivity: 0.5 };
+    expect(risk(dry)).toEqual(['yes', 'water-activity']);
+    expect(risk({ ...dry, canWaterComeIn: true })).toEqual(['unknown', null]);
+    const sugar = { canWaterComeIn: true, dissolves: ['saturated-solution-sucrose'] };
+    expect(risk({ ...dry, ...sugar })).toEqual(['no', null]);
+  });
+
+  it('is unknown where nobody knows whether water is in one of its materials', () => {
+    const { hasWaterPhase: _, ...facts } = { hasWaterPhase: false, canWaterComeIn: false };
+    expect(assessLowWater(facts, lowWaterTables)).toMatchObject({
+      lowRisk: 'unknown',
+      reason: 'water-phase-not-told',
+    });
+    expect(assessLowWater({ ...facts, ph: 2 }, lowWaterTables).lowRisk).toBe('yes');
   });
 
   it('tells a scrub in the shower by what dissolves: sugar is too wet, salt too close to say', () => {
@@ -123,11 +146,30 @@ describe('materials that bring water in', () => {
     expect(found('Glycerine', 'Glycerin')).toBe(true);
   });
 
+  it('are told by one ingredient of several, and not hidden by the fat beside it', () => {
+    expect(found('Body base', 'Aqua, Glycerin, Helianthus Annuus Seed Oil, Cetearyl Alcohol')).toBe(true);
+    expect(found('Body base', 'Water (and) Cetearyl Alcohol')).toBe(true);
+    expect(found('Base', 'Aloe Barbadensis Leaf Juice, Butyrospermum Parkii Butter')).toBe(true);
+    expect(found('Balm base', 'Helianthus Annuus Seed Oil, Cera Alba')).toBe(false);
+  });
+
+  it.each(['Cream base', 'Aloe and shea butter gel', 'Rose hydrolate', 'Buttermilk', 'Fresh avocado butter'])(
+    'are told by what they are called: %s',
+    (name) => expect(found(name, '')).toBe(true),
+  );
+
+  it('are told by the distillate of a plant', () => {
+    expect(found('Rose', 'Rosa Damascena Flower Distillate')).toBe(true);
+  });
+
   it('are not fats, waxes, oils, powders', () => {
     expect(found('Shea butter', 'Butyrospermum Parkii Butter')).toBe(false);
     expect(found('Beeswax', 'Cera Alba')).toBe(false);
     expect(found('Calendula infused oil', 'Helianthus Annuus Seed Oil')).toBe(false);
     expect(found('Arrowroot', 'Maranta Arundinacea Root Powder')).toBe(false);
     expect(found('Coconut milk powder', 'Cocos Nucifera Fruit Powder')).toBe(false);
+    expect(found('Aloe butter', 'Cocos Nucifera Oil, Aloe Barbadensis Leaf Extract')).toBe(true);
+    expect(found('Tea tree oil', 'Melaleuca Alternifolia Leaf Oil')).toBe(false);
+    expect(found('Buttermilk powder', 'Lac Powder')).toBe(false);
   });
 });

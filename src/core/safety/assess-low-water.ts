@@ -23,9 +23,15 @@ function isSolutionTooWet({ dissolves = [] }: LowWaterFacts, tables: LowWaterTab
   );
 }
 
-/** Heat kills what is there when it is filled; what comes in with water afterwards it does not reach (our reading). */
-const holdsInUse = ({ quantity }: JudgedCriterion, { canWaterComeIn }: LowWaterFacts): boolean =>
-  quantity !== 'fillingTemperatureCelsius' || canWaterComeIn !== true;
+/**
+ * Heat kills what is there when it is filled, and a water activity is measured before anybody used it: what comes in with
+ * water afterwards neither of them reaches (our reading). Heat counts only where somebody said that none comes in; a
+ * measured activity falls where it is known that some does.
+ */
+const holdsInUse = ({ quantity }: JudgedCriterion, { canWaterComeIn }: LowWaterFacts): boolean => {
+  if (quantity === 'fillingTemperatureCelsius') return canWaterComeIn === false;
+  return quantity !== 'waterActivity' || canWaterComeIn !== true;
+};
 
 interface Outcome {
   readonly lowRisk: LowWaterAnswer['lowRisk'];
@@ -33,7 +39,10 @@ interface Outcome {
 }
 
 /** Nothing met: with water in it the answer is no; where water comes in later, it hangs on what dissolves in it. */
-function outcomeWithout(facts: LowWaterFacts, tables: LowWaterTables): Outcome {
+function outcomeWithout(facts: LowWaterFacts, tables: LowWaterTables, isMet: boolean): Outcome {
+  if (isMet && facts.canWaterComeIn === undefined)
+    return { lowRisk: 'unknown', reason: 'water-in-use-not-told' };
+  if (facts.hasWaterPhase === undefined) return { lowRisk: 'unknown', reason: 'water-phase-not-told' };
   if (facts.hasWaterPhase) return { lowRisk: 'no', reason: 'water-phase' };
   if (facts.canWaterComeIn === undefined) return { lowRisk: 'unknown', reason: 'water-in-use-not-told' };
   return isSolutionTooWet(facts, tables)
@@ -86,8 +95,9 @@ function boundWaterOf({ starchPercent }: LowWaterFacts, { starchMoisture }: LowW
 export function assessLowWater(facts: LowWaterFacts, tables: LowWaterTables): LowWaterAnswer {
   const criteria = tables.criteria.map((row): JudgedCriterion => judgeLowRiskCriterion(row, facts));
   const criterion = criteria.find((each) => each.verdict === 'met' && holdsInUse(each, facts)) ?? null;
+  const isMet = criteria.some(({ verdict }) => verdict === 'met');
   const outcome: Outcome =
-    criterion === null ? outcomeWithout(facts, tables) : { lowRisk: 'yes', reason: 'criterion-met' };
+    criterion === null ? outcomeWithout(facts, tables, isMet) : { lowRisk: 'yes', reason: 'criterion-met' };
   return {
     ...outcome,
     criterion,

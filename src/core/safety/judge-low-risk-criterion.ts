@@ -28,7 +28,7 @@ function toldOf(quantity: string, facts: LowWaterFacts): ExactInput | boolean | 
 /** No water phase, and none can enter in use (the second half as remembered). */
 function isAnhydrous({ hasWaterPhase, canWaterComeIn }: LowWaterFacts): boolean | undefined {
   if (hasWaterPhase) return false;
-  return canWaterComeIn === undefined ? undefined : !canWaterComeIn;
+  return canWaterComeIn === undefined || hasWaterPhase === undefined ? undefined : !canWaterComeIn;
 }
 
 /**

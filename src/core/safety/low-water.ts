@@ -3,7 +3,7 @@ import type { ExactInput } from '../quantity/index.ts';
 /** Facts that a criterion asks for; absent: nobody has said or measured. */
 export interface LowWaterFacts {
   /** Water, hydrosol, aloe, honey, milk or the like is weighed in. */
-  readonly hasWaterPhase: boolean;
+  readonly hasWaterPhase?: boolean;
   /** Water can come in while it is used: opened in the shower, taken with wet fingers. */
   readonly canWaterComeIn?: boolean;
   /** Left cold and uncovered, so that water condenses on it. */
@@ -72,6 +72,8 @@ export type LowWaterReason =
   /** A criterion is met: it stands in `criterion`. */
   | 'criterion-met'
   | 'water-phase'
+  /** Nobody knows what one of the materials is. */
+  | 'water-phase-not-told'
   /** What is in it dissolves in the water that comes in, and does not bind it enough. */
   | 'solution-too-wet'
   | 'water-comes-in'

@@ -45,6 +45,15 @@ describe('what a formula tells of water', () => {
     expect(assessLowWater(facts, lowWaterTables)).toMatchObject({ lowRisk: 'no', reason: 'water-phase' });
   });
 
+  it('does not take a material without a label name for dry', () => {
+    const facts = readLowWaterFacts([...BUTTER, share('Magic base', '', '5')], 'leave-on');
+    expect(facts.hasWaterPhase).toBeUndefined();
+    expect(assessLowWater({ ...facts, canWaterComeIn: false }, lowWaterTables)).toMatchObject({
+      lowRisk: 'unknown',
+      reason: 'water-phase-not-told',
+    });
+  });
+
   it('names only rows that the tables have', () => {
     const all = [
       share('Sea salt', 'Maris Sal', '1'),

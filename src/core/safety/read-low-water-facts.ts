@@ -30,7 +30,8 @@ const isCalled = ({ name, inciEu }: NamedMaterial, words: RegExp): boolean =>
 
 /**
  * What a formula by itself tells of water: whether some goes in, what of it would dissolve, antioxidants, starch. Read off
- * names, so that it is a proposal: a person who knows the materials may say otherwise. What is washed off is taken to be
+ * names, so that it is a proposal: a person who knows the materials may say otherwise. Of what has no label name nobody knows
+ * whether water is in it. What is washed off is taken to be
  * used where water can come in; of what stays on the skin nobody can tell from the formula.
  */
 export function readLowWaterFacts(materials: readonly FormulaShare[], use: Use): LowWaterFacts {
@@ -41,7 +42,9 @@ export function readLowWaterFacts(materials: readonly FormulaShare[], use: Use):
   );
   const starchPercent = shareOf(STARCH);
   return {
-    hasWaterPhase: findWaterMaterials(materials).length > 0,
+    ...(findWaterMaterials(materials).length > 0
+      ? { hasWaterPhase: true }
+      : materials.every(({ inciEu }) => inciEu.trim() !== '') && { hasWaterPhase: false }),
     ...(use === 'rinse-off' && { canWaterComeIn: true }),
     dissolves: DISSOLVES.filter(([words]) => shareOf(words).gt(0)).map(([, id]) => id),
     antioxidants,

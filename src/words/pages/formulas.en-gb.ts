@@ -185,6 +185,9 @@ export const checkWords = {
   },
   open: 'Open questions',
   noneOpen: 'Nothing is open.',
+  water: 'Water and microbes',
+  waterSaid:
+    'Read off the names of its materials and its use. Whether water can come in while it is used is said in the product file; the assessor decides.',
   ofLots: 'Open with lots that have a certificate',
   ofLotsSays:
     'Only the certificate of a lot raises these. A batch with such a lot waits until each is decided here; a decision holds for every lot with the same figures.',

@@ -7,6 +7,8 @@ export const lowWaterSayings = {
     'Not low-risk for microbes: what is in it dissolves in the water that comes in while it is used, and does not bind it enough.',
   'low-water-unknown-use':
     'Whether it is low-risk for microbes is not known: nobody has said whether water can come in while it is used.',
+  'low-water-unknown-phase':
+    'Whether it is low-risk for microbes is not known: one of its materials has no label name, so nobody knows whether water is in it.',
   'low-water-unknown-wet':
     'Whether it is low-risk for microbes is not known: it holds no water as it is filled, and water comes in while it is used.',
   'low-water-ph-low': 'its pH lies below 3',

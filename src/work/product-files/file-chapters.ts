@@ -1,3 +1,4 @@
+import { tellWater } from '../../check/index.ts';
 import type { Market, productFiles } from '../../contract/index.ts';
 import { checkWords, formulaWords, labelWords, printWords, sayGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
@@ -8,7 +9,6 @@ import { productExposureChapter, substanceExposureChapter } from './exposure-cha
 import { keptUntil, releasedBatches } from './file-batches.ts';
 import { linesOf } from './file-labels.ts';
 import { labelRule, ruleAsHeading } from './label-rule.ts';
-import { sayWater } from './low-water.ts';
 import { methodChapter } from './method-chapter.ts';
 import { partBChapters } from './part-b-chapters.ts';
 import type { FileData } from './read-file-data.ts';
@@ -140,7 +140,7 @@ function physicalChapter({ file, product }: FileData): Chapter {
 }
 
 function microbiologyChapter({ file, made }: FileData): Chapter {
-  const water = made && sayWater(made.opened, file);
+  const water = made && tellWater(made.opened, file.waterInUse);
   const isWritten = file.microbiology !== '';
   return chapter('microbiology', 2, labelRule('cpsr-a3').rule, {
     state: isWritten ? 'there' : 'missing',

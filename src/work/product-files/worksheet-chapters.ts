@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { OpenedRevision } from '../../check/index.ts';
+import { type OpenedRevision, tellWater } from '../../check/index.ts';
 import type { formulas, productFiles } from '../../contract/index.ts';
 import { checkWords, formulaWords } from '../../words/index.ts';
 import type { RevisionView } from '../formulas/index.ts';
@@ -8,7 +8,6 @@ import { compositionChapter } from './composition-chapter.ts';
 import { exposeSubstances, listSubstances } from './expose-substances.ts';
 import { exposureOfProductType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
-import { sayWater } from './low-water.ts';
 import { stepTable } from './method-chapter.ts';
 import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from './write-chapter.ts';
 
@@ -76,7 +75,7 @@ function aboutChapter({ opened, revision, check }: WorksheetData): Chapter {
 
 /** Nobody says of a formula how its tin is used: what hangs on that stays open here. */
 function waterChapter(opened: OpenedRevision): Chapter {
-  const { says, cautions } = sayWater(opened, { waterInUse: '' });
+  const { says, cautions } = tellWater(opened);
   return chapter('low-water', 1, saying('sheet-water'), { says: [...says], cautions: [...cautions] });
 }
 

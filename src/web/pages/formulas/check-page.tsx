@@ -160,6 +160,23 @@ const CheckView = ({ check, formulaId, isTyped, room, children }: ViewProps) => 
         <Origins origins={check.origins} />
         <p className="soft small">{answerWords.traces}</p>
       </Card>
+      <Card title={checkWords.water}>
+        {check.water.says.map((saying) => (
+          <p key={saying.code}>
+            <Sentence saying={saying} />
+          </p>
+        ))}
+        {check.water.cautions.length > 0 && (
+          <ul className="small">
+            {check.water.cautions.map((saying) => (
+              <li key={JSON.stringify(saying)}>
+                <Sentence saying={saying} />
+              </li>
+            ))}
+          </ul>
+        )}
+        <p className="soft small">{checkWords.waterSaid}</p>
+      </Card>
       <MemoryCard check={check} />
       <OpenQuestions check={check} isTyped={isTyped} />
       <p className="soft small">{checkWords.advice}</p>
