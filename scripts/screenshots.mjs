@@ -79,12 +79,17 @@ async function pages() {
       formula: `/formulas/${mixture.id}`,
       recipe: `/formulas/${mixture.id}/recipe`,
       check: `/formulas/${mixture.id}/check`,
+      scent: `/formulas/${mixture.id}/scent`,
       reports: '/reports',
       products: '/products',
+      product: `/products/${complaints[0].productId}`,
+      'product-new': '/products/new',
       shelf: '/shelf',
       item: `/shelf/items/${oil.itemKind}/${oil.itemId}`,
       lot: `/shelf/lots/${oil.lots[0].id}`,
       materials: '/materials',
+      material: `/materials/${oil.itemId}`,
+      'material-new': '/materials/new',
       making: '/making',
       plan: `/making/new?formula=${mixture.id}`,
       batch: `/making/${batches.find((batch) => batch.state === 'made').id}`,
@@ -112,7 +117,7 @@ async function pages() {
 
 async function shoot(browser, { person, list }, wanted, folder) {
   mkdirSync(folder, { recursive: true });
-  for (const { name, size, file = `${name}-${size}` } of wanted) {
+  for (const size of new Set(wanted.map((picture) => picture.size))) {
     const [width, height] = WIDTHS[size];
     const context = await browser.newContext({
       viewport: { width, height },
@@ -120,12 +125,15 @@ async function shoot(browser, { person, list }, wanted, folder) {
     });
     await context.addInitScript((id) => localStorage.setItem('gramwright.person', id), person);
     const page = await context.newPage();
-    await page.goto(address + list[name], { waitUntil: 'networkidle' });
-    await page.locator('h1').first().waitFor();
-    await page.locator('[data-loading]').waitFor({ state: 'detached' });
-    await page.screenshot({ path: join(folder, `${file}.png`), fullPage: true });
+    for (const { name, file = `${name}-${size}` } of wanted.filter((picture) => picture.size === size)) {
+      await page.goto(address + list[name], { waitUntil: 'load' });
+      await page.locator('h1').first().waitFor();
+      await page.locator('[data-loading]').waitFor({ state: 'detached' });
+      await page.evaluate(() => document.fonts.ready);
+      await page.screenshot({ path: join(folder, `${file}.png`), fullPage: true });
+      console.log(`${file}.png`);
+    }
     await context.close();
-    console.log(`${file}.png`);
   }
 }
 

@@ -41,7 +41,9 @@ export function checkDraft(
   });
   if (!opened.ok) return opened;
   const { reports, decisions } = facts;
-  return done(viewCheck(judgeFormula({ opened: opened.value, markets, today, reports, decisions }), sold));
+  const { products } = sold;
+  const question = { opened: opened.value, markets, today, reports, decisions, products };
+  return done(viewCheck(judgeFormula(question), sold));
 }
 
 export const DRAFT = 'draft';

@@ -64,12 +64,22 @@ export interface SignedDecision {
 /** One report, or none, with the markets that it is asked for and what came of it. */
 export interface CheckedGroup {
   readonly report: KnownReport | undefined;
+  /** No report covers it here, and this one would if it did not name other products. */
+  readonly ofOthers: KnownReport | undefined;
   readonly markets: readonly Market[];
   readonly answer: CompositionAnswer;
 }
 
+/** A product that is filled from the formula, or is to be. */
+export interface AskedProduct {
+  readonly id: string;
+  readonly name: string;
+}
+
 export interface Checked {
   readonly opened: OpenedRevision;
+  /** Products that it is judged for, where they are known. */
+  readonly products: readonly AskedProduct[];
   readonly today: string;
   readonly groups: readonly CheckedGroup[];
   /** By the calculation's key of one market. */

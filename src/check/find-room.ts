@@ -54,13 +54,13 @@ function percentsOf({ lines }: FormulaDraft): Fraction[] {
 const HUNDRED_PERCENT = fractionOf(100);
 
 const boundsOfReports = (
-  { reports }: ReadFacts,
+  { reports, today, sold: { products } }: ReadFacts,
   whole: OpenedRevision,
   markets: readonly Market[],
   parts: readonly OpenedPart[],
 ): ScentBound[] =>
   markets.flatMap((market) => {
-    const report = findReport(reports, whole, market);
+    const report = findReport(reports, { opened: whole, today, products }, market);
     return (report ? boundsOfReport(report, whole, parts) : []).flatMap(({ most, least }) =>
       [most, ...(least ? [least] : [])].map((bound) => ({ ...bound, about: [market] })),
     );

@@ -34,8 +34,9 @@ export function findScent(facts: ReadFacts, draft: FormulaDraft, wish: ScentWish
   if (!opened.ok) return opened;
   const { oils, rest, whole } = opened.value;
   const parts = [...oils, rest];
+  const asked = { opened: whole, today: facts.today, products: facts.sold.products };
   const reports = [
-    ...new Set(wish.markets.flatMap((market) => findReport(facts.reports, whole, market) ?? [])),
+    ...new Set(wish.markets.flatMap((market) => findReport(facts.reports, asked, market) ?? [])),
   ];
   const answer = findScentInProduct(boundSafetyTables(), {
     places: placesOf(draft, wish.markets, facts.today),

@@ -2,6 +2,7 @@ export type { SaleAnswer } from './answer-check.ts';
 export { answerOpenedOrigins } from './answer-opened-origins.ts';
 export { type CheckFacts, checkDraft, type FormulaDraft, type ReadFacts, readFacts } from './check-draft.ts';
 export type {
+  AskedProduct,
   Checked,
   CheckedGroup,
   KnownReport,
@@ -12,6 +13,7 @@ export type {
 export { type FoundRoom, findRoom } from './find-room.ts';
 export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';
+export { joinPapers, type LotPaper, listReplaced } from './join-papers.ts';
 export { joinRequests } from './join-requests.ts';
 export { type FormulaQuestion, judgeFormula } from './judge-formula.ts';
 export { isUnderOlderLaw, judgeOldLabels, type OldLabel, type OldLabelQuestion } from './judge-old-labels.ts';
@@ -26,6 +28,7 @@ export {
 } from './list-lot-questions.ts';
 export { listOpened } from './list-opened.ts';
 export { listOtherStatements, type OtherStatement } from './list-other-statements.ts';
+export type { ToldReason } from './list-reasons.ts';
 export { listRequests, type PaperRequest } from './list-requests.ts';
 export { listStanding } from './list-standing.ts';
 export { listStops } from './list-stops.ts';
@@ -41,4 +44,9 @@ export { usesOf } from './uses-of.ts';
 export { type RevisionCheck, type SoldIn, viewCheck } from './view-check.ts';
 export { type RoomView, viewRoom } from './view-room.ts';
 export { findLeastGrams, findWeighingErrors, type ScentBatch } from './weighing-errors.ts';
-export { type CertifiedLot, type CountingCertificate, withCertificate } from './with-certificate.ts';
+export {
+  type CertifiedLot,
+  type CountingCertificate,
+  type PaperDetails,
+  withCertificate,
+} from './with-certificate.ts';

@@ -7,6 +7,7 @@ import {
   type RawMaterialFigures,
 } from '../core/safety/index.ts';
 import type {
+  AskedProduct,
   Checked,
   CheckedGroup,
   KnownReport,
@@ -14,7 +15,7 @@ import type {
   OpenedRevision,
   SignedDecision,
 } from './checked.ts';
-import { baseAsked, findReport, reportAsked } from './find-report.ts';
+import { baseAsked, findReport, type ReportQuestion, reportAsked } from './find-report.ts';
 import { listSupplierLimits } from './list-supplier-limits.ts';
 import { listUnknowns } from './list-unknowns.ts';
 import { decisionsByKey, standingDecisions } from './unknown-key.ts';
@@ -28,6 +29,8 @@ export interface FormulaQuestion {
   readonly reports: readonly KnownReport[];
   /** Every decision on the revision, the earliest first. */
   readonly decisions: readonly SignedDecision[];
+  /** Products that it is judged for: a report that names products covers no other. */
+  readonly products?: readonly AskedProduct[];
   /** What really went into a batch is judged, not the formula. */
   readonly isWeighed?: boolean;
 }
@@ -37,11 +40,12 @@ export interface FormulaQuestion {
  * asked apart.
  */
 export function judgeFormula(question: FormulaQuestion): Checked {
-  const { opened, today, isWeighed = false } = question;
-  const reports = groupByReport(question.reports, opened, question.markets);
+  const { opened, today, products = [], isWeighed = false } = question;
+  const reports = groupByReport(question.reports, { opened, today, products }, question.markets);
   const everDecided = decisionsByKey(question.decisions);
   const judge = (decisions: Checked['decisions'], lapsed: Checked['lapsed'] = new Map()): Checked => ({
     opened,
+    products,
     today,
     groups: reports.map((group) => ({ ...group, answer: askGroup(group, opened, today, decisions) })),
     decisions,
@@ -70,17 +74,19 @@ type Group = Omit<CheckedGroup, 'answer'>;
 
 function groupByReport(
   reports: readonly KnownReport[],
-  opened: OpenedRevision,
+  asked: ReportQuestion,
   markets: readonly Market[],
 ): Group[] {
-  const groups = new Map<string, { report: KnownReport | undefined; markets: Market[] }>();
+  const groups = new Map<string, { found: Pick<Group, 'report' | 'ofOthers'>; markets: Market[] }>();
   for (const market of markets) {
-    const report = findReport(reports, opened, market);
-    const group = groups.get(report?.row.id ?? '');
+    const report = findReport(reports, asked, market);
+    const ofOthers = report ? undefined : findReport(reports, { ...asked, products: [] }, market);
+    const key = report?.row.id ?? `not ${ofOthers?.row.id ?? ''}`;
+    const group = groups.get(key);
     if (group) group.markets.push(market);
-    else groups.set(report?.row.id ?? '', { report, markets: [market] });
+    else groups.set(key, { found: { report, ofOthers }, markets: [market] });
   }
-  return [...groups.values()];
+  return [...groups.values()].map(({ found, markets }) => ({ ...found, markets }));
 }
 
 function askGroup(

@@ -3,7 +3,8 @@ import { saying } from '../contract/index.ts';
 import { exact, toText } from '../core/quantity/index.ts';
 import type { CheckedVerdict, ReasonKind, SaleReason } from '../core/safety/index.ts';
 import { cutPercent } from '../words/index.ts';
-import type { Checked, CheckedGroup } from './checked.ts';
+import type { AskedProduct, Checked, CheckedGroup } from './checked.ts';
+import { isNamed } from './find-report.ts';
 import { listQuestions, type OpenQuestion } from './list-questions.ts';
 import { sayUse } from './say-use.ts';
 
@@ -41,7 +42,10 @@ const RANK = { yes: 0, 'until-decided': 1, no: 2 } as const;
 
 /** What stands between the revision and its sale, what stops it first; unknowns as questions, once for all markets. */
 export function listReasons(checked: Checked): ToldReason[] {
-  const told = [...checked.groups.flatMap(ofGroup), ...ofQuestions(checked)];
+  const told = [
+    ...checked.groups.flatMap((group) => ofGroup(group, checked.products)),
+    ...ofQuestions(checked),
+  ];
   const merged = new Map<string, { readonly reason: ToldReason; readonly markets: string[] }>();
   for (const { reason, market } of told) {
     const key = JSON.stringify([reason.blocks, reason.says]);
@@ -62,13 +66,41 @@ interface InMarket {
   readonly market: string;
 }
 
-const ofGroup = (group: CheckedGroup): InMarket[] =>
+const ofGroup = (group: CheckedGroup, products: readonly AskedProduct[]): InMarket[] => [
+  ...ofReasons(group, products),
+  ...ofUnnamed(group, products),
+];
+
+/** It holds for the products that the report names, and for these others it does not. */
+const ofUnnamed = ({ report, markets }: CheckedGroup, products: readonly AskedProduct[]): InMarket[] =>
+  products
+    .filter((product) => report && !isNamed(report.details, product))
+    .map(({ name }) => ({
+      reason: {
+        blocks: 'no',
+        says: saying('sale-report-leaves-product', {
+          product: name,
+          report: report?.details.reference ?? '',
+        }),
+      },
+      market: markets.join(', '),
+    }));
+
+const ofReasons = (group: CheckedGroup, products: readonly AskedProduct[]): InMarket[] =>
   group.answer.reasons
     .filter((reason) => !ABOUT_UNKNOWNS.has(reason.kind))
     .map((reason) => ({
-      reason: { blocks: reason.blocks, says: saying(codeOf(reason, group), wordsOf(reason, group)) },
+      reason: { blocks: reason.blocks, says: sayReason(reason, group, products) },
       market: reason.market ?? group.markets.join(', '),
     }));
+
+const sayReason = (reason: SaleReason, group: CheckedGroup, products: readonly AskedProduct[]): Saying =>
+  reason.kind === 'report-missing' && group.ofOthers
+    ? saying('sale-report-of-others', {
+        report: group.ofOthers.details.reference,
+        products: products.map(({ name }) => name).join(', '),
+      })
+    : saying(codeOf(reason, group), wordsOf(reason, group));
 
 /** A peroxide value is over by another measure than a share of the product. */
 const codeOf = (reason: SaleReason, group: CheckedGroup): string =>

@@ -23,7 +23,7 @@ function limitsOfKind({ materialId, details, lot }: MaterialKind, categories: re
       mostPercent: statement.mostPercent,
       source: say(
         saying('ifra-statement', {
-          reference: lot?.reference ?? '',
+          reference: statement.paper ?? lot?.reference ?? '',
           lot: lot?.lotNumber ?? '',
           category: statement.category,
           edition: statement.edition,

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { formulas, Market, orders } from '../contract/index.ts';
 import type { ReportVerdict } from '../core/safety/index.ts';
 import { answerOpenedOrigins } from './answer-opened-origins.ts';
-import type { Checked, CheckedGroup } from './checked.ts';
+import type { AskedProduct, Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
 import { noteMarket } from './note-market.ts';
@@ -15,8 +15,8 @@ export type RevisionCheck = z.output<typeof formulas.revisionCheck>;
 
 /** Where a formula ends up on sale. */
 export interface SoldIn {
-  /** Names of the products that are filled from the formula, or from one that it goes into. */
-  readonly products: readonly string[];
+  /** Products that are filled from the formula, or from one that it goes into. */
+  readonly products: readonly AskedProduct[];
   /** Every market that one of them is sold in; none where there is no product. */
   readonly markets: readonly Market[];
   /** How their labels list what scents them; none where there is no product. */
@@ -38,10 +38,10 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     revisionId: checked.opened.revision.id,
     answer,
     sentence: sayAnswer(checked, answers),
-    sold: { products: [...sold.products], markets: [...sold.markets] },
+    sold: { products: sold.products.map(({ name }) => name), markets: [...sold.markets] },
     reasons: reasons.map((reason) => reason.says),
     memory: viewMemory(checked, open),
-    shelf: null,
+    shelf: [],
     markets: answers.flatMap((told) =>
       rows
         .filter((row) => row.market === told.market)

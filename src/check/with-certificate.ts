@@ -4,11 +4,27 @@ import type { MaterialDetails } from './checked.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
 
 type Constituent = MaterialDetails['constituents'][number];
+type Details = certificates.CertificateDetails;
 
-/** What counts of a certificate, and by which name it is cited. */
+/** The paper that a figure stands on; absent: the one that is cited for all. */
+interface OnPaper {
+  readonly paper?: string;
+}
+
+/** What papers tell of a lot, each figure with the paper that it stands on. */
+export interface PaperDetails {
+  readonly constituents: readonly (Details['constituents'][number] & OnPaper)[];
+  readonly isComplete: boolean;
+  readonly peroxide:
+    | (NonNullable<Details['peroxide']> & OnPaper & { readonly paperDay?: string | null })
+    | null;
+  readonly ifra: readonly (Details['ifra'][number] & OnPaper)[];
+}
+
+/** What counts of a lot's papers, and by which name they are cited together. */
 export interface CountingCertificate {
   readonly reference: string;
-  readonly details: certificates.CertificateDetails;
+  readonly details: PaperDetails;
 }
 
 /** A lot that stands by itself among the materials, since its supplier's paper says what is in it. */
@@ -17,6 +33,13 @@ export interface CertifiedLot extends CountingCertificate {
   readonly lotNumber: string;
   readonly materialId: string;
 }
+
+/** By name, or by one of its CAS numbers. */
+export const isSameConstituent = (one: Named, other: Named): boolean =>
+  normaliseName(one.name) === normaliseName(other.name) ||
+  readCasNumbers(one.cas ?? '').some((number) => readCasNumbers(other.cas ?? '').includes(number));
+
+type Named = Pick<Constituent, 'name' | 'cas'>;
 
 /**
  * A material as the certificate of one lot has it. A complete paper takes the place of all that was known; of another
@@ -28,15 +51,10 @@ export function withCertificate(
   { reference, details }: CountingCertificate,
 ): MaterialDetails {
   const told = details.constituents.map(
-    (one): Constituent => ({ ...one, source: reference, confidence: 'supplier' }),
+    ({ paper = reference, ...one }): Constituent => ({ ...one, source: paper, confidence: 'supplier' }),
   );
   if (details.isComplete)
     return { ...material, constituents: told, constituentsAre: 'complete', constituentsPaper: reference };
-  const names = new Set(told.map(({ name }) => normaliseName(name)));
-  const numbers = new Set(told.flatMap(({ cas }) => readCasNumbers(cas ?? '')));
-  const kept = material.constituents.filter(
-    ({ name, cas }) =>
-      !names.has(normaliseName(name)) && !readCasNumbers(cas ?? '').some((number) => numbers.has(number)),
-  );
+  const kept = material.constituents.filter((one) => !told.some((newer) => isSameConstituent(one, newer)));
   return { ...material, constituents: [...told, ...kept] };
 }

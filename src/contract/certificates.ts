@@ -24,6 +24,8 @@ const whatItSays = {
   peroxide: peroxide.nullable().default(null),
   ifra: z.array(ifraStatement).max(30).default([]),
   remark: f.text.default(''),
+  /** A paper on the same lot that this one is entered instead of: a correction, or a newer print of the same. */
+  insteadOf: f.id.nullable().default(null),
 };
 
 export const certificateInput = z.strictObject({
@@ -54,6 +56,29 @@ export const lotCertificate = z.object({
   file: z.object({ name: z.string(), bytes: z.number() }).nullable(),
   by: z.string(),
   at: f.instant,
+  /** Another paper was entered instead of it. */
+  isReplaced: z.boolean(),
+});
+
+const onPaper = { paper: z.string() };
+
+/** What counts of all papers on a lot, each figure with the paper that it stands on. */
+export const countingFigures = z.object({
+  constituents: z.array(
+    z.object({
+      name: f.name,
+      cas: z.string().nullable(),
+      leastPercent: f.percent,
+      typicalPercent: f.percent,
+      mostPercent: f.percent,
+      ...onPaper,
+    }),
+  ),
+  isComplete: z.boolean(),
+  peroxide: z.object({ mmolPerLitre: f.decimal, measuredOn: f.date.nullable(), ...onPaper }).nullable(),
+  ifra: z.array(
+    z.object({ category: ifraCategory, edition: z.string(), mostPercent: f.percent, ...onPaper }),
+  ),
 });
 
 export const letterToSupplier = z.object({
@@ -67,10 +92,11 @@ export const certificateRoutes = {
   listLotCertificates: route({
     method: 'GET',
     path: '/api/lots/:id/certificates',
-    summary: 'What suppliers’ papers say of one lot, the newest first; the newest counts',
+    summary: 'What suppliers’ papers say of one lot, the newest first, and what counts of all of them',
     output: z.object({
       sentence: f.saying,
       certificates: z.array(lotCertificate),
+      counts: countingFigures.nullable(),
       /** What it means for each formula that the material goes into. */
       means: z.array(f.saying),
     }),
@@ -78,7 +104,8 @@ export const certificateRoutes = {
   saveLotCertificate: route({
     method: 'POST',
     path: '/api/lots/:id/certificates',
-    summary: 'Enter the certificate of a lot; a correction is a new one, and the earlier stays readable',
+    summary:
+      'Enter a paper on a lot; a correction is a new one instead of it, and the earlier stays readable',
     input: z.strictObject({
       stamp: f.stamp,
       reference: f.name,
@@ -88,7 +115,7 @@ export const certificateRoutes = {
         .strictObject({ name: f.name, base64: z.base64().max(28_000_000) })
         .nullable()
         .default(null),
-      /** The file of the certificate before it is of this one too. */
+      /** The file of the paper that this one is entered instead of is of this one too. */
       keepsFile: z.boolean().default(false),
     }),
     output: f.createdThing,

@@ -181,8 +181,8 @@ export const revisionCheck = z.object({
   sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
   reasons: z.array(f.saying),
   memory: memoryOfCheck,
-  /** The answer with the lots on the shelf, where all of a material have a certificate; null: none have, or not asked. */
-  shelf: f.saying.nullable(),
+  /** The answer with lots on the shelf that have a certificate, those that are next to be used first. */
+  shelf: z.array(z.object({ answer: z.enum(['yes', 'no', 'decide']), says: f.saying })),
   markets: z.array(
     z.object({
       market: f.market,
@@ -253,7 +253,7 @@ export const checkFacts = z.object({
   revision: z.object({ id: f.id, number: z.number() }),
   today: f.date,
   sold: z.object({
-    products: z.array(z.string()),
+    products: z.array(z.object({ id: f.id, name: z.string() })),
     markets: z.array(f.market),
     /** How their labels list what scents them; none where there is no product. */
     scentOnLabel: z.array(f.scentOnLabel),

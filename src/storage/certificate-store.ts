@@ -39,20 +39,17 @@ export const listCertificatesOfLot = (db: Reader, lotId: string): Promise<Signed
 export const findCertificate = (db: Reader, id: string): Promise<LotCertificateRow | undefined> =>
   db.selectFrom('lot_certificate').selectAll().where('entry_id', '=', id).executeTakeFirst();
 
-/** A certificate that counts, with the number of its lot. */
-export interface StandingCertificate extends LotCertificateRow {
+/** A certificate with the number of its lot. */
+export interface CertificateOfLot extends LotCertificateRow {
   readonly lot_number: string;
   readonly item_id: string;
   /** When it was entered. */
   readonly happened_at: string;
 }
 
-/** Of each of these lots the newest, by lot; of every lot that has one where none are named. */
-export async function listStandingCertificates(
-  db: Reader,
-  lotIds?: readonly string[],
-): Promise<Map<string, StandingCertificate>> {
-  if (lotIds?.length === 0) return new Map();
+/** All that was ever entered of these lots, the earliest first; of every lot where none are named. */
+export async function listCertificates(db: Reader, lotIds?: readonly string[]): Promise<CertificateOfLot[]> {
+  if (lotIds?.length === 0) return [];
   const all = db
     .selectFrom('lot_certificate')
     .innerJoin('entry', 'entry.id', 'lot_certificate.entry_id')
@@ -60,6 +57,5 @@ export async function listStandingCertificates(
     .selectAll('lot_certificate')
     .select(['lot.number as lot_number', 'lot.item_id', 'entry.happened_at'])
     .orderBy('entry.seq');
-  const rows = await (lotIds ? all.where('lot_certificate.lot_id', 'in', lotIds) : all).execute();
-  return new Map(rows.map((row) => [row.lot_id, row]));
+  return (lotIds ? all.where('lot_certificate.lot_id', 'in', lotIds) : all).execute();
 }

@@ -47,13 +47,13 @@ export {
 } from './batch-store.ts';
 export { canonicalJson, sha256 } from './canonical.ts';
 export {
+  type CertificateOfLot,
   findCertificate,
   insertCertificate,
   type LotCertificateRow,
+  listCertificates,
   listCertificatesOfLot,
-  listStandingCertificates,
   type SignedCertificate,
-  type StandingCertificate,
 } from './certificate-store.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {

@@ -139,6 +139,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
 
   // Certificates of lots.
   datedOn: certificateWords.datedOn,
+  insteadOf: certificateWords.insteadOf,
   isComplete: 'whether the paper lists everything',
   peroxide: certificateWords.peroxide,
   'peroxide.mmolPerLitre': certificateWords.peroxide,

@@ -29,5 +29,9 @@ export function readPaperRange(range: PaperRange, where: string): Result<FullRan
   const isOrdered = exact(start).lte(middle) && exact(middle).lte(end);
   return isOrdered
     ? done({ leastPercent: start, typicalPercent: middle, mostPercent: end })
-    : refused(problem('constituent-range-crossed', where, { found: `${start}, ${middle}, ${end}` }));
+    : refused(problem('constituent-range-crossed', `${where}.leastPercent`, { found: asTyped(range) }));
 }
+
+/** Only what the paper prints: nobody typed the middle. */
+const asTyped = ({ leastPercent, typicalPercent, mostPercent }: PaperRange): string =>
+  [leastPercent, typicalPercent, mostPercent].filter((figure) => figure !== null).join(', ');

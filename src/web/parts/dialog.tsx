@@ -12,6 +12,8 @@ interface Props {
   readonly children: ReactNode;
   /** Words of the button that leaves without doing anything. */
   readonly closeWord?: string;
+  /** Rows of several fields beside each other stand in it. */
+  readonly isWide?: boolean;
   /** Something is typed: then only its buttons leave it, so that no stray tap or Escape loses it. */
   readonly isHeld?: boolean;
 }
@@ -33,6 +35,7 @@ export function Dialog({
   onClose,
   children,
   closeWord = partWords.cancel,
+  isWide = false,
   isHeld = false,
 }: Props) {
   useEffect(() => (isOpen ? catchLostFocus : undefined), [isOpen]);
@@ -44,7 +47,7 @@ export function Dialog({
       isDismissable={!isHeld}
       isKeyboardDismissDisabled={isHeld}
     >
-      <Modal className={styles.sheet ?? ''}>
+      <Modal className={`${styles.sheet} ${isWide ? styles.wide : ''}`}>
         <AriaDialog className={styles.dialog ?? ''}>
           <Heading slot="title" level={2}>
             {title}

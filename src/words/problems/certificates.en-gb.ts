@@ -14,7 +14,7 @@ export const certificateProblems = {
   },
   'certificate-without-file': {
     says: '{where} has no file with it.',
-    mend: 'Enter it again with its PDF: the newest counts.',
+    mend: 'Correct it, and give its PDF with the correction.',
   },
   'constituent-without-most': {
     says: 'Nobody says how much of {constituent} there is at the most.',
@@ -39,6 +39,14 @@ export const certificateProblems = {
   'no-letter-to-supplier': {
     says: 'Nothing is open or only remembered that {found} could answer.',
     mend: 'Look at the list of letters again.',
+  },
+  'certificate-replaced-already': {
+    says: 'Another paper, {found} of {by}, was entered instead of {where} already.',
+    mend: 'Correct that one instead.',
+  },
+  'ifra-edition-number': {
+    says: '{where} is “{found}”. IFRA numbers its amendments, and the statement names one.',
+    mend: 'Write the number as on the paper, such as 51.',
   },
   'ifra-category-twice': {
     says: 'Category {found} stands twice in the conformity statement.',

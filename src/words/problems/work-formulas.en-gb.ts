@@ -37,6 +37,10 @@ export const workFormulasProblems = {
     says: '{found} is a mixture, not a base.',
     mend: 'Name it among the formulas that the report covers.',
   },
+  'report-signed-ahead': {
+    says: 'The report would be signed on {found, date, long}, which has not come yet.',
+    mend: 'Give the day that stands on the report, {allowed, date, long} at the latest.',
+  },
   'review-before-signing': {
     says: 'The report would have to be looked at again on {found}, not later than it was signed ({allowed}).',
     mend: 'Check both days on the report.',

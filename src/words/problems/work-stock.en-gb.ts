@@ -29,7 +29,7 @@ export const workStockProblems = {
     mend: 'Give a whole number.',
   },
   'constituent-range-crossed': {
-    says: 'The range of {constituent} is {found}: the least, the typical and the most do not rise.',
+    says: 'The figures of {constituent} are {found}, and have to rise from the least to the most.',
     mend: 'Give the least first, the most last, and the typical between them.',
   },
   'constituents-above-whole': {

@@ -3,13 +3,15 @@ export const certificateSayings = {
   'lot-without-certificate':
     'No certificate of this lot: it counts with the figures of {material}, as they are remembered or as an earlier paper had them.',
   'lot-certificate-complete':
-    'Certificate {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} replaces the figures of {material} wherever this lot is used.',
+    '{n, plural, one {Certificate} other {Certificates}} {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} {n, plural, one {replaces} other {replace}} the figures of {material} wherever this lot is used.',
   'lot-certificate-partial':
-    'Certificate {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} replaces what it lists of {material} wherever this lot is used; what else is in it counts as before, since the paper does not say that it lists everything.',
+    '{n, plural, one {Certificate} other {Certificates}} {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}}: what is listed there replaces the figures of {material} wherever this lot is used; what else is in it counts as before, since no paper says that it lists everything.',
   'lot-certificate-figures':
-    'Certificate {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} lists no constituents: they count as with {material}.',
+    '{n, plural, one {Certificate {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} lists} other {Certificates {reference} list}} no constituents: they count as with {material}.',
   'ifra-statement-counts':
-    '{formula}: certificate {reference} allows at most {mostPercent} % in category {category} (IFRA {edition}).',
+    '{formula} holds {percent} %: within the {mostPercent} % that certificate {reference} allows in category {category} (IFRA {edition}).',
+  'ifra-statement-exceeded':
+    '{formula} holds {percent} %, more than the {mostPercent} % that certificate {reference} allows in category {category} (IFRA {edition}): this lot may not go into it for sale.',
   'ifra-statement-of-other':
     '{formula} is of category {category}: the statement of certificate {reference} (lot {lot}) is for category {isFor} and is not used. Ask for one for category {category}.',
 
@@ -27,9 +29,7 @@ export const certificateSayings = {
   'ask-amount': 'Ask how much {substance} there is at the most, in each material that has it.',
   'ask-everything': 'Ask for a paper that lists everything in {material} that has a limit or must be named.',
   'ask-identity': 'Ask which plant, which part of it and which process {substance} is of.',
-  'shelf-yes': 'With the lots on the shelf, by the certificates of {materials}: it may be made for sale.',
-  'shelf-no':
-    'With the lots on the shelf, by the certificates of {materials}: it may not be made for sale. {which}',
-  'shelf-decide':
-    'With the lots on the shelf, by the certificates of {materials}: it may be made for sale once {n, plural, one {# question is} other {# questions are}} decided.',
+  'shelf-yes': 'With {n, plural, one {lot} other {lots}} {lots}: it may be made for sale.',
+  'shelf-no': 'With {n, plural, one {lot} other {lots}} {lots}: it may not be made for sale. {which}',
+  'shelf-decide': 'With {n, plural, one {lot} other {lots}} {lots}: first somebody decides. {which}',
 } as const;

@@ -39,6 +39,10 @@ export const formulaSayings = {
   'sale-unknown-accepted': '{by} decided that {substance} may be in it ({markets}).',
   'sale-supplier-over':
     '{substance} is {percent} %; its supplier allows at most {limitPercent} % ({rule}; {markets}).',
+  'sale-report-of-others':
+    'The assessor’s report {report} names other products, and covers no other: {products} is not among them ({markets}).',
+  'sale-report-leaves-product':
+    'The assessor’s report {report} names the products that it covers, and {product} is not among them ({markets}).',
   'sale-report-missing': 'No assessor’s report covers it for {markets}.',
   'sale-report-over':
     '{substance} is {percent} %; the assessor’s report {report} allows at most {mostPercent} % ({markets}).',

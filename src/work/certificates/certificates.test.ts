@@ -54,16 +54,72 @@ describe('the certificate of a lot', () => {
     ]);
   });
 
-  it('is never written over: the newest counts, the one before stays readable', async () => {
+  it('is never written over: a correction counts instead of it, and it stays readable', async () => {
     await enter(shop.lots.scent, paper(), { file: PDF });
-    await enter(shop.lots.scent, paper({ remark: 'Mistyped before.' }), {
-      reference: 'L24-0311 corrected',
-      keepsFile: true,
-    });
+    const [first] = (await listOf(shop.lots.scent)).certificates;
+    const corrected = () =>
+      enter(shop.lots.scent, paper({ remark: 'Mistyped before.', insteadOf: first?.id ?? '' }), {
+        reference: 'L24-0311 corrected',
+        keepsFile: true,
+      });
+    expect(codesOf(await corrected())).toEqual([]);
     const { sentence, certificates: told } = await listOf(shop.lots.scent);
-    expect(told.map(({ reference }) => reference)).toEqual(['L24-0311 corrected', 'L24-0311']);
+    expect(told.map(({ reference, isReplaced }) => [reference, isReplaced])).toEqual([
+      ['L24-0311 corrected', false],
+      ['L24-0311', true],
+    ]);
     expect(told.map(({ file }) => file?.name)).toEqual([PDF.name, PDF.name]);
     expect(sentence.parameters.reference).toBe('L24-0311 corrected');
+    expect(codesOf(await corrected())).toEqual(['certificate-replaced-already']);
+  });
+
+  it('takes no other paper’s figures away: what counts is told with the paper that it stands on', async () => {
+    const said: [string, Input][] = [
+      ['GC-1', paper({ isComplete: false, peroxide: { mmolPerLitre: '4', measuredOn: '2026-11-01' } })],
+      [
+        'IFRA-2',
+        {
+          constituents: [],
+          isComplete: false,
+          ifra: [{ category: '5A', edition: '51', mostPercent: '2.1' }],
+        },
+      ],
+      [
+        'PV-3',
+        { constituents: [], isComplete: false, peroxide: { mmolPerLitre: '9', measuredOn: '2026-11-20' } },
+      ],
+    ];
+    for (const [reference, details] of said)
+      expect(codesOf(await enter(shop.lots.scent, details, { reference }))).toEqual([]);
+    const { counts, sentence } = await listOf(shop.lots.scent);
+    expect(counts).toMatchObject({
+      constituents: [{ name: 'Linalool', mostPercent: '28.5', paper: 'GC-1' }],
+      isComplete: false,
+      peroxide: { mmolPerLitre: '9', paper: 'PV-3' },
+      ifra: [{ category: '5A', mostPercent: '2.1', paper: 'IFRA-2' }],
+    });
+    expect(sentence).toMatchObject({
+      code: 'lot-certificate-partial',
+      parameters: { reference: 'GC-1, IFRA-2, PV-3' },
+    });
+  });
+
+  it('is corrected only with the lot that it is of', async () => {
+    await enter(shop.lots.scent);
+    const [first] = (await listOf(shop.lots.scent)).certificates;
+    expect(codesOf(await enter(shop.lots.oil, paper({ insteadOf: first?.id ?? '' })))).toEqual([
+      'thing-not-found',
+    ]);
+  });
+
+  it('says where the formula holds more than its IFRA statement allows, and where just as much', async () => {
+    const ifra = (mostPercent: string) => [{ category: '5A', edition: '51', mostPercent }];
+    const meansOf = async (mostPercent: string) => {
+      await enter(shop.lots.scent, paper({ ifra: ifra(mostPercent) }));
+      return (await listOf(shop.lots.scent)).means.map(({ code, parameters }) => [code, parameters.percent]);
+    };
+    expect(await meansOf('0.9999')).toEqual([['ifra-statement-exceeded', '1']]);
+    expect(await meansOf('1')).toEqual([['ifra-statement-counts', '1']]);
   });
 
   it('gives its paper back byte by byte', async () => {
@@ -139,6 +195,11 @@ describe('the certificate of a lot', () => {
     ],
     ['a paper that says nothing', { constituents: [], isComplete: false }, 'certificate-says-nothing'],
     [
+      'an edition that is no number',
+      { ifra: [{ category: '5A', edition: 'fifty', mostPercent: '2' }] },
+      'ifra-edition-number',
+    ],
+    [
       'a category twice',
       {
         ifra: [
@@ -169,7 +230,7 @@ describe('the certificate of a lot', () => {
 describe('what is judged of a batch with certificates', () => {
   const linaloolOf = async (batchId: string) => {
     const lookup = await readWeighedLookup(bench.context.storage.db, batchId);
-    const checked = must(await runCheck(bench.context, shop.mixtureRevision, ['GB'], lookup));
+    const checked = must(await runCheck(bench.context, shop.mixtureRevision, ['GB'], { weighed: lookup }));
     const row = checked.opened.contributions.find(({ name }) => name === 'Linalool');
     return [row?.leastPercent, row?.typicalPercent, row?.mostPercent].map((each) =>
       each?.toExact().toString(),
@@ -246,7 +307,10 @@ describe('what is judged of a batch with certificates', () => {
       query: { markets: 'GB,NI' },
     });
     // The formula's own answer stays on what is remembered of the material.
-    expect(check).toMatchObject({ answer: 'no', shelf: { code: 'shelf-yes' } });
+    expect(check).toMatchObject({
+      answer: 'no',
+      shelf: [{ answer: 'yes', says: { code: 'shelf-yes', parameters: { n: 1 } } }],
+    });
     expect(check.memory.hangs).toMatchObject([
       { substance: 'Methyl Eugenol', ask: { code: 'ask-composition' }, markets: ['GB', 'NI'] },
     ]);

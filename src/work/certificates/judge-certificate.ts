@@ -28,7 +28,7 @@ export function readCertificate({ details, datedOn }: Asked, today: string): Res
     ...judgeWhole(constituents),
     ...judgePeroxide(read),
     ...judgeStatements(read),
-    ...judgeEmpty(read),
+    ...judgeEmpty(details),
   ];
   return problems.length > 0 ? refused(...problems) : done(read);
 }
@@ -79,13 +79,23 @@ const judgePeroxide = ({ peroxide }: Details): Problem[] =>
 
 function judgeStatements({ ifra }: Details): Problem[] {
   const categories = ifra.map(({ category }) => category);
-  return ifra
-    .filter(({ category }, index) => categories.indexOf(category) !== index)
-    .map(({ category }) => problem('ifra-category-twice', 'details.ifra', { found: category }));
+  return [
+    ...ifra
+      .filter(({ category }, index) => categories.indexOf(category) !== index)
+      .map(({ category }) => problem('ifra-category-twice', 'details.ifra', { found: category })),
+    ...ifra.flatMap(({ edition }, index) =>
+      EDITION.test(edition)
+        ? []
+        : [problem('ifra-edition-number', `details.ifra[${index}].edition`, { found: edition })],
+    ),
+  ];
 }
 
+/** IFRA counts its amendments: the 51st is of 2023. */
+const EDITION = /^[1-9]\d?$/;
+
 /** "Complete" without a constituent says that there is nothing such in it, which is a statement. */
-const judgeEmpty = ({ constituents, isComplete, peroxide, ifra }: Details): Problem[] =>
+const judgeEmpty = ({ constituents, isComplete, peroxide, ifra }: Asked['details']): Problem[] =>
   constituents.length === 0 && !isComplete && peroxide === null && ifra.length === 0
     ? [problem('certificate-says-nothing', 'details')]
     : [];

@@ -1,23 +1,26 @@
 import type { z } from 'zod';
-import { usesOf } from '../../check/index.ts';
+import { type CountingCertificate, listReplaced, usesOf } from '../../check/index.ts';
 import type { certificates, Saying } from '../../contract/index.ts';
+import { expandFormula } from '../../core/formula/index.ts';
 import { done, refused } from '../../core/problem.ts';
 import {
   type LotAtHand,
   listCertificatesOfLot,
   listFormulas,
   listLotsAtHand,
-  listRevisionLines,
   type Reader,
   type SignedCertificate,
 } from '../../storage/index.ts';
+import { readFormulaLookup } from '../formulas/formula-lookup.ts';
 import { listRevisionsInForce } from '../formulas/revisions-in-force.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
 import type { UseCase } from '../use-case.ts';
 import { ifraNotes } from './ifra-notes.ts';
+import { joinRows, paperOf } from './read-counting.ts';
 
 type View = z.output<typeof certificates.lotCertificate>;
+type Counting = z.output<typeof certificates.countingFigures>;
 
 export const listLotCertificates: UseCase<'listLotCertificates'> = async (
   { storage: { db } },
@@ -25,16 +28,22 @@ export const listLotCertificates: UseCase<'listLotCertificates'> = async (
 ) => {
   const [lot] = await listLotsAtHand(db, { lotIds: [id] });
   if (!lot) return refused(thingNotFound('id', id));
-  const told = (await listCertificatesOfLot(db, id)).map(viewCertificate);
-  const [counting] = told;
+  const rows = await listCertificatesOfLot(db, id);
+  const counting = joinRows([...rows].reverse());
+  const replaced = listReplaced(rows.map(paperOf));
   return done({
-    sentence: sayStanding(lot, counting),
-    certificates: told,
+    sentence: sayStanding(
+      lot,
+      rows.filter((row) => !replaced.has(row.entry_id)),
+      counting,
+    ),
+    certificates: rows.map((row) => viewCertificate(row, replaced)),
+    counts: counting ? viewCounting(counting) : null,
     means: counting ? await sayUses(db, lot, counting) : [],
   });
 };
 
-const viewCertificate = (row: SignedCertificate): View => ({
+const viewCertificate = (row: SignedCertificate, replaced: ReadonlySet<string>): View => ({
   id: row.entry_id,
   reference: row.reference,
   datedOn: row.dated_on,
@@ -42,35 +51,69 @@ const viewCertificate = (row: SignedCertificate): View => ({
   file: row.file_name === null ? null : { name: row.file_name, bytes: row.file_bytes ?? 0 },
   by: row.person_name,
   at: row.happened_at,
+  isReplaced: replaced.has(row.entry_id),
 });
 
-function sayStanding({ item_name: material }: LotAtHand, counting: View | undefined): Saying {
+function viewCounting({ reference, details }: CountingCertificate): Counting {
+  const cited = <Figure extends { readonly paper?: string }>(figure: Figure) => ({
+    ...figure,
+    paper: figure.paper ?? reference,
+  });
+  const { constituents, isComplete, peroxide, ifra } = details;
+  return {
+    constituents: constituents.map(cited),
+    isComplete,
+    peroxide: peroxide && {
+      mmolPerLitre: peroxide.mmolPerLitre,
+      measuredOn: peroxide.measuredOn,
+      paper: peroxide.paper ?? reference,
+    },
+    ifra: ifra.map(cited),
+  };
+}
+
+/** By all papers that stand; the day is told of a single one. */
+function sayStanding(
+  { item_name: material }: LotAtHand,
+  standing: readonly SignedCertificate[],
+  counting: CountingCertificate | undefined,
+): Saying {
   if (!counting) return saying('lot-without-certificate', { material });
-  const { reference, datedOn, details } = counting;
-  const facts = { reference, hasDate: datedOn !== null, datedOn: datedOn ?? '', material };
+  const { reference, details } = counting;
+  const datedOn = standing.length === 1 ? (standing[0]?.dated_on ?? null) : null;
+  const facts = {
+    reference,
+    n: standing.length,
+    hasDate: datedOn !== null,
+    datedOn: datedOn ?? '',
+    material,
+  };
   if (details.isComplete) return saying('lot-certificate-complete', facts);
   return details.constituents.length > 0
-    ? saying('lot-certificate-partial', { ...facts, n: details.constituents.length })
+    ? saying('lot-certificate-partial', facts)
     : saying('lot-certificate-figures', facts);
 }
 
-/** For every formula in force that the material goes into: whether the conformity statement is for its categories. */
-async function sayUses(db: Reader, lot: LotAtHand, { reference, details }: View): Promise<Saying[]> {
+/** For every formula in force that the material goes into, by itself or in a base: whether the statement is kept to. */
+async function sayUses(
+  db: Reader,
+  lot: LotAtHand,
+  { reference, details }: CountingCertificate,
+): Promise<Saying[]> {
   if (details.ifra.length === 0) return [];
-  const inForce = await listRevisionsInForce(db);
-  const lines = await listRevisionLines(
-    db,
-    inForce.map(({ id }) => id),
-  );
   const names = new Map((await listFormulas(db)).map((row) => [row.id, row]));
-  return inForce
-    .filter(({ id }) => lines.some((line) => line.revision_id === id && line.item_id === lot.item_id))
-    .filter(({ formula_id }) => names.get(formula_id)?.kind !== 'base')
-    .flatMap(({ formula_id, details: text }) =>
-      ifraNotes(
-        { reference, details, lotNumber: lot.number },
-        usesOf(JSON.parse(text) as Parameters<typeof usesOf>[0]),
-        names.get(formula_id)?.name ?? '',
-      ),
+  const lookup = await readFormulaLookup(db);
+  return (await listRevisionsInForce(db)).flatMap(({ id, formula_id, details: text }) => {
+    const expanded = expandFormula(id, lookup);
+    const share = expanded.ok
+      ? expanded.value.materials.find(({ materialId }) => materialId === lot.item_id)
+      : undefined;
+    const formula = names.get(formula_id);
+    if (!share || !formula || formula.kind === 'base') return [];
+    return ifraNotes(
+      { reference, details, lotNumber: lot.number },
+      usesOf(JSON.parse(text) as Parameters<typeof usesOf>[0]),
+      { name: formula.name, percent: share.percent },
     );
+  });
 }

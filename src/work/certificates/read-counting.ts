@@ -1,20 +1,55 @@
-import type { CertifiedLot } from '../../check/index.ts';
+import {
+  type CertifiedLot,
+  type CountingCertificate,
+  joinPapers,
+  type LotPaper,
+  listReplaced,
+} from '../../check/index.ts';
 import type { certificates } from '../../contract/index.ts';
-import { listStandingCertificates, type Reader, type StandingCertificate } from '../../storage/index.ts';
+import {
+  type CertificateOfLot,
+  type LotCertificateRow,
+  listCertificates,
+  type Reader,
+} from '../../storage/index.ts';
 
-export const viewStanding = (row: StandingCertificate): CertifiedLot => ({
-  lotId: row.lot_id,
-  lotNumber: row.lot_number,
-  materialId: row.item_id,
+export const paperOf = (row: LotCertificateRow): LotPaper => ({
+  id: row.entry_id,
   reference: row.reference,
+  datedOn: row.dated_on,
   details: JSON.parse(row.details) as certificates.CertificateDetails,
 });
 
-/** The certificates that count, by lot; of all lots where none are named. */
+/** What counts of the certificates, by lot; of all lots where none are named. */
 export async function readCounting(
   db: Reader,
   lotIds?: readonly string[],
 ): Promise<ReadonlyMap<string, CertifiedLot>> {
-  const rows = await listStandingCertificates(db, lotIds);
-  return new Map([...rows].map(([lotId, row]) => [lotId, viewStanding(row)]));
+  const rows = await listCertificates(db, lotIds);
+  const lots = [...new Map(rows.map((row) => [row.lot_id, row])).values()];
+  return new Map(
+    lots.flatMap((lot) => {
+      const counting = joinRows(rows.filter((row) => row.lot_id === lot.lot_id));
+      return counting ? [[lot.lot_id, certifiedLot(lot, counting)] as const] : [];
+    }),
+  );
+}
+
+/** The earliest first. undefined: nothing was entered of the lot. */
+export function joinRows(rows: readonly LotCertificateRow[]): CountingCertificate | undefined {
+  const papers = rows.map(paperOf);
+  const details = joinPapers(papers);
+  return details && { reference: citeStanding(papers), details };
+}
+
+const certifiedLot = (
+  { lot_id: lotId, lot_number: lotNumber, item_id: materialId }: CertificateOfLot,
+  counting: CountingCertificate,
+): CertifiedLot => ({ lotId, lotNumber, materialId, ...counting });
+
+/** The papers that nothing was entered instead of, as they are cited together. */
+function citeStanding(papers: readonly LotPaper[]): string {
+  const replaced = listReplaced(papers);
+  const standing = papers.filter(({ id }) => !replaced.has(id));
+  return [...new Set(standing.map(({ reference }) => reference))].join(', ');
 }

@@ -8,6 +8,7 @@ import {
   listCertificatesOfLot,
   listLotsAtHand,
   orGiveUp,
+  type SignedCertificate,
   sha256,
   type Writer,
 } from '../../storage/index.ts';
@@ -18,10 +19,14 @@ import { workshopToday } from '../local-date.ts';
 import { record, thingNotFound, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { readCertificate } from './judge-certificate.ts';
+import { paperOf } from './read-counting.ts';
 
 type Body = RequestOf<'saveLotCertificate'>['body'];
 
-/** A supplier's paper on one lot: from now on its figures go before those of its material. Nothing is written over. */
+/**
+ * A supplier's paper on one lot: from now on its figures go before those of its material, beside what other papers on the
+ * lot tell. Nothing is written over: a correction is a new paper instead of the one that it names.
+ */
 export const saveLotCertificate: UseCase<'saveLotCertificate'> = (context, { body, params }) =>
   record(
     context,
@@ -29,8 +34,9 @@ export const saveLotCertificate: UseCase<'saveLotCertificate'> = (context, { bod
     async (tx, tell) => {
       const lot = await lotOf(tx, params.id ?? '');
       const details = orGiveUp(readCertificate(body, await workshopToday(inside(context, tx))));
+      const corrected = await findCorrected(tx, lot.id, details.insteadOf);
       const attachment = readFile(context, body);
-      const attachmentId = attachment?.id ?? (body.keepsFile ? await earlierFile(tx, lot.id) : null);
+      const attachmentId = attachment?.id ?? (body.keepsFile ? (corrected?.attachment_id ?? null) : null);
       await tell({
         kind: 'certificate-entered',
         subjectKind: 'lot',
@@ -77,5 +83,23 @@ function readFile(context: Context, { stamp, file }: Body): AttachmentRow | null
   return { id: context.machine.newId(), entry_id: stamp.id, name: file.name, sha256: sha256(bytes), bytes };
 }
 
-const earlierFile = async (tx: Writer, lotId: string): Promise<string | null> =>
-  (await listCertificatesOfLot(tx, lotId))[0]?.attachment_id ?? null;
+/** Once: two corrections of one paper would both count. */
+async function findCorrected(
+  tx: Writer,
+  lotId: string,
+  insteadOf: string | null,
+): Promise<SignedCertificate | undefined> {
+  if (insteadOf === null) return undefined;
+  const rows = await listCertificatesOfLot(tx, lotId);
+  const corrected = rows.find((row) => row.entry_id === insteadOf);
+  if (!corrected) giveUp(thingNotFound('details.insteadOf', insteadOf));
+  const newer = rows.find((row) => paperOf(row).details.insteadOf === insteadOf);
+  if (newer)
+    giveUp(
+      problem('certificate-replaced-already', corrected.reference, {
+        found: newer.reference,
+        parameters: { by: newer.person_name },
+      }),
+    );
+  return corrected;
+}

@@ -42,7 +42,9 @@ export interface ComposedLabel {
  */
 export async function labelForProduct(context: Context, asked: LabelFor): Promise<Result<ComposedLabel>> {
   const house = await workshopDetails(context);
-  const checked = await runCheck(context, asked.revisionId, [asked.market], asked.made);
+  const checked = await runCheck(context, asked.revisionId, [asked.market], {
+    ...(asked.made && { weighed: asked.made }),
+  });
   if (!checked.ok) return checked;
   const placedOn = localDate(context.machine.now(), house.timeZone);
   const text = composeLabelText(questionOf(asked, house, checked.value, placedOn), labelLawOf(asked.market));

@@ -61,7 +61,8 @@ export const failedChecks = (checks: readonly Check[], timeZone: string): Proble
 export async function checkRelease(context: Context, records: RunRecords): Promise<Check[]> {
   const { db } = context.storage;
   const made = await findMadeLookup(db, records.head.batch_id);
-  const checked = await checkAsMade(context, records.head.revision_id, records.markets, made);
+  const product = { id: records.head.product_id, name: records.details.name };
+  const checked = await checkAsMade(context, records.head.revision_id, records.markets, made, [product]);
   return [
     checkPurpose(records),
     checkWeights(records),

@@ -29,7 +29,7 @@ describe('the check of what is being typed', () => {
       // Only what lies on the shelf is no part of a draft.
       expect(must(checkDraft(await factsOf(formulaId), details, MARKETS))).toEqual({
         ...server,
-        shelf: null,
+        shelf: [],
       });
     }
   });

@@ -1,4 +1,10 @@
-import { type Checked, judgeSale, type SaleAnswer } from '../../check/index.ts';
+import {
+  type AskedProduct,
+  type Checked,
+  judgeSale,
+  type SaleAnswer,
+  type ToldReason,
+} from '../../check/index.ts';
 import type { Market, Saying } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import { type Exact, exact, largest, smallest } from '../../core/quantity/index.ts';
@@ -20,8 +26,9 @@ export async function checkForSale(
   context: Context,
   revisionId: string,
   markets: readonly Market[],
+  products: readonly AskedProduct[] = [],
 ): Promise<Result<SaleCheck>> {
-  const checked = await runCheck(context, revisionId, markets);
+  const checked = await runCheck(context, revisionId, markets, { products });
   return checked.ok ? done(judgeForSale(checked.value)) : checked;
 }
 
@@ -30,11 +37,15 @@ export function judgeForSale(checked: Checked): SaleCheck {
   const { answer, reasons } = judgeSale(checked);
   return {
     answer,
-    hindrances: reasons.filter((reason) => reason.blocks !== 'no').map((reason) => reason.says),
+    hindrances: reasons.filter(isHindrance).map((reason) => reason.says),
     headroom: findHeadroom(checked),
     footroom: findFootroom(checked),
   };
 }
+
+/** What the report leaves out of several products is only to be seen of a formula; of what is filled it stops that one. */
+const isHindrance = ({ blocks, says }: ToldReason): boolean =>
+  blocks !== 'no' || says.code === 'sale-report-leaves-product';
 
 /** With the rest as it is: then its share falls by less than its amount, and is never below what the report asks for. */
 function findFootroom({ groups }: Checked): Map<string, Exact> {

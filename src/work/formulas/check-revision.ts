@@ -16,9 +16,13 @@ export const checkRevision: UseCase<'checkRevision'> = async (context, { params:
   const sold = await readSoldIn(db, revision.formula_id);
   const markets = readMarkets(query.markets, sold);
   if (!markets.ok) return markets;
-  const checked = await runCheck(context, id, markets.value);
+  const checked = await runCheck(context, id, markets.value, { products: sold.products });
   if (!checked.ok) return checked;
-  const shelf = await checkShelf(context, id, markets.value, listStanding(checked.value));
+  const shelf = await checkShelf(context, {
+    revisionId: id,
+    markets: markets.value,
+    decisions: listStanding(checked.value),
+  });
   const lotQuestions = await askOfLots(context, id, markets.value);
   return done({ ...viewCheck(checked.value, sold), shelf, lotQuestions });
 };

@@ -1,9 +1,8 @@
-import { type CertifiedLot, judgeSale, type SignedDecision } from '../../check/index.ts';
-import { type Market, type Saying, saying } from '../../contract/index.ts';
-import { expandFormula } from '../../core/formula/index.ts';
-import { listLotsAtHand, type Reader } from '../../storage/index.ts';
+import { type CertifiedLot, judgeSale, type RevisionCheck, type SignedDecision } from '../../check/index.ts';
+import { type Market, saying } from '../../contract/index.ts';
+import { expandFormula, type FormulaLookup } from '../../core/formula/index.ts';
+import { type LotAtHand, listLotsAtHand } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
-import { eitherOf } from '../certificates/either-of.ts';
 import { readCounting } from '../certificates/read-counting.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
@@ -11,60 +10,82 @@ import { isUsable } from '../lot-use.ts';
 import { readFormulaLookup } from './formula-lookup.ts';
 import { runCheck } from './run-check.ts';
 
-/**
- * The formula with the lots on the shelf: of each material of which every usable lot has a certificate, whichever of
- * them is taken (least of the leasts, most of the mosts). null: there is no such material.
- */
-export async function checkShelf(
-  context: Context,
-  revisionId: string,
-  markets: readonly Market[],
-  decisions: readonly SignedDecision[],
-): Promise<Saying | null> {
-  const { db } = context.storage;
-  const all = await readCounting(db);
-  if (all.size === 0) return null;
-  const lookup = await readFormulaLookup(db, { revisionId });
-  const expanded = expandFormula(revisionId, lookup);
-  if (!expanded.ok) return null;
-  const ids = expanded.value.materials.map(({ materialId }) => materialId);
-  const certified = await readShelf(db, ids, all, await workshopToday(context));
-  if (certified.size === 0) return null;
-  const checked = await runCheck(context, revisionId, markets, { ...lookup, certified }, decisions);
-  if (!checked.ok) return null;
-  const { answer, reasons } = judgeSale(checked.value);
-  const standing = reasons.filter(({ blocks }) => blocks !== 'no');
-  const materials = [...certified.keys()]
-    .map((id) => checked.value.opened.materials.get(id)?.name ?? '')
-    .join(', ');
-  if (answer === 'yes') return saying('shelf-yes', { materials });
-  return answer === 'decide'
-    ? saying('shelf-decide', { materials, n: standing.length })
-    : saying('shelf-no', {
-        materials,
-        which: standing
-          .filter(({ blocks }) => blocks === 'yes')
-          .map(({ says }) => say(says))
-          .join(' '),
-      });
+const CODES = { yes: 'shelf-yes', no: 'shelf-no', decide: 'shelf-decide' } as const;
+
+type ShelfAnswer = RevisionCheck['shelf'][number];
+
+/** Material id: the lot of it that is taken; without a certificate it counts as its material. */
+type Pick = ReadonlyMap<string, CertifiedLot>;
+
+interface Asked {
+  readonly revisionId: string;
+  readonly markets: readonly Market[];
+  readonly decisions: readonly SignedDecision[];
 }
 
-async function readShelf(
-  db: Reader,
-  materialIds: readonly string[],
-  all: ReadonlyMap<string, CertifiedLot>,
-  day: string,
-): Promise<Map<string, CertifiedLot>> {
-  const asked = materialIds.filter((id) => [...all.values()].some((lot) => lot.materialId === id));
-  const lots = (await listLotsAtHand(db, { itemIds: asked })).filter(
-    (lot) => lot.on_hand > 0 && isUsable(lot, day, 'sale'),
-  );
-  const shelf = new Map<string, CertifiedLot>();
-  for (const id of asked) {
-    const own = lots.filter((lot) => lot.item_id === id);
-    const papers = own.flatMap((lot) => all.get(lot.id) ?? []);
-    const [first] = papers;
-    if (first && papers.length === own.length) shelf.set(id, papers.slice(1).reduce(eitherOf, first));
+/**
+ * The formula with the lots on the shelf that have a certificate: first with those that are next to be used, then with
+ * each other one in its material's place. Empty: none has one.
+ */
+export async function checkShelf(context: Context, asked: Asked): Promise<ShelfAnswer[]> {
+  const { db } = context.storage;
+  const certified = await readCounting(db);
+  const lookup = await readFormulaLookup(db, asked);
+  const expanded = certified.size === 0 ? undefined : expandFormula(asked.revisionId, lookup);
+  if (!expanded?.ok) return [];
+  const itemIds = expanded.value.materials.map(({ materialId }) => materialId);
+  const today = await workshopToday(context);
+  const usable = (await listLotsAtHand(db, { itemIds }))
+    .filter((lot) => lot.on_hand > 0 && isUsable(lot, today, 'sale'))
+    .sort(compareDays);
+  const answers: ShelfAnswer[] = [];
+  for (const pick of listPicks(usable, certified)) {
+    const answer = await answerPick(context, asked, lookup, pick);
+    if (answer) answers.push(answer);
   }
-  return shelf;
+  return answers;
+}
+
+/** First expired, first out; what nobody knows to end comes last. */
+const compareDays = (one: LotAtHand, other: LotAtHand): number =>
+  (one.best_before ?? '9999').localeCompare(other.best_before ?? '9999') ||
+  one.since.localeCompare(other.since);
+
+function listPicks(usable: readonly LotAtHand[], certified: ReadonlyMap<string, CertifiedLot>): Pick[] {
+  const firstOf = new Map([...usable].reverse().map((lot) => [lot.item_id, lot.id]));
+  const papers = usable.flatMap((lot) => certified.get(lot.id) ?? []);
+  const next = new Map(
+    papers.filter((lot) => firstOf.get(lot.materialId) === lot.lotId).map((lot) => [lot.materialId, lot]),
+  );
+  const others = papers.filter((lot) => next.get(lot.materialId) !== lot);
+  return [
+    ...(next.size > 0 ? [next] : []),
+    ...others.map((lot) => new Map([...next, [lot.materialId, lot] as const])),
+  ];
+}
+
+async function answerPick(
+  context: Context,
+  { revisionId, markets, decisions }: Asked,
+  lookup: FormulaLookup,
+  pick: Pick,
+): Promise<ShelfAnswer | undefined> {
+  const checked = await runCheck(context, revisionId, markets, {
+    weighed: { ...lookup, certified: pick },
+    decisions,
+  });
+  if (!checked.ok) return undefined;
+  const { answer, reasons } = judgeSale(checked.value);
+  const names = checked.value.opened.materials;
+  return {
+    answer,
+    says: saying(CODES[answer], {
+      n: pick.size,
+      lots: [...pick].map(([id, lot]) => `${lot.lotNumber} (${names.get(id)?.name ?? ''})`).join(', '),
+      which: reasons
+        .filter(({ blocks }) => blocks === (answer === 'no' ? 'yes' : 'until-decided'))
+        .map(({ says }) => say(says))
+        .join(' '),
+    }),
+  };
 }

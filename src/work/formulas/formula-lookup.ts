@@ -18,16 +18,16 @@ export interface DraftRecipe extends FormulaRecipe {
 }
 
 /**
- * Everything that opening a formula may need: of each formula the revision in force, and the revision asked for. What is
+ * Everything that opening a formula may need: of each formula the revision in force, and the revision asked for, if one is. What is
  * a trial itself is tried out with the newest revision of each base, be that a trial too. A workshop has dozens of formulas, so all are read at once.
  */
 export async function readFormulaLookup(
   db: Reader,
-  asked: { readonly revisionId: string } | { readonly draft: DraftRecipe },
+  asked: { readonly revisionId?: string; readonly draft?: DraftRecipe } = {},
 ): Promise<FormulaLookup> {
   const names = new Map((await listFormulas(db)).map((row) => [row.id, row.name]));
-  const own = 'revisionId' in asked ? await findRevision(db, asked.revisionId) : undefined;
-  const draft = 'draft' in asked ? asked.draft : undefined;
+  const { revisionId, draft } = asked;
+  const own = revisionId === undefined ? undefined : await findRevision(db, revisionId);
   const isTrial = (draft?.standing ?? (own && standingOf(own))) === 'trial';
   const latest = isTrial ? await listLatestRevisions(db) : await listRevisionsInForce(db);
   const heads = own ? [...latest, own] : latest;

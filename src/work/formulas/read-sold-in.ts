@@ -25,7 +25,7 @@ export async function openSoldIn(db: Reader): Promise<(formulaId: string) => Sol
     const products = sold.filter(({ row }) => users.includes(row.formula_id));
     const markets = new Set(products.flatMap(({ details }) => details.markets));
     return {
-      products: products.map(({ details }) => details.name),
+      products: products.map(({ row, details }) => ({ id: row.id, name: details.name })),
       markets: ALL_MARKETS.filter((market) => markets.has(market)),
       scentOnLabel: [...new Set(products.map(({ details }) => details.scentOnLabel))],
     };

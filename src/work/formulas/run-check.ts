@@ -1,4 +1,5 @@
 import {
+  type AskedProduct,
   type Checked,
   type FormulaQuestion,
   isOfLot,
@@ -14,18 +15,26 @@ import { workshopToday } from '../local-date.ts';
 import { type LotLookup, openRevision } from './open-revision.ts';
 import { readAllReports } from './report-view.ts';
 
+export interface CheckOptions {
+  /** What really went into a batch, instead of the formula. */
+  readonly weighed?: LotLookup;
+  /** Those that count, where not all do. */
+  readonly decisions?: readonly SignedDecision[];
+  /** Products that it is judged for, where they are known. */
+  readonly products?: readonly AskedProduct[];
+}
+
 /**
  * A revision against law, IFRA and the assessor's report, for these markets, as if its first unit were supplied today.
- * `weighed`: what really went into a batch, instead of the formula; `decisions`: those that count, where not all do.
  */
 export async function runCheck(
   context: Context,
   revisionId: string,
   markets: readonly Market[],
-  weighed?: LotLookup,
-  decisions?: readonly SignedDecision[],
+  options: CheckOptions = {},
 ): Promise<Result<Checked>> {
-  const question = await readQuestion(context, revisionId, markets, { weighed, decisions });
+  const { weighed } = options;
+  const question = await readQuestion(context, revisionId, markets, options);
   if (!question.ok) return question;
   if (weighed === undefined) return done(judgeFormula(question.value));
   const counting = await decisionsWithLots(context, revisionId, question.value, weighed);
@@ -50,10 +59,7 @@ export async function readQuestion(
   context: Context,
   revisionId: string,
   markets: readonly Market[],
-  {
-    weighed,
-    decisions,
-  }: { weighed?: LotLookup | undefined; decisions?: readonly SignedDecision[] | undefined } = {},
+  { weighed, decisions, products = [] }: CheckOptions = {},
 ): Promise<Result<FormulaQuestion>> {
   const { db } = context.storage;
   const opened = await openRevision(db, revisionId, weighed);
@@ -64,5 +70,6 @@ export async function readQuestion(
     today: await workshopToday(context),
     reports: await readAllReports(db),
     decisions: decisions ?? (await listDecisions(db, revisionId)),
+    products,
   });
 }

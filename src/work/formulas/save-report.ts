@@ -11,6 +11,8 @@ import {
   updateReport,
   type Writer,
 } from '../../storage/index.ts';
+import { inside } from '../inside.ts';
+import { workshopToday } from '../local-date.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import type { ReportDetails } from './report-view.ts';
@@ -22,7 +24,8 @@ export const saveReport: UseCase<'saveReport'> = (context, { body }) =>
     async (tx, tell) => {
       const current = body.id === undefined ? undefined : await findReport(tx, body.id);
       if (body.id !== undefined && !current) giveUp(thingNotFound('id', body.id));
-      const problems = [...judgeReportDetails(body.details), ...(await judgeNamed(tx, body.details))];
+      const today = await workshopToday(inside(context, tx));
+      const problems = [...judgeReportDetails(body.details, today), ...(await judgeNamed(tx, body.details))];
       if (problems.length > 0) giveUp(...problems);
       const id = current?.id ?? context.machine.newId();
       await tell({
@@ -66,11 +69,14 @@ async function write(
     giveUp(changedMeanwhile(`report ${current.reference}`, version, current.version, current.reference));
 }
 
-function judgeReportDetails(details: ReportDetails): Problem[] {
+function judgeReportDetails(details: ReportDetails, today: string): Problem[] {
   const { baseFormulaId, formulaIds, productIds, signedOn, reviewBy, ranges } = details;
   return [
     ...(baseFormulaId === null && formulaIds.length === 0
       ? [problem('report-covers-nothing', 'details.formulaIds', { found: 0, allowed: 1 })]
+      : []),
+    ...(signedOn > today
+      ? [problem('report-signed-ahead', 'details.signedOn', { found: signedOn, allowed: today })]
       : []),
     ...(reviewBy <= signedOn
       ? [problem('review-before-signing', 'details.reviewBy', { found: reviewBy, allowed: signedOn })]

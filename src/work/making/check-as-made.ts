@@ -1,4 +1,4 @@
-import { type Checked, listStanding } from '../../check/index.ts';
+import { type AskedProduct, type Checked, listStanding } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import type { Result } from '../../core/problem.ts';
 import type { Context } from '../context.ts';
@@ -13,9 +13,14 @@ export async function checkAsMade(
   revisionId: string,
   markets: readonly Market[],
   made: LotLookup | undefined,
+  products: readonly AskedProduct[] = [],
 ): Promise<Result<Checked>> {
-  const written = await runCheck(context, revisionId, markets);
+  const written = await runCheck(context, revisionId, markets, { products });
   const hasPaper = made?.certified !== undefined && made.certified.size > 0;
   if (!written.ok || !hasPaper) return written;
-  return runCheck(context, revisionId, markets, made, listStanding(written.value));
+  return runCheck(context, revisionId, markets, {
+    weighed: made,
+    decisions: listStanding(written.value),
+    products,
+  });
 }

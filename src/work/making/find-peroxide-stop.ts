@@ -23,7 +23,7 @@ export async function findPeroxideStop(
   const lookup = await readWeighedLookup(context.storage.db, batch.id, proposed);
   if (![...lookup.certified.values()].some(({ details }) => details.peroxide !== null)) return undefined;
   const markets = JSON.parse(batch.markets) as Market[];
-  const checked = await runCheck(context, batch.revision_id, markets, lookup);
+  const checked = await runCheck(context, batch.revision_id, markets, { weighed: lookup });
   if (!checked.ok) return undefined;
   const behind = own ? [lot.number] : await numbersBehind(context, lot);
   const stop = listStops(checked.value).find(

@@ -36,7 +36,7 @@ export function openJudge(
   let formula = known && Promise.resolve(known);
   return async (proposed) => {
     const lookup = await readWeighedLookup(context.storage.db, batchId, proposed);
-    const weighed = await runCheck(context, revisionId, markets, lookup);
+    const weighed = await runCheck(context, revisionId, markets, { weighed: lookup });
     if (!weighed.ok) return saying('check-limits-not-known');
     const stops = listStops(weighed.value);
     if (stops.length > 0) return sayStops(stops);

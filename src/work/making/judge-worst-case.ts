@@ -51,7 +51,7 @@ export async function judgeWorstCase(context: Context, head: BatchHead): Promise
   const lookup = await readWeighedLookup(db, head.id);
   const recipe = lookup.revision(head.id);
   const markets = JSON.parse(head.markets) as Market[];
-  const checked = await runCheck(context, head.revision_id, markets, lookup);
+  const checked = await runCheck(context, head.revision_id, markets, { weighed: lookup });
   if (!checked.ok || !recipe) return null;
   const limits = listWorstLimits(checked.value, recipe.lines, lookup);
   const parts = weighed.map(({ part }) => part);

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { AskedProduct } from '../../check/index.ts';
 import type { Market, orders, Saying, workshop } from '../../contract/index.ts';
 import { itemKey } from '../../core/formula/index.ts';
 import { planBatch } from '../../core/making/index.ts';
@@ -75,12 +76,13 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   const size = sizeWish(wish.size, tins.value, limits);
   if (!size.ok) return size;
   const markets = marketsOf(wish, tins.value);
-  const asWritten = await checkForSale(context, wish.revisionId, markets);
+  const products = tins.value.map(({ productId: id, name }) => ({ id, name }));
+  const asWritten = await checkForSale(context, wish.revisionId, markets, products);
   if (!asWritten.ok) return asWritten;
   const plan = { lots, scales, day, size: size.value };
   const bare = layRows(recipe.value, { ...plan, sale: asWritten.value });
   if (!bare.ok) return bare;
-  const ofLots = await checkPlannedLots(context, wish.revisionId, markets, bare.value);
+  const ofLots = await checkPlannedLots(context, wish.revisionId, { markets, products }, bare.value);
   if (ofLots && !ofLots.ok) return ofLots;
   const sale = ofLots ?? asWritten;
   const rows = ofLots ? layRows(recipe.value, { ...plan, sale: sale.value }) : bare;
@@ -103,7 +105,7 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
 async function checkPlannedLots(
   context: Context,
   revisionId: string,
-  markets: readonly Market[],
+  { markets, products }: { readonly markets: readonly Market[]; readonly products: readonly AskedProduct[] },
   rows: readonly LaidRow[],
 ): Promise<Result<SaleCheck> | undefined> {
   const amounts = rows.flatMap(({ lot, targetUg }) => (lot ? [{ lot_id: lot.id, actual_ug: targetUg }] : []));
@@ -111,7 +113,7 @@ async function checkPlannedLots(
   if (amounts.length < rows.length) return undefined;
   const planned = await openMade(context.storage.db, { id: 'plan', revisionId, amounts });
   if (planned.certified.size === 0) return undefined;
-  const checked = await checkAsMade(context, revisionId, markets, planned);
+  const checked = await checkAsMade(context, revisionId, markets, planned, products);
   return checked.ok ? done(judgeForSale(checked.value)) : checked;
 }
 

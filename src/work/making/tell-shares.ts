@@ -38,7 +38,7 @@ async function readRanges(
   { batchId, revisionId, markets }: WeighedBatch,
 ): Promise<ReadonlyMap<string, ReportVerdict>> {
   const lookup = await readWeighedLookup(context.storage.db, batchId);
-  const checked = await runCheck(context, revisionId, markets, lookup);
+  const checked = await runCheck(context, revisionId, markets, { weighed: lookup });
   if (!checked.ok) return new Map();
   const rows = checked.value.groups.flatMap(({ answer }) => answer.report?.materials ?? []);
   const byStanding = [...rows].sort(

@@ -1,3 +1,4 @@
+import type { AskedProduct } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import type { Context } from '../context.ts';
 import { checkForSale } from '../formulas/index.ts';
@@ -23,11 +24,11 @@ export async function serveChecked(
 ): Promise<ServedOrder[]> {
   const served = serveOrders(book, orders);
   const known = new Map<string, Barred | null>();
-  const barOf = async ({ formula, markets }: Making): Promise<Barred | null> => {
-    const key = [formula.id, ...[...markets].sort()].join(' ');
+  const barOf = async ({ formula, markets, products }: Making): Promise<Barred | null> => {
+    const key = [formula.id, ...products.map(({ id }) => id), ...[...markets].sort()].join(' ');
     const bar = known.get(key);
     if (bar !== undefined) return bar;
-    const found = await findBar(context, formula, markets);
+    const found = await findBar(context, formula, markets, products);
     known.set(key, found);
     return found;
   };
@@ -46,18 +47,22 @@ export async function serveChecked(
 interface Making {
   readonly formula: BookFormula;
   readonly markets: readonly Market[];
+  /** Filled from it; none of a base, which is not filled. */
+  readonly products: readonly AskedProduct[];
 }
 
 /** Mixtures for the tins, each for the markets of its product; bases for the markets of all that is made of them. */
 function listMakings({ formulas }: OrderBook, { lines, nets }: ServedOrder): Making[] {
-  const ask = (id: string, markets: readonly Market[]) => {
+  const ask = (id: string, markets: readonly Market[], products: readonly AskedProduct[] = []) => {
     const formula = formulas.get(id);
-    return formula ? [{ formula, markets }] : [];
+    return formula ? [{ formula, markets, products }] : [];
   };
   return [
     ...lines
       .filter((line) => line.toMake > 0)
-      .flatMap(({ product }) => ask(product.formulaId, product.details.markets)),
+      .flatMap(({ product }) =>
+        ask(product.formulaId, product.details.markets, [{ id: product.id, name: product.details.name }]),
+      ),
     ...nets
       .filter(({ item, toMake }) => formulas.get(item.itemId)?.kind === 'base' && !toMake.isZero())
       .flatMap(({ item }) => ask(item.itemId, marketsOf(lines))),
@@ -74,9 +79,10 @@ async function findBar(
   context: Context,
   { id, name, revision }: BookFormula,
   markets: readonly Market[],
+  products: readonly AskedProduct[],
 ): Promise<Barred | null> {
   if (revision === null) return null;
-  const checked = await checkForSale(context, revision.id, markets);
+  const checked = await checkForSale(context, revision.id, markets, products);
   const reasons = checked.ok ? checked.value.hindrances : [saying('order-check-fails')];
   return reasons.length === 0 ? null : { formulaId: id, name, number: revision.number, reasons };
 }

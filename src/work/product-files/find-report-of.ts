@@ -1,4 +1,4 @@
-import type { OpenedRevision } from '../../check/index.ts';
+import { type OpenedRevision, usesOf } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import type { Reader } from '../../storage/index.ts';
 import { type KnownReport, readAllReports } from '../formulas/report-view.ts';
@@ -23,7 +23,7 @@ export async function findReportOf(
 ): Promise<ReportOfProduct | null> {
   const covering = (await readAllReports(db)).filter(
     ({ details: report }) =>
-      report.uses.includes(details.use) &&
+      usesOf(details).every(({ use }) => report.uses.includes(use)) &&
       (formula.kind === 'base'
         ? report.baseFormulaId === formula.id
         : report.formulaIds.includes(formula.id)),

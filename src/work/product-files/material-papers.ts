@@ -1,5 +1,5 @@
 import type { OpenedRevision } from '../../check/index.ts';
-import { findAttachment, listStandingCertificates, type StandingCertificate } from '../../storage/index.ts';
+import { type CertificateOfLot, findAttachment, listCertificates } from '../../storage/index.ts';
 import { printWords } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import type { MaterialDetails } from '../stock/material-view.ts';
@@ -13,7 +13,7 @@ export async function putMaterialPapers(
   { materials }: OpenedRevision,
   folder: Map<string, Uint8Array>,
 ): Promise<void> {
-  const certificates = [...(await listStandingCertificates(db)).values()];
+  const certificates = await listCertificates(db);
   for (const [id, details] of materials) {
     const own = certificates.filter((row) => row.item_id === id);
     const place = `${names.materials}/${plainName(details.name)}`;
@@ -28,7 +28,7 @@ export async function putMaterialPapers(
 
 const writeMaterial = (
   details: MaterialDetails,
-  certificates: readonly StandingCertificate[],
+  certificates: readonly CertificateOfLot[],
 ): readonly string[] => [
   details.name,
   `${words.inci}: ${details.inciEu || words.missing}`,

@@ -1,18 +1,18 @@
 import { expandFormula } from '../../core/formula/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
 import {
+  type CertificateOfLot,
   type EntryRow,
   type LotAtHand,
   lastWrittenAt,
+  listCertificates,
   listEntriesOf,
   listFormulas,
   listLotsAtHand,
   listMaterials,
   listProducts,
   listSold,
-  listStandingCertificates,
   type SoldTins,
-  type StandingCertificate,
 } from '../../storage/index.ts';
 import { type ComplaintView, viewComplaints } from '../complaints/index.ts';
 import type { Context } from '../context.ts';
@@ -47,7 +47,7 @@ export interface ReportChanges {
   readonly changedMaterials: readonly ChangedMaterial[];
   readonly lots: readonly LotAtHand[];
   /** The newest of each lot of its materials, where it was entered since. */
-  readonly certificates: readonly StandingCertificate[];
+  readonly certificates: readonly CertificateOfLot[];
   readonly complaints: readonly ComplaintView[];
   readonly products: readonly { readonly id: string; readonly name: string }[];
   readonly sold: readonly SoldTins[];
@@ -95,7 +95,7 @@ export async function readChanges(context: Context, id: string): Promise<Result<
       signedOn,
     ),
     lots: (await listLotsAtHand(db, { itemIds: [...materialsNow] })).filter((lot) => since(lot.since)),
-    certificates: [...(await listStandingCertificates(db)).values()].filter(
+    certificates: (await listCertificates(db)).filter(
       (row) => materialsNow.has(row.item_id) && since(localDate(row.happened_at, house.timeZone)),
     ),
     complaints: (await viewComplaints(context, productIds)).filter((row) => since(row.receivedOn)),

@@ -22,6 +22,7 @@ import { OpenQuestions } from './open-questions.tsx';
 import { ReportCard } from './report-card.tsx';
 import { ReportLink } from './report-link.tsx';
 import { RoomToMove } from './room-to-move.tsx';
+import { ShelfAnswers } from './shelf-answers.tsx';
 import { draftLines, type TriedLines, TryAmounts } from './try-amounts.tsx';
 import { useLiveCheck } from './use-live-check.ts';
 
@@ -66,6 +67,7 @@ function CheckOf({ formula, revision }: Props) {
             }
           >
             <CheckMarkets check={check} asked={markets} onChange={setMarkets} />
+            <ShelfAnswers shelf={check.shelf} />
             {live && !live.ok && <TriedProblems problems={live.problems} />}
             <CheckView
               check={check}

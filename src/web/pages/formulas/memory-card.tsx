@@ -8,16 +8,9 @@ import type { Check } from './check.ts';
 type Line = Check['memory']['firm'][number];
 
 /** What of the answer holds even if memory errs, what hangs on it and which paper would answer, what nobody knows. */
-export const MemoryCard = ({ check: { memory, shelf } }: { readonly check: Check }) => (
+export const MemoryCard = ({ check: { memory } }: { readonly check: Check }) => (
   <Card title={words.title}>
     <p>{words.says(memory.firm.length, memory.hangs.length, memory.unknown.length)}</p>
-    {shelf && (
-      <p>
-        <State kind={shelf.code === 'shelf-yes' ? 'ready' : 'watch'}>
-          <Sentence saying={shelf} />
-        </State>
-      </p>
-    )}
     <Group title={words.hangs} lines={memory.hangs} kind="watch" />
     <Group title={words.unknown} lines={memory.unknown} kind="watch" />
     <Group title={words.firm} lines={memory.firm} kind="ready" />

@@ -1,8 +1,9 @@
 import { makeId } from '../../api/make-id.ts';
-import type { WriteOf } from '../../api/shapes.ts';
+import type { AnswerOf, WriteOf } from '../../api/shapes.ts';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 
 type Body = WriteOf<'saveLotCertificate'>['body'];
+export type Certificate = AnswerOf<'listLotCertificates'>['certificates'][number];
 
 export interface ConstituentDraft {
   readonly key: string;
@@ -56,8 +57,32 @@ export const emptyCertificate = (): CertificateDraft => ({
   remark: '',
 });
 
+/** A paper as it stands, to be corrected. */
+export const draftOf = ({ reference, datedOn, details }: Certificate): CertificateDraft => ({
+  reference,
+  datedOn: datedOn ?? '',
+  constituents: details.constituents.map(({ name, cas, leastPercent, typicalPercent, mostPercent }) => ({
+    key: makeId(),
+    name,
+    cas: cas ?? '',
+    least: leastPercent,
+    measured: typicalPercent,
+    most: mostPercent,
+  })),
+  isComplete: details.isComplete,
+  peroxide: details.peroxide?.mmolPerLitre ?? '',
+  measuredOn: details.peroxide?.measuredOn ?? '',
+  statements: details.ifra.map(({ category, edition, mostPercent: most }) => ({
+    key: makeId(),
+    category,
+    edition,
+    most,
+  })),
+  remark: details.remark,
+});
+
 /** What the contract asks for: a row in which nothing is typed is none. */
-export function bodyOf(draft: CertificateDraft, file: Body['file']): Body {
+export function bodyOf(draft: CertificateDraft, file: Body['file'], insteadOf: string | null): Body {
   const constituents = draft.constituents
     .filter(({ name, cas, least, measured, most }) => `${name}${cas}${least}${measured}${most}`.trim() !== '')
     .map(({ name, cas, least, measured, most }) => ({
@@ -86,6 +111,7 @@ export function bodyOf(draft: CertificateDraft, file: Body['file']): Body {
         mostPercent: typedDecimal(most),
       })),
       remark: draft.remark,
+      insteadOf,
     },
     file: file ?? null,
   };

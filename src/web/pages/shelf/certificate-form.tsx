@@ -10,22 +10,31 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
-import { bodyOf, type CertificateDraft, emptyCertificate } from './certificate-draft.ts';
+import {
+  bodyOf,
+  type Certificate,
+  type CertificateDraft,
+  draftOf,
+  emptyCertificate,
+} from './certificate-draft.ts';
 import { ConstituentRows, StatementRows } from './certificate-rows.tsx';
 import type { Lot } from './shelf-item.ts';
 
 interface Props {
   readonly lot: Lot;
-  /** The file that lies with the certificate before, if there is one. */
-  readonly earlierFile: string | null;
+  /** The paper that is corrected; null: a further one. */
+  readonly corrected: Certificate | null;
   readonly onClose: () => void;
 }
 
 /** What a supplier's paper says of one lot, copied from it. */
-export function CertificateForm({ lot, earlierFile, onClose }: Props) {
-  const [draft, setDraft] = useState<CertificateDraft>(emptyCertificate);
+export function CertificateForm({ lot, corrected, onClose }: Props) {
+  const [draft, setDraft] = useState<CertificateDraft>(() =>
+    corrected ? draftOf(corrected) : emptyCertificate(),
+  );
   const [file, setFile] = useState<File | null>(null);
-  const [keeps, setKeeps] = useState(false);
+  const earlierFile = corrected?.file?.name ?? null;
+  const [keeps, setKeeps] = useState(earlierFile !== null);
   const [isTouched, setTouched] = useState(false);
   const save = useWrite('saveLotCertificate');
   const set =
@@ -36,13 +45,14 @@ export function CertificateForm({ lot, earlierFile, onClose }: Props) {
     };
   async function submit() {
     const paper = file && { name: file.name, base64: await readBase64(file) };
-    const body = { ...bodyOf(draft, paper), keepsFile: keeps && file === null };
+    const body = { ...bodyOf(draft, paper, corrected?.id ?? null), keepsFile: keeps && file === null };
     if (await save.write({ params: { id: lot.id }, body })) onClose();
   }
+  const title = corrected ? words.correctTitle(corrected.reference) : words.dialogTitle(lot.number);
   return (
-    <Dialog title={words.dialogTitle(lot.number)} isOpen onClose={onClose} isHeld={isTouched}>
-      <Form label={words.dialogTitle(lot.number)} problems={save.problems} onSubmit={() => void submit()}>
-        <p className="soft">{words.dialogSays}</p>
+    <Dialog title={title} isOpen isWide onClose={onClose} isHeld={isTouched}>
+      <Form label={title} problems={save.problems} onSubmit={() => void submit()}>
+        <p className="soft">{corrected ? words.correctSays : words.dialogSays}</p>
         <SideBySide>
           <Field
             label={words.reference}

@@ -105,7 +105,7 @@ function StatementRow({ row, index, onChange, onRemove }: RowProps<StatementDraf
   const where = (field: string) => `details.ifra[${index}].${field}`;
   const typed = (field: keyof StatementDraft) => (value: string) => onChange({ ...row, [field]: value });
   return (
-    <fieldset className={styles.paperRow} aria-label={words.ifraLine(index + 1)}>
+    <fieldset className={`${styles.paperRow} ${styles.statementRow}`} aria-label={words.ifraLine(index + 1)}>
       <Select
         label={words.ifraCategory}
         where={where('category')}
