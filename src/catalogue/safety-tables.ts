@@ -1,4 +1,4 @@
-import { buildSafetyTables, type SafetyTables } from '../core/safety/index.ts';
+import { buildSafetyTables, type KnownMaterialRow, type SafetyTables } from '../core/safety/index.ts';
 import {
   allergenCasTraps,
   essentialOils,
@@ -14,14 +14,29 @@ let built: SafetyTables | undefined;
 /** The published tables bound for judging; their index is built once, on first use. */
 export function boundSafetyTables(): SafetyTables {
   if (built !== undefined) return built;
-  // A name that an oil's row carries too is described more fully there: plant part, process, allergen entry.
-  const describedAsOil = new Set(essentialOils.map(({ inciNameId }) => inciNameId));
   built = buildSafetyTables({
     allergens: fragranceAllergens,
     restrictions: restrictedSubstances,
     ifra: ifraLimits,
     sharedCas: [...allergenCasTraps, ...inciCasTraps],
-    materials: [...essentialOils, ...inciNames.filter(({ id }) => !describedAsOil.has(id))],
+    materials: listKnownMaterials(),
+    substances: essentialOils.flatMap(({ constituents }) =>
+      constituents.flatMap(({ name, cas }) => (cas === undefined ? [] : [{ name, cas: [cas] }])),
+    ),
   });
   return built;
+}
+
+/** What an oil's row and a label name both print is described more fully by the oil: plant part, process, allergen entry. */
+function listKnownMaterials(): KnownMaterialRow[] {
+  const inciById = new Map(inciNames.map((row) => [row.id, row]));
+  const namesOf = ({ name, inciUs = '' }: (typeof inciNames)[number]): string[] =>
+    [name, inciUs].filter(Boolean);
+  const oils = essentialOils.map((oil): KnownMaterialRow => {
+    const inci = inciById.get(oil.inciNameId ?? '');
+    return inci === undefined ? oil : { ...oil, aliases: [...oil.aliases, ...namesOf(inci)] };
+  });
+  const asOil = new Set(essentialOils.map(({ inciNameId }) => inciNameId));
+  const others = inciNames.filter(({ id }) => !asOil.has(id));
+  return [...oils, ...others.map((inci) => ({ ...inci, aliases: namesOf(inci) }))];
 }

@@ -1,3 +1,4 @@
+import { buildNameDictionary } from './name-dictionary.ts';
 import { normaliseName } from './read-name.ts';
 import { indexRows, type Recognised } from './row-index.ts';
 import type {
@@ -37,6 +38,7 @@ const namesOf = (material: KnownMaterialRow): string[] =>
   [material.name, material.inciEu, ...(material.aliases ?? [])].map(normaliseName);
 
 export function buildSafetyTables(published: PublishedSafetyTables): SafetyTables {
+  const sharedCas = groupBy(published.sharedCas, (row) => [row.cas]);
   return {
     allergens: indexRows(
       published.allergens.map((row) => ({ row, ...row.match, names: namesOfEntry(row) })),
@@ -45,7 +47,8 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
     restrictions: indexRows(published.restrictions.map(namedRow)),
     ifra: indexRows(published.ifra.map(namedRow)),
     lawMarkets: new Set(published.restrictions.flatMap((row) => row.rules.flatMap(({ markets }) => markets))),
-    sharedCas: groupBy(published.sharedCas, (row) => [row.cas]),
+    sharedCas,
+    dictionary: buildNameDictionary(published, (cas) => sharedCas.has(cas)),
     materialsByName: groupBy(published.materials, namesOf),
     materialsByCas: groupBy(published.materials, ({ cas }) => cas),
     remembered: { matches: new Map(), plans: new Map() },

@@ -5,7 +5,13 @@ import { addPercents, type PercentSum, readPercent, toPercent } from './percent-
 import { normaliseName } from './read-name.ts';
 import type { AllergenRow, IfraRow, RestrictionRow } from './safety-table-rows.ts';
 import type { SafetyTables, SubstanceMatches } from './safety-tables.ts';
-import { type Contribution, numbersOfSubstance, type Provenance, type Substance } from './substance.ts';
+import {
+  type Contribution,
+  numbersOfSubstance,
+  type Provenance,
+  type Substance,
+  substanceKey,
+} from './substance.ts';
 import type { Told } from './told.ts';
 
 /** A contribution whose percentage has been read, and whose rows have been found, once for all markets. */
@@ -113,22 +119,45 @@ function push<Key>(map: Map<Key, Member[]>, key: Key, member: Member): void {
   else list.push(member);
 }
 
+type Doubtful<Row> = Match<Row> & { readonly kind: 'unknown' };
+
+function tellDoubtful<Row>({
+  match,
+  members,
+}: {
+  readonly match: Doubtful<Row>;
+  readonly members: readonly Member[];
+}): Doubt<Row>[] {
+  const [member] = members;
+  if (member === undefined) return [];
+  const { doubt, mayBe, tellApartBy } = match;
+  const { told } = groupMembers(member.of.name, member.of.name, members);
+  const { numbers } = member.told;
+  const whole = numbers === undefined || members.length === 1 ? told : { ...told, numbers };
+  return [{ member, told: whole, doubt, mayBe, tellApartBy }];
+}
+
 /** The members of one table, by row. */
 class Sorting<Row> {
   readonly #byRow = new Map<Row, Member[]>();
-  readonly #doubts: Doubt<Row>[] = [];
+  /** By substance: one that comes in two parts is in doubt once, with all of it. */
+  readonly #doubts = new Map<string, { readonly match: Doubtful<Row>; readonly members: Member[] }>();
 
   sort(member: Member, match: Match<Row>): void {
     for (const row of match.rows) push(this.#byRow, row, member);
-    if (match.kind === 'unknown') {
-      const { doubt, mayBe, tellApartBy } = match;
-      this.#doubts.push({ member, told: member.told, doubt, mayBe, tellApartBy });
-    }
+    if (match.kind === 'unknown') this.#doubt(member, match);
+  }
+
+  #doubt(member: Member, match: Doubtful<Row>): void {
+    const key = substanceKey(member.of);
+    const known = this.#doubts.get(key);
+    if (known === undefined) this.#doubts.set(key, { match, members: [member] });
+    else known.members.push(member);
   }
 
   matched(nameOfRow: (row: Row) => string): Matched<Row> {
     const groups = [...this.#byRow].map(([row, members]) => groupMembers(row, nameOfRow(row), members));
-    return { groups, doubts: this.#doubts };
+    return { groups, doubts: [...this.#doubts.values()].flatMap(tellDoubtful) };
   }
 }
 

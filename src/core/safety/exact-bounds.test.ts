@@ -63,9 +63,7 @@ describe('parts that have no end as decimals', () => {
   // Annex III: named over 0.001 % in what is left on; exactly so much is not over.
   it('come to a threshold exactly, and are not named; one microgram more is', () => {
     const citral = (last: bigint) =>
-      checkOf({ Geranial: 500n, Neral: 500n, Citral: last }).naming.named.map(
-        ({ labelName }) => labelName,
-      );
+      checkOf({ Geranial: 500n, Neral: 500n, Citral: last }).naming.named.map(({ labelName }) => labelName);
     expect(citral(2_000n)).not.toContain('Citral');
     expect(citral(2_001n)).toContain('Citral');
   });

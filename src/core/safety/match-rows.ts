@@ -1,4 +1,5 @@
 import { doubted, foundRows, joinMatches, type Match } from './match.ts';
+import { matchDictionary } from './match-dictionary.ts';
 import { matchKnownMaterials } from './match-known-materials.ts';
 import { matchSharedCas } from './match-shared-cas.ts';
 import { normaliseName, readNameHints } from './read-name.ts';
@@ -28,7 +29,11 @@ function findByName<Row>(
   const byName = rowsAllowing(printed, substance);
   if (byName.length > 0) return foundRows(byName);
   const named = tables.materialsByName.get(name);
-  if (named === undefined) return undefined;
+  if (named === undefined) {
+    const entries = printed.length > 0 ? undefined : tables.dictionary.get(name);
+    const kind = { ...hints, ...withoutUndefined(substance) };
+    return entries && matchDictionary(index, tables, entries, { kind, cas: numbersOfSubstance(substance) });
+  }
   const given = { ...hints, ...withoutUndefined(substance), cas: substance.cas };
   return matchKnownMaterials(index, named, given, (cas) => tables.sharedCas.has(cas), 'ambiguous-name');
 }
@@ -51,7 +56,7 @@ function findByNumber<Row extends { readonly id: string }>(
 
 /**
  * The rows of a table that a substance belongs to: by name first, then by the names that known materials go by, then
- * by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS
+ * by what other tables print beside the name, then by CAS, the table's or a known material's. Plant part and process exclude rows that they contradict; a shared CAS
  * number never decides alone. What its other names and numbers tell is taken together with it, and what they leave in
  * doubt stays in doubt, unless a name settles it (see isSettledBy).
  */

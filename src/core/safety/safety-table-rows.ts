@@ -123,4 +123,6 @@ export interface PublishedSafetyTables {
   readonly ifra: readonly IfraRow[];
   readonly sharedCas: readonly SharedCasRow[];
   readonly materials: readonly KnownMaterialRow[];
+  /** Names that tables print with a number and without a rule, such as constituents of oils. */
+  readonly substances: readonly { readonly name: string; readonly cas: readonly string[] }[];
 }

@@ -1,4 +1,5 @@
 import type { Match } from './match.ts';
+import type { NameDictionary } from './name-dictionary.ts';
 import type { RowIndex } from './row-index.ts';
 import type {
   AllergenRow,
@@ -46,6 +47,7 @@ export interface SafetyTables {
   readonly restrictions: RowIndex<RestrictionRow>;
   readonly ifra: RowIndex<IfraRow>;
   readonly sharedCas: ReadonlyMap<string, readonly SharedCasRow[]>;
+  readonly dictionary: NameDictionary;
   /** Markets that at least one rule of law speaks of. */
   readonly lawMarkets: ReadonlySet<string>;
   readonly materialsByName: ReadonlyMap<string, readonly KnownMaterialRow[]>;
