@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, openPage } from '../workshop/open-browser.ts';
 import { stampBy } from '../workshop/stamp.ts';
@@ -139,16 +139,60 @@ describe('the bench on a phone', () => {
     await context.close();
   });
 
-  async function onHand(): Promise<string> {
+  it('keeps the weight that was asked about when the answer is clicked twice, and types nothing behind it', async () => {
+    const { page, context } = await open();
+    const first = await firstAddition();
+    const keys = await boxesOf(page.getByRole('group', { name: 'Number keys' }).getByRole('button'));
+    await scale(page).fill('1.6');
+    await page.getByRole('button', { name: /^Done:/ }).tap();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('textbox', { name: 'What' }).fill('Too little');
+    await dialog.getByRole('textbox', { name: 'Why' }).tap();
+    await dialog.getByRole('textbox', { name: 'Why' }).fill('The tub was empty');
+    const [save] = await boxesOf(dialog.getByRole('button', { name: 'Save' }));
+    const place = keys.flatMap((key) => (save && placeInBoth(save, key)) ?? [])[0];
+    if (!place) throw new Error('no key lies behind Save: the test has to click another button');
+    // The answer takes as long as a busy network does.
+    await page.route('**/additions', async (route) => {
+      await new Promise((soon) => setTimeout(soon, 300));
+      await route.continue();
+    });
+    await page.mouse.dblclick(place.x, place.y, { delay: 40 });
+    await dialog.waitFor({ state: 'detached' });
+    await expect.poll(async () => (await firstAddition()).done?.actualGrams, { timeout: 10_000 }).toBe('1.6');
+    expect(first.done).toBeNull();
+    await expect.poll(() => scale(page).inputValue(), { timeout: 10_000 }).toBe('');
+    await context.close();
+  });
+
+  async function firstAddition() {
     const batch = await server.call('getBatch', { params: { id: path.split('/').at(-1) ?? '' } });
     const [first] = batch.screens;
-    const id = (first?.kind === 'addition' && first.lotId) || '';
+    if (first?.kind !== 'addition') throw new Error('the batch does not begin with a weighing');
+    return first;
+  }
+  async function onHand(): Promise<string> {
+    const id = (await firstAddition()).lotId ?? '';
     return (await server.call('getLot', { params: { id } })).lot.onHand;
   }
   const moreThanTheLotHas = async () => String(Math.ceil(Number(await onHand())) + 1);
 });
 
 const scale = (page: Page) => page.getByRole('textbox', { name: 'Grams on the scale' });
+
+type Box = NonNullable<Awaited<ReturnType<Locator['boundingBox']>>>;
+
+const boxesOf = async (all: Locator): Promise<Box[]> =>
+  (await Promise.all((await all.all()).map((each) => each.boundingBox()))).flatMap((box) => box ?? []);
+
+/** A point that lies well within both, or nothing. */
+function placeInBoth(one: Box, other: Box): { x: number; y: number } | undefined {
+  const left = Math.max(one.x, other.x);
+  const right = Math.min(one.x + one.width, other.x + other.width);
+  const top = Math.max(one.y, other.y);
+  const foot = Math.min(one.y + one.height, other.y + other.height);
+  return right - left > 4 && foot - top > 4 ? { x: (left + right) / 2, y: (top + foot) / 2 } : undefined;
+}
 
 /** Whichever mixture of the example can be started as a trial now. */
 async function startAny(server: RunningServer, person: string): Promise<string> {

@@ -4,6 +4,7 @@ import { partWords } from '../../words/index.ts';
 import { focusHeading } from '../shell/focus-heading.ts';
 import { Button } from './button.tsx';
 import styles from './dialog.module.css';
+import { useShield } from './use-shield.ts';
 
 interface Props {
   readonly title: string;
@@ -39,6 +40,7 @@ export function Dialog({
   isHeld = false,
 }: Props) {
   useEffect(() => (isOpen ? catchLostFocus : undefined), [isOpen]);
+  useShield(isOpen ? title : null);
   return (
     <ModalOverlay
       className={styles.veil ?? ''}

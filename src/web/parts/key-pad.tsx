@@ -9,20 +9,22 @@ interface Props {
   readonly onChange: (value: string) => void;
   /** Pieces have no point. */
   readonly isWhole?: boolean;
+  /** What was typed is on its way: it stays as it was sent until the answer is there. */
+  readonly isBusy?: boolean;
 }
 
 const KEYS: readonly Key[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', 'rub-out'];
 const labels: Partial<Record<Key, string>> = { '.': partWords.point, 'rub-out': partWords.rubOut };
 
 /** Big keys for a greasy knuckle; a keyboard or a scale that types works in the field all the same. */
-export const KeyPad = ({ value, onChange, isWhole = false }: Props) => (
+export const KeyPad = ({ value, onChange, isWhole = false, isBusy = false }: Props) => (
   <fieldset aria-label={partWords.keys} className={styles.keys}>
     {KEYS.map((key) => (
       <Button
         key={key}
         className={styles.key}
         isDisabled={isWhole && key === '.'}
-        onPress={() => onChange(pressKey(value, key))}
+        onPress={() => !isBusy && onChange(pressKey(value, key))}
         {...(labels[key] === undefined ? {} : { 'aria-label': labels[key] })}
       >
         {key === 'rub-out' ? <Delete size={32} aria-hidden /> : key}

@@ -30,6 +30,13 @@ describe('too much weighed in, as against limits and report', () => {
     expect((await viewOf(batch.id)).screens.every((screen) => screen.done === null)).toBe(true);
   });
 
+  it('is told before it is asked what happened, so that it is explained once', async () => {
+    const batch = await startMixture();
+    expect(codesOf(await weigh(batch, SCENT, '7'))).toEqual(['weighed-over-limits']);
+    expect(codesOf(await weigh(batch, SCENT, '1.2'))).toEqual(['weight-outside-band']);
+    expect(codesOf(await weigh(batch, SCENT, '7', { deviation, isOverKnown: true }))).toEqual([]);
+  });
+
   it('says whose limit it is, how much would be allowed, and how much of the rest would bring it within', async () => {
     const batch = await startMixture();
     const refused = await weigh(batch, SCENT, '7', { deviation });

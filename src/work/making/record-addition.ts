@@ -54,12 +54,12 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       const day = await dayOf(inside(context, tx), body);
       const lot = await lotFor(tx, line, body.lotId, { day, purpose: batch.purpose });
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
-      const isAsPlanned = refuseUnexplained(line, lot, actual, body);
-      await refuseLate(tx, line, lot, body);
       if (batch.purpose === 'sale') {
-        await refusePeroxide(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
-        await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body, isAsPlanned });
+        await refusePeroxide(inside(context, tx), batch, { line, lot, actual, body });
+        await refuseUnknownlyOver(inside(context, tx), batch, { line, lot, actual, body });
       }
+      refuseUnexplained(line, lot, actual, body);
+      await refuseLate(tx, line, lot, body);
       const takings = spreadOverPlaces(lot, actual);
       await tell({
         kind: 'addition-recorded',
@@ -136,11 +136,13 @@ async function lotFor(
   return lot;
 }
 
-/** Whether it lies in its band and comes of the planned lot; where not, it has to be explained. */
-function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, body: Body): boolean {
+const isAsPlanned = (line: BatchLineRow, lot: LotAtHand, actual: number): boolean =>
+  judgeBand(actual, line) === 'inside' && lot.id === line.lot_id;
+
+/** What lies outside its band or comes of another lot than planned has to be explained. */
+function refuseUnexplained(line: BatchLineRow, lot: LotAtHand, actual: number, body: Body): void {
+  if (body.deviation || isAsPlanned(line, lot, actual)) return;
   const verdict = judgeBand(actual, line);
-  const isAsPlanned = verdict === 'inside' && lot.id === line.lot_id;
-  if (body.deviation || isAsPlanned) return isAsPlanned;
   const parameters = { item: lot.item_name, low: gramsText(line.low_ug), high: gramsText(line.high_ug) };
   if (verdict !== 'inside') {
     giveUp(
@@ -168,16 +170,17 @@ interface Weighing {
   readonly lot: LotAtHand;
   readonly actual: number;
   readonly body: Body;
-  readonly isAsPlanned: boolean;
 }
 
 /**
  * The check that the release makes, made before the entry counts: it can still be taken out now. Whoever was told and
- * says why may go on; the release stops it then.
+ * says why may go on; the release stops it then. Told before it is asked what happened, so that it is asked once.
  */
 async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: Weighing): Promise<void> {
-  const { line, lot, actual, body, isAsPlanned } = weighing;
-  if (body.isOverKnown && body.deviation) return;
+  const { line, lot, actual, body } = weighing;
+  const mayBePlanned = isAsPlanned(line, lot, actual);
+  // Outside its band it is asked next what happened; inside, only here.
+  if (body.isOverKnown && (body.deviation || !mayBePlanned)) return;
   const judge = openJudge(within, {
     batchId: batch.id,
     revisionId: batch.revision_id,
@@ -186,7 +189,7 @@ async function refuseUnknownlyOver(within: Context, batch: BatchHead, weighing: 
   const wrong = await judge({ position: line.position, lot_id: lot.id, actual_ug: actual });
   if (wrong === null) return;
   // In its band it may be over together with what is in already. Whoever was told of that is not told at each step.
-  if (isAsPlanned && (await judge()) !== null) return;
+  if (mayBePlanned && (await judge()) !== null) return;
   const refused = { line, lotId: lot.id, itemName: lot.item_name, actualUg: actual };
   const remedy = await findRemedy(within.storage.db, judge, refused);
   giveUp(

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { exact, toText } from '../../../core/quantity/index.ts';
 import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
@@ -33,17 +33,23 @@ export function FillPad({ run }: { readonly run: Run }) {
   const aim = toText(exact(run.aimGrams).plus(run.tareGrams ?? 0));
   // What is asked stands in its question: another list would judge the form anew at each key.
   const told = useMemo(() => record.problems.filter(({ code }) => code !== FAR_ABOVE), [record.problems]);
-  async function enter(isContentSure = false) {
-    if (gross === '' || wrong) return;
+  /** What is asked about is what is kept, whatever the fields say by then. */
+  const [asked, setAsked] = useState(draft);
+  async function send(tin: typeof draft, isContentSure: boolean) {
     const kept = await record.write({
       params: { id: run.id },
-      body: { grossGrams: typedDecimal(gross), tareGrams: typedDecimalOrNull(tare), isContentSure },
+      body: { grossGrams: typedDecimal(tin.gross), tareGrams: typedDecimalOrNull(tin.tare), isContentSure },
     });
     if (kept) forget();
   }
+  function enter() {
+    if (gross === '' || wrong) return;
+    setAsked(draft);
+    void send(draft, false);
+  }
   return (
     <>
-      <Form isSaidWithin label={fillingWords.enter} problems={told} onSubmit={() => void enter()}>
+      <Form isSaidWithin label={fillingWords.enter} problems={told} onSubmit={enter}>
         <Dock>
           <div className={bench.figures}>
             <div>
@@ -53,7 +59,13 @@ export function FillPad({ run }: { readonly run: Run }) {
                 <small>g</small>
               </p>
             </div>
-            <ScaleField label={fillingWords.gross} where="grossGrams" value={gross} onChange={set('gross')} />
+            <ScaleField
+              label={fillingWords.gross}
+              where="grossGrams"
+              value={gross}
+              onChange={set('gross')}
+              isBusy={record.isBusy}
+            />
           </div>
           <div className={styles.last}>
             <p aria-live="polite">
@@ -79,13 +91,17 @@ export function FillPad({ run }: { readonly run: Run }) {
               />
             </SideBySide>
           )}
-          <KeyPad value={gross} onChange={set('gross')} />
+          <KeyPad value={gross} onChange={set('gross')} isBusy={record.isBusy} />
           <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
             {fillingWords.enter}
           </Button>
         </Dock>
       </Form>
-      <FarAboveQuestion problems={record.problems} onSure={() => void enter(true)} onClose={record.forget} />
+      <FarAboveQuestion
+        problems={record.problems}
+        onSure={() => void send(asked, true)}
+        onClose={record.forget}
+      />
     </>
   );
 }

@@ -41,21 +41,21 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
   const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.addition.${screen.position}`, { grams: '' });
   const typed = draft.grams;
   const [lotId, setLotId] = useState(screen.lotId);
+  /** What the question is about: the answer keeps that, whatever the field says by then. */
+  const [weighed, setWeighed] = useState({ grams: '', lotId });
   const save = useWrite('recordAddition');
   if (screen.done) return <DoneAddition batch={batch} screen={screen} all={all} />;
   const asked = save.problems.find((each) => IS_ASKED.has(each.code));
   const isOver = asked?.code === 'weighed-over-limits';
 
-  async function enter(deviation?: DeviationSaid) {
-    // What no scale shows is said beside the digits already.
-    if (typed === '' || whyNotWeighed(typed)) return;
+  async function send(what: typeof weighed, deviation?: DeviationSaid) {
     const kept = await save.write({
       params: { id: batch.id },
       body: {
         position: screen.position,
-        lotId: lotId ?? '',
+        lotId: what.lotId ?? '',
         scaleId: screen.scaleId,
-        actualGrams: typedDecimal(typed),
+        actualGrams: typedDecimal(what.grams),
         ...(deviation ? { deviation, isOverKnown: isOver } : {}),
       },
     });
@@ -63,14 +63,16 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
     forget();
     onDone();
   }
+  function enter() {
+    // What no scale shows is said beside the digits already.
+    if (typed === '' || whyNotWeighed(typed)) return;
+    const what = { grams: typed, lotId };
+    setWeighed(what);
+    void send(what);
+  }
   return (
     <>
-      <Form
-        label={screen.itemName}
-        problems={asked ? NONE : save.problems}
-        onSubmit={() => void enter()}
-        isSaidWithin
-      >
+      <Form label={screen.itemName} problems={asked ? NONE : save.problems} onSubmit={enter} isSaidWithin>
         <div className={styles.screen}>
           <Where screen={screen} all={all} />
           {screen.caution !== '' && <p className={styles.caution}>{screen.caution}</p>}
@@ -102,10 +104,11 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
                 where="actualGrams"
                 value={typed}
                 onChange={set('grams')}
+                isBusy={save.isBusy}
               />
             </div>
             <WeightBand typed={typed} screen={screen} />
-            <KeyPad value={typed} onChange={set('grams')} />
+            <KeyPad value={typed} onChange={set('grams')} isBusy={save.isBusy} />
             <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={typed === ''}>
               {doneWord}
             </Button>
@@ -121,7 +124,7 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
         isStop={isOver}
         isOpen={asked !== undefined}
         onClose={save.forget}
-        onSaid={(said) => void enter(said)}
+        onSaid={(said) => void send(weighed, said)}
       />
     </>
   );

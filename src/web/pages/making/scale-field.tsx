@@ -8,10 +8,12 @@ interface Props {
   readonly where: string;
   readonly value: string;
   readonly onChange: (value: string) => void;
+  /** What was typed is on its way: it stays as it was sent until the answer is there. */
+  readonly isBusy?: boolean;
 }
 
 /** What the scale shows, in the large digits of the bench. */
-export function ScaleField({ label, where, value, onChange }: Props) {
+export function ScaleField({ label, where, value, onChange, isBusy = false }: Props) {
   const { id, problem } = useFormField(where, value);
   // The form shows it where it is in view; whoever listens hears it with the field.
   const saidId = useId();
@@ -27,6 +29,7 @@ export function ScaleField({ label, where, value, onChange }: Props) {
           aria-label={label}
           aria-invalid={problem !== undefined}
           aria-describedby={problem ? saidId : undefined}
+          readOnly={isBusy}
           value={value}
           onChange={(event) => onChange(event.target.value)}
         />
