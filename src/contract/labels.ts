@@ -32,11 +32,35 @@ export const artworkWish = z.strictObject({
   bleedMm: z.number().min(0).max(10).default(0),
 });
 
+/** Everything that can stand on a label, in the order in which it is set. */
+export const printedElement = z.enum([
+  'brand',
+  'name',
+  'function',
+  'content',
+  'ingredients',
+  'precautions',
+  'other',
+  'durability',
+  'opened',
+  'batch',
+  'origin',
+  'responsible',
+]);
+export type PrintedElement = z.output<typeof printedElement>;
+
+/** Height of lower-case letters. */
+const letterMm = z.number().min(0.1).max(20).nullable().default(null);
+
 export const designPiece = z.strictObject({
   /** Names it among the labels of the design: `lid`. */
   id: f.id,
   role: z.enum(['front', 'back', 'whole', 'sticker']),
   surface,
+  /** null: what its role asks for. */
+  elements: z.array(printedElement).min(1).nullable().default(null),
+  /** Of all but the declared content, which has a height of its own; null: as is usual. */
+  letters: z.strictObject({ leastMm: letterMm, mostMm: letterMm }).default({ leastMm: null, mostMm: null }),
   code: z.enum(['none', 'in-house', 'digital-link', 'ean-13']).default('none'),
   artwork: artworkWish.nullable().default(null),
   /** The bought sheet that it is printed on; null: plain paper, cut by hand. */
@@ -100,7 +124,13 @@ export const labelSheetDetails = z.strictObject({
 });
 export type LabelSheetDetails = z.output<typeof labelSheetDetails>;
 
-export const labelSheet = z.object({ id: f.id, version: z.number(), details: labelSheetDetails });
+export const labelSheet = z.object({
+  id: f.id,
+  version: z.number(),
+  details: labelSheetDetails,
+  /** After what was last printed on one: where the begun sheet goes on. */
+  nextPosition: z.number(),
+});
 
 export const labelElement = z.object({
   element: z.string(),
@@ -168,6 +198,8 @@ export const labelDesignView = z.object({
   details: labelDesignDetails,
   gtin: z.string(),
   codeDomain: z.string(),
+  /** Whether the law leaves the estimated sign to the maker, and why. */
+  eMark: z.object({ isChoice: z.boolean(), says: f.saying }),
   /** Its newest filling run, by which a preview can be shown. */
   lastRun: z.object({ id: f.id, number: z.string() }).nullable(),
 });

@@ -144,6 +144,7 @@ export {
 export {
   findLabelDesign,
   findLabelSheet,
+  findLastPrintOn,
   insertLabelCount,
   insertLabelDesign,
   insertLabelSheet,

@@ -96,3 +96,17 @@ export async function listLabelPrints(db: Reader, runId: string): Promise<Signed
     .execute();
   return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
 }
+
+/** What was last printed on sheets of this kind: its id stands in the design of the print. */
+export const findLastPrintOn = (
+  db: Reader,
+  sheetId: string,
+): Promise<Pick<Selectable<LabelPrintTable>, 'copies' | 'design'> | undefined> =>
+  db
+    .selectFrom('label_print')
+    .innerJoin('entry', 'entry.id', 'label_print.entry_id')
+    .select(['label_print.copies', 'label_print.design'])
+    .where('label_print.design', 'like', `%"sheet":{"id":"${sheetId}"%`)
+    .orderBy('entry.seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();

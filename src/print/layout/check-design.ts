@@ -28,12 +28,21 @@ export const checkDesign = (
 
 const named = (element: LabelElementKey) => ({ element: labelPrintWords.elements[element] });
 
+/** Nothing is turned round in silence: the largest letters are no smaller than the smallest. */
+const checkLetters = ({ id, letters }: LabelDesign['pieces'][number]): Problem[] => {
+  const { leastXHeightMm, mostXHeightMm } = letters ?? {};
+  return leastXHeightMm === undefined || mostXHeightMm === undefined || mostXHeightMm >= leastXHeightMm
+    ? []
+    : [problem('label-letters-crossed', `${id}.letters`, { found: leastXHeightMm, allowed: mostXHeightMm })];
+};
+
 function checkPieces({ pieces, languages }: LabelDesign): Problem[] {
   const ids = pieces.map(({ id }) => id);
   const twice = ids.filter((id, index) => ids.indexOf(id) !== index || id === LEAFLET_ID || id.trim() === '');
   return [
     ...(pieces.length === 0 ? [problem('label-without-pieces', 'pieces')] : []),
     ...(languages.length === 0 ? [problem('label-without-language', 'languages')] : []),
+    ...pieces.flatMap(checkLetters),
     ...twice.map((found) => problem('label-piece-name-taken', 'pieces', { found })),
   ];
 }

@@ -74,13 +74,17 @@ function checkEdges(sheet: SheetGeometry): Problem[] {
 
 const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
 
-function checkFit(pieces: readonly PieceLayout[], { label }: SheetGeometry): Problem[] {
-  return pieces
-    .filter(({ size }) => !fitsSomehow(size, label))
-    .map(({ id, size }) =>
-      problem('piece-larger-than-label', id, { found: describe(size), allowed: describe(label) }),
-    );
-}
+const checkFit = (pieces: readonly PieceLayout[], sheet: SheetGeometry): Problem[] =>
+  pieces.flatMap((piece) => judgeFit(piece, sheet) ?? []);
+
+/** Whether a piece fits on a label of this sheet; undefined: it does. */
+export const judgeFit = (
+  { id, size }: Pick<PieceLayout, 'id' | 'size'>,
+  { label }: SheetGeometry,
+): Problem | undefined =>
+  fitsSomehow(size, label)
+    ? undefined
+    : problem('piece-larger-than-label', id, { found: describe(size), allowed: describe(label) });
 
 /** As it is, or turned by a quarter. */
 const fitsSomehow = (size: FaceSize, label: FaceSize): boolean =>

@@ -5,7 +5,7 @@ export {
   type RecordedStep,
   type StruckEntry,
 } from './batch-record.ts';
-export { checkSheet } from './check-sheet.ts';
+export { checkSheet, judgeFit } from './check-sheet.ts';
 export type { BarWidths, CodeMaker, QrSquares } from './code-maker.ts';
 export { composePieces } from './compose-pieces.ts';
 export { ELEMENTS_OF_ROLE } from './elements-of-role.ts';

@@ -72,6 +72,18 @@ export const labelDeskProblems = {
     says: 'The smallest letters are {found} mm high; nothing below {allowed} mm can be read.',
     mend: 'Choose {allowed} mm or more.',
   },
+  'label-letters-crossed': {
+    says: 'The smallest letters are {found} mm high, and the largest {allowed} mm.',
+    mend: 'Make the largest no smaller than the smallest.',
+  },
+  'label-larger-than-sheet': {
+    says: '{piece} measures {found}; a label of the sheet {sheet} has {allowed}.',
+    mend: 'Print it on another sheet or on plain paper, or make the label smaller.',
+  },
+  'label-count-needs-reason': {
+    says: 'It does not add up: {says}',
+    mend: 'Count again, or write beside it why it is so.',
+  },
   'code-not-writable': {
     says: 'No code can be made of “{found}”.',
     mend: 'Shorten the address or the batch number.',

@@ -6,6 +6,8 @@ export const labelSayings = {
   'label-content-too-small': 'Not asked for below {from} g.',
   'label-content-below-ounces': 'A hundredth of an ounce is the least that can be declared there.',
   'label-e-mark-optional': 'The e-mark is a choice, and the product does not ask for it.',
+  'label-e-mark-choice':
+    'No law asks for it: it promises that the tins were filled and checked the average way, and lets prepacks of that kind move freely in the European Union.',
   'label-e-mark-outside': 'The e-mark is for {from} g to {upTo} g.',
   'label-e-mark-not-average':
     'The e-mark is for tins filled and checked the average way; these are filled the minimum way.',

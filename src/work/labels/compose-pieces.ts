@@ -15,6 +15,8 @@ export interface ComposedPieces {
   readonly pieces: readonly LaidPiece[];
   /** What is wrong with the design as a whole. */
   readonly problems: readonly Problem[];
+  /** Labels that do not fit on the sheet that they are to be printed on: they can be printed on another. */
+  readonly sheetProblems: readonly Problem[];
 }
 
 export interface PiecesFor extends LabelFor {
@@ -28,7 +30,7 @@ export async function composeLabelPieces(context: Context, asked: PiecesFor): Pr
   const composed = await labelForProduct(context, asked);
   if (!composed.ok) {
     const missing = composed.problems.map((each) => cannotBeSaid(sayProblem(each).says));
-    return { text: null, missing, pieces: [], problems: [] };
+    return { text: null, missing, pieces: [], problems: [], sheetProblems: [] };
   }
   const { text, house } = composed.value;
   const { wording, lacking } = wordLabel({
@@ -44,7 +46,8 @@ export async function composeLabelPieces(context: Context, asked: PiecesFor): Pr
   const problems = [...lacking, ...laid.problems];
   const refusals = laid.pieces.flatMap(({ layout }) => (layout.ok ? [] : layout.problems));
   const wrong = [...problems, ...refusals].map((each) => doesNotFit(sayProblem(each).says));
-  return { text, missing: [...missingOf(text), ...wrong], pieces: laid.pieces, problems };
+  const { pieces, sheetProblems } = laid;
+  return { text, missing: [...missingOf(text), ...wrong], pieces, problems, sheetProblems };
 }
 
 const missingOf = (text: LabelText): Saying[] =>

@@ -9,6 +9,7 @@ import {
   type SignedLabelCount,
   type SignedLabelPrint,
 } from '../../storage/index.ts';
+import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { gatherRun, type RunRecords } from '../filling/run-records.ts';
 import { inside } from '../inside.ts';
@@ -34,11 +35,17 @@ export const countLabels: UseCase<'countLabels'> = (context, { params: { id = ''
     async (tx, tell) => {
       const records = (await gatherRun(tx, id)) ?? giveUp(thingNotFound('id', id));
       const { stamp, pieceId, used, spoilt, remark } = body;
-      const kinds = await listKinds(inside(context, tx), records, await listLabelPrints(tx, id));
+      const prints = await listLabelPrints(tx, id);
+      const kinds = await listKinds(inside(context, tx), records, prints);
       if (!kinds.some((kind) => kind.id === pieceId)) {
         const allowed = kinds.map((kind) => kind.id).join(', ');
         giveUp(problem('label-piece-unknown', 'pieceId', { found: pieceId, allowed }));
       }
+      const printed = sumPrinted(prints).get(pieceId) ?? 0;
+      const says = sayCount({ printed, used, spoilt, left: printed - used - spoilt, tins: tinsOf(records) });
+      // A count that does not add up stands only with a word of whoever counted.
+      if (says.code !== 'labels-add-up' && remark.trim() === '')
+        giveUp(problem('label-count-needs-reason', 'remark', { parameters: { says: say(says) } }));
       await tell({
         kind: 'labels-counted',
         subjectKind: 'filling-run',
@@ -65,7 +72,7 @@ async function viewCounts(context: Context, id: string): Promise<Result<Counts>>
   const prints = await listLabelPrints(db, id);
   const counts = new Map((await listLabelCounts(db, id)).map((row) => [row.kind, row]));
   const printed = sumPrinted(prints);
-  const tins = records.close?.units ?? null;
+  const tins = tinsOf(records);
   const kinds = await listKinds(context, records, prints);
   const rows = kinds.map((kind) => viewRow(kind, printed.get(kind.id) ?? 0, counts.get(kind.id), tins));
   return done({
@@ -77,6 +84,9 @@ async function viewCounts(context: Context, id: string): Promise<Result<Counts>>
     prints: prints.map(viewPrint),
   });
 }
+
+/** As the run was closed; null: it is being filled. */
+const tinsOf = ({ close }: RunRecords): number | null => close?.units ?? null;
 
 /** What its product is labelled with today, and what was printed for it before. */
 async function listKinds(
@@ -104,7 +114,8 @@ function viewRow(
   const used = count?.used ?? (printed === 0 ? 0 : (tins ?? 0));
   const spoilt = count?.spoilt ?? 0;
   const left = printed - used - spoilt;
-  const says = sayRow({ printed, used, spoilt, left, tins, isCounted: count !== undefined });
+  const figures = { printed, used, spoilt, left, tins };
+  const says = count === undefined ? sayUncounted(figures) : sayCount(figures);
   return {
     pieceId: id,
     role,
@@ -127,14 +138,17 @@ interface Figures {
   readonly spoilt: number;
   readonly left: number;
   readonly tins: number | null;
-  readonly isCounted: boolean;
+}
+
+/** Printed is not stuck on: nobody knows of these until somebody counts. */
+function sayUncounted({ printed, tins }: Figures): Saying {
+  if (printed === 0) return saying('labels-none');
+  return saying(tins === null ? 'labels-run-open' : 'labels-uncounted', { printed });
 }
 
 /** More on tins and spoilt than there were, or another number on tins than there are tins: somebody has to look. */
-function sayRow({ printed, used, spoilt, left, tins, isCounted }: Figures): Saying {
+function sayCount({ printed, used, spoilt, left, tins }: Figures): Saying {
   const figures = { printed, used, spoilt, left, tins: tins ?? 0 };
-  if (printed === 0 && !isCounted) return saying('labels-none', figures);
-  if (tins === null && !isCounted) return saying('labels-run-open', figures);
   if (left < 0) return saying('labels-too-few', { ...figures, lacking: -left });
   if (tins !== null && used !== tins)
     return saying(used < tins ? 'labels-tins-without' : 'labels-more-than-tins', {
@@ -145,9 +159,11 @@ function sayRow({ printed, used, spoilt, left, tins, isCounted }: Figures): Sayi
 }
 
 function sayAll(rows: readonly Row[], tins: number | null): Saying {
-  const wrong = rows.filter(({ isSound }) => !isSound).length;
+  const wrong = rows.filter(({ isSound, isCounted }) => isCounted && !isSound).length;
+  const uncounted = rows.filter(({ printed, isCounted }) => printed > 0 && !isCounted).length;
   if (rows.every(({ printed, isCounted }) => printed === 0 && !isCounted)) return saying('labels-all-none');
   if (tins === null) return saying('labels-all-open');
+  if (wrong === 0 && uncounted > 0) return saying('labels-all-uncounted', { uncounted });
   return wrong === 0 ? saying('labels-all-add-up') : saying('labels-all-look', { wrong });
 }
 

@@ -3,8 +3,9 @@ import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
 import { extentMm, inkColumns, inkRows, renderPage } from '../../../test/workshop/render-pdf.ts';
 import { countEntries } from '../../../test/workshop/small-file.ts';
-import type { labels } from '../../contract/index.ts';
+import { labels } from '../../contract/index.ts';
 import { must } from '../../core/problem.ts';
+import { LABEL_ELEMENTS } from '../../print/layout/index.ts';
 
 const at = openFillingBench();
 
@@ -118,6 +119,82 @@ describe('the labels of a product', () => {
     expect(svgOf(complete, 'sticker')).toContain('Mindestens haltbar bis');
   });
 
+  it('carry what is chosen for each, in letters of the height that is chosen', async () => {
+    const back: Piece = {
+      id: 'back',
+      role: 'back',
+      surface: { shape: 'rectangle', widthMm: 150, heightMm: 100, cornerRadiusMm: 0 },
+    };
+    const front: Piece = {
+      ...back,
+      id: 'front',
+      role: 'front',
+      elements: ['name', 'function', 'content', 'batch'],
+    };
+    const rest = ['ingredients', 'precautions', 'durability', 'opened', 'responsible'] as const;
+    const chosen = [front, { ...back, elements: [...rest], letters: { leastMm: 2, mostMm: 2.5 } }];
+    const view = await preview(design(chosen));
+    expect(notesOf(view)).toEqual([]);
+    expect(svgOf(view, 'front')).toContain('LOT-0000');
+    expect(svgOf(view, 'back')).not.toContain('LOT-0000');
+    expect(view.pieces.find(({ id }) => id === 'back')?.smallestXHeightMm).toBeCloseTo(2.5, 1);
+    expect(notesOf(await preview(design([front, { ...back, elements: ['ingredients'] }])))).toContain(
+      'label-element-nowhere',
+    );
+    const letters = { leastMm: 2.5, mostMm: 2 };
+    expect(
+      notesOf(
+        await preview(
+          design([
+            { ...front, elements: null },
+            { ...back, letters },
+          ]),
+        ),
+      ),
+    ).toContain('label-letters-crossed');
+    const tiny = { leastMm: 0.8, mostMm: null };
+    expect(
+      notesOf(
+        await preview(
+          design([
+            { ...front, elements: null },
+            { ...back, letters: tiny },
+          ]),
+        ),
+      ),
+    ).toEqual(['label-letters-wrong']);
+  });
+
+  it('say before printing which of them is larger than the labels of its sheet, and may lie turned', async () => {
+    const { id: sheetId } = must(await saveSheet());
+    const wide = { ...STICKER, sheetId };
+    expect(notesOf(await preview(design([WHOLE, wide])))).toEqual([]);
+    const turned: Piece = {
+      ...wide,
+      surface: { shape: 'rectangle', widthMm: 24, heightMm: 50, cornerRadiusMm: 0 },
+    };
+    expect(notesOf(await preview(design([WHOLE, turned])))).toEqual([]);
+    const view = await preview(design([{ ...WHOLE, sheetId }, STICKER]));
+    expect(notesOf(view)).toEqual(['label-larger-than-sheet']);
+    expect(view.missing).toEqual([]);
+  });
+
+  it('are asked for the estimated sign only where it is a choice', async () => {
+    const asked = async () => (await at.bench.get('getLabelDesign', { params: params() })).eMark;
+    expect(await asked()).toMatchObject({ isChoice: false, says: { code: 'label-e-mark-not-average' } });
+    await changeProduct({ fillBasis: 'average' });
+    expect(await asked()).toMatchObject({ isChoice: true });
+    // Directive 76/211/EEC, Article 1: from 5 g to 10 kg, both included.
+    await changeProduct({ declaredGrams: '5' });
+    expect(await asked()).toMatchObject({ isChoice: true });
+    await changeProduct({ declaredGrams: '4.99' });
+    expect(await asked()).toMatchObject({ isChoice: false, says: { code: 'label-e-mark-outside' } });
+  });
+
+  it('name the elements as the print room has them', () => {
+    expect(labels.printedElement.options).toEqual(LABEL_ELEMENTS);
+  });
+
   it('want number and address for a code that leads to the maker’s own site', async () => {
     // A link of some sixty characters has more squares than a small sticker has room for.
     const surface = { shape: 'rectangle' as const, widthMm: 60, heightMm: 30, cornerRadiusMm: 0 };
@@ -217,8 +294,12 @@ describe('labels of a run', () => {
     );
     expect(printed).toEqual([5, 6]);
     expect(extentMm(inkAt(5), page)).toBeLessThan(18);
+    // The next print goes on where this one ended; the last position of a sheet is followed by the first of the next.
+    const [{ version = 0, nextPosition } = {}] = await at.bench.get('listLabelSheets');
+    expect(nextPosition).toBe(7);
+    must(await print(run.id, { ...wish, firstPosition: 23 }));
+    expect((await at.bench.get('listLabelSheets'))[0]?.nextPosition).toBe(1);
     // The sheet is measured anew: what was printed stays as it was.
-    const [{ version = 0 } = {}] = await at.bench.get('listLabelSheets');
     const details = { name: 'Stickers', geometry: { ...GEOMETRY, topMm: 15 } };
     await at.bench.get('saveLabelSheet', { body: { id: sheet.id, version, details } });
     expect(must(await pdf(id)).bytes).toEqual(bytes);
@@ -247,8 +328,10 @@ describe('labels of a run', () => {
 
   it('add up: printed less those on tins and the spoilt are left over', async () => {
     const counts = (id: string) => at.bench.get('getLabelCounts', { params: { id } });
-    const count = (id: string, used: number, spoilt: number, pieceId = 'whole') =>
-      at.bench.get('countLabels', { params: { id }, body: { pieceId, used, spoilt } });
+    const ask = (id: string, used: number, spoilt: number, remark = '') =>
+      at.bench.ask('countLabels', { params: { id }, body: { pieceId: 'whole', used, spoilt, remark } });
+    const count = async (id: string, used: number, spoilt: number) =>
+      must(await ask(id, used, spoilt, 'Counted twice.'));
     const saysOf = (view: Awaited<ReturnType<typeof counts>>) =>
       view.rows.find(({ pieceId }) => pieceId === 'whole')?.says;
     expect(codesOf(await save(design()))).toEqual([]);
@@ -264,10 +347,22 @@ describe('labels of a run', () => {
       ['whole', 8, 5, 3],
       ['sticker', 1, 5, -4],
     ]);
+    expect(saysOf(open)?.code).toBe('labels-uncounted');
+    expect(open.says.code).toBe('labels-all-uncounted');
     expect(open.prints.map(({ copies, pieces }) => [copies, pieces])).toEqual([
       [1, ['whole', 'sticker']],
       [7, ['whole']],
     ]);
+    // More than were printed, fewer or more than there are tins: each asks for a word; what adds up asks for none.
+    const before = await countEntries(at.bench.context.storage);
+    for (const [used, spoilt] of [
+      [5, 4],
+      [4, 1],
+      [6, 1],
+    ] as const)
+      expect(codesOf(await ask(run.id, used, spoilt, ' '))).toEqual(['label-count-needs-reason']);
+    expect(await countEntries(at.bench.context.storage)).toBe(before);
+    expect(codesOf(await ask(run.id, 5, 2))).toEqual([]);
     expect(saysOf(await count(run.id, 5, 2))).toMatchObject({
       code: 'labels-add-up',
       parameters: { left: 1 },

@@ -1,26 +1,48 @@
 import { labels } from '../../contract/index.ts';
 import { done, refused } from '../../core/problem.ts';
-import { checkSheet, layoutSheetTrial } from '../../print/layout/index.ts';
+import { checkSheet, layoutSheetTrial, positionAfter } from '../../print/layout/index.ts';
 import {
   findLabelSheet,
+  findLastPrintOn,
   giveUp,
   insertLabelSheet,
   type LabelSheetRow,
   listLabelSheets as listRows,
+  type Reader,
   updateLabelSheet,
   type Writer,
 } from '../../storage/index.ts';
 import { painter } from '../painter.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
+import { readPrintedDesign } from './printed-design.ts';
 
 const readSheet = (json: string): labels.LabelSheetDetails =>
   labels.labelSheetDetails.parse(JSON.parse(json));
 
 export const listLabelSheets: UseCase<'listLabelSheets'> = async ({ storage: { db } }) => {
-  const rows = await listRows(db);
-  return done(rows.map(({ id, version, details }) => ({ id, version, details: readSheet(details) })));
+  const sheets = [];
+  for (const { id, version, details: json } of await listRows(db)) {
+    const details = readSheet(json);
+    sheets.push({ id, version, details, nextPosition: await findNextPosition(db, id, details) });
+  }
+  return done(sheets);
 };
+
+/** A sheet is begun by what was last printed on one of its kind; one that was measured anew since begins anew. */
+async function findNextPosition(
+  db: Reader,
+  id: string,
+  { geometry }: labels.LabelSheetDetails,
+): Promise<number> {
+  const print = await findLastPrintOn(db, id);
+  if (!print) return 1;
+  const { sheet, pieces, firstPosition } = readPrintedDesign(print.design);
+  if (sheet?.id !== id || positionsOf(sheet.geometry) !== positionsOf(geometry)) return 1;
+  return positionAfter(geometry, firstPosition, print.copies * pieces.length);
+}
+
+const positionsOf = ({ columns, rows }: labels.LabelSheetDetails['geometry']): string => `${columns} ${rows}`;
 
 export const saveLabelSheet: UseCase<'saveLabelSheet'> = (context, { body }) =>
   record(

@@ -6,15 +6,19 @@ import {
   type CodeWish,
   composePieces,
   type DesignPiece,
+  faceOfSurface,
+  judgeFit,
   type LabelDesign,
   type LabelPiece,
   type LabelWording,
   type LayoutTools,
+  type LetterLimits,
   layoutPiece,
   type MovableElement,
   type PieceLayout,
 } from '../../print/layout/index.ts';
-import { findAttachment, type Reader } from '../../storage/index.ts';
+import { findAttachment, findLabelSheet, type Reader } from '../../storage/index.ts';
+import { labelPrintWords } from '../../words/index.ts';
 import { painter } from '../painter.ts';
 
 export interface LaidPiece {
@@ -26,6 +30,8 @@ export interface LaidLabel {
   readonly pieces: readonly LaidPiece[];
   /** What is wrong with the design as a whole. */
   readonly problems: readonly Problem[];
+  /** Labels that do not fit on the sheet that they are to be printed on. */
+  readonly sheetProblems: readonly Problem[];
 }
 
 /** What a design takes from product and workshop. */
@@ -48,10 +54,27 @@ export async function layOutPieces(
   // A code that cannot be written hides nothing else: the rest is drawn without it.
   const drawn = composed.ok ? composed : composePieces(withoutCodes(design), wording);
   const tools = await layoutTools();
+  const pieces = drawn.ok ? drawn.value.map((piece) => ({ piece, layout: layoutPiece(piece, tools) })) : [];
   return {
-    pieces: drawn.ok ? drawn.value.map((piece) => ({ piece, layout: layoutPiece(piece, tools) })) : [],
+    pieces,
     problems: [...noCode, ...(composed.ok ? [] : composed.problems)],
+    sheetProblems: await judgeSheets(db, details),
   };
+}
+
+/** A label that is larger than those of its sheet keeps it from being printed there, and nowhere else. */
+async function judgeSheets(db: Reader, { pieces }: labels.LabelDesignDetails): Promise<Problem[]> {
+  const problems: Problem[] = [];
+  for (const { id, role, surface, sheetId } of pieces) {
+    const row = sheetId === null ? undefined : await findLabelSheet(db, sheetId);
+    if (!row) continue;
+    const { geometry } = JSON.parse(row.details) as labels.LabelSheetDetails;
+    const misfit = judgeFit({ id, size: faceOfSurface(surface) }, geometry);
+    const parameters = { piece: labelPrintWords.roles[role], sheet: row.name };
+    if (misfit)
+      problems.push({ ...misfit, code: 'label-larger-than-sheet', where: `${id}.sheetId`, parameters });
+  }
+  return problems;
 }
 
 export async function layoutTools(): Promise<LayoutTools> {
@@ -65,10 +88,18 @@ async function buildDesign(
   facts: DesignFacts,
 ): Promise<LabelDesign> {
   const pieces: DesignPiece[] = [];
-  for (const { id, role, surface, artwork, code } of details.pieces) {
+  for (const { id, role, surface, artwork, code, elements, letters } of details.pieces) {
     const picture = artwork && (await findArtwork(db, artwork));
     const wish = codeWish(code, facts);
-    pieces.push({ id, role, surface, ...(picture && { artwork: picture }), ...(wish && { code: wish }) });
+    pieces.push({
+      id,
+      role,
+      surface,
+      ...(elements && { elements }),
+      letters: lettersOf(letters),
+      ...(picture && { artwork: picture }),
+      ...(wish && { code: wish }),
+    });
   }
   const { moves, pointer, surface } = details.leaflet;
   // In the United States nothing may move there: all of it has to stand on the labels.
@@ -80,6 +111,11 @@ async function buildDesign(
     ...(hasLeaflet && { leaflet: { surface, pointer, elements: MOVES[moves] } }),
   };
 }
+
+const lettersOf = ({ leastMm, mostMm }: labels.DesignPiece['letters']): LetterLimits => ({
+  ...(leastMm !== null && { leastXHeightMm: leastMm }),
+  ...(mostMm !== null && { mostXHeightMm: mostMm }),
+});
 
 const MOVES: Readonly<Record<labels.LabelDesignDetails['leaflet']['moves'], readonly MovableElement[]>> = {
   none: [],

@@ -1,5 +1,7 @@
-import { labels } from '../../contract/index.ts';
+import { labelLawOf } from '../../catalogue/index.ts';
+import { labels, type orders } from '../../contract/index.ts';
 import { done, type Problem, problem, refused } from '../../core/problem.ts';
+import { exact } from '../../core/quantity/index.ts';
 import {
   findAttachment,
   findLabelDesign,
@@ -15,6 +17,7 @@ import {
 } from '../../storage/index.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
+import { saying } from '../saying.ts';
 import type { UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { plainDesign, readLabelDesign } from './label-design.ts';
@@ -34,9 +37,21 @@ export const getLabelDesign: UseCase<'getLabelDesign'> = async (context, { param
     details: row ? readLabelDesign(row.details) : plainDesign(details),
     gtin: details.gtin,
     codeDomain: (await workshopDetails(context)).codeDomain,
+    eMark: judgeChoice(details),
     lastRun: run ? { id: run.id, number: run.number } : null,
   });
 };
+
+/** Directive 76/211/EEC: a choice of whoever packs by the average system, within the contents that it is for. */
+function judgeChoice({ declaredGrams, fillBasis, markets }: orders.ProductDetails) {
+  const { from, upTo } = labelLawOf(markets.find((market) => market !== 'US') ?? 'GB').eMarkGrams;
+  const grams = exact(declaredGrams);
+  if (grams.lt(from) || grams.gt(upTo))
+    return { isChoice: false, says: saying('label-e-mark-outside', { from, upTo }) };
+  return fillBasis === 'average'
+    ? { isChoice: true, says: saying('label-e-mark-choice') }
+    : { isChoice: false, says: saying('label-e-mark-not-average') };
+}
 
 export const listLabelDesigns: UseCase<'listLabelDesigns'> = async ({ storage: { db } }) => {
   const designs = new Map((await listRows(db)).map((row) => [row.product_id, row.details]));

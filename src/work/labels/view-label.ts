@@ -19,14 +19,14 @@ type Note = z.output<typeof labels.labelNote>;
 
 export const viewLabel = (
   market: Market,
-  { text, missing, pieces, problems }: ComposedPieces,
+  { text, missing, pieces, problems, sheetProblems }: ComposedPieces,
 ): LabelView => ({
   market,
   elements: text ? text.elements.map(viewElement) : [],
   missing: [...missing],
   figureHeightMm: text?.figureHeightMm ?? 0,
   pieces: pieces.map(viewPiece),
-  notes: problems.map((each) => noteOf(each, true, null)),
+  notes: [...problems, ...sheetProblems].map((each) => noteOf(each, true, null)),
 });
 
 function viewPiece({ piece, layout }: LaidPiece): PieceView {

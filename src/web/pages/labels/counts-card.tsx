@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { labelWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useRest } from '../../api/use-rest.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -40,9 +41,21 @@ export function CountsCard({ run }: { readonly run: Run }) {
         columns={[
           { head: words.kind, cell: ({ role }) => labelWords.roles[role] },
           { head: words.printed, cell: ({ printed }) => printed, isNumber: true },
-          { head: words.used, cell: ({ used }) => used, isNumber: true },
-          { head: words.spoilt, cell: ({ spoilt }) => spoilt, isNumber: true },
-          { head: words.left, cell: ({ left }) => left, isNumber: true },
+          {
+            head: words.used,
+            cell: ({ used, isCounted }) => (isCounted ? used : words.uncounted),
+            isNumber: true,
+          },
+          {
+            head: words.spoilt,
+            cell: ({ spoilt, isCounted }) => (isCounted ? spoilt : words.uncounted),
+            isNumber: true,
+          },
+          {
+            head: words.left,
+            cell: ({ left, isCounted }) => (isCounted ? left : words.uncounted),
+            isNumber: true,
+          },
           { head: words.answer, cell: (row) => <Answer row={row} /> },
         ]}
       />
@@ -58,7 +71,7 @@ export function CountsCard({ run }: { readonly run: Run }) {
 
 const Answer = ({ row }: { readonly row: LabelCounts['rows'][number] }) => (
   <>
-    <State kind={row.printed === 0 && !row.isCounted ? 'plain' : row.isSound ? 'ready' : 'watch'}>
+    <State kind={!row.isCounted ? 'plain' : row.isSound ? 'ready' : 'watch'}>
       <Sentence saying={row.says} />
     </State>
     {row.at !== null && (
@@ -76,6 +89,7 @@ function CountForm({ counts }: { readonly counts: LabelCounts }) {
   const row = counts.rows.find(({ pieceId }) => pieceId === chosen) ?? counts.rows[0];
   const [typed, setTyped] = useState<{ used?: string; spoilt?: string; remark: string }>({ remark: '' });
   const save = useWrite('countLabels');
+  const rest = useRest();
   if (!row) return null;
   const used = typed.used ?? String(row.used);
   const spoilt = typed.spoilt ?? String(row.spoilt);
@@ -84,7 +98,8 @@ function CountForm({ counts }: { readonly counts: LabelCounts }) {
     if (!on.ok || !off.ok)
       return save.refuse([...(on.ok ? [] : on.problems), ...(off.ok ? [] : off.problems)]);
     const body = { pieceId, used: on.value, spoilt: off.value, remark: typed.remark };
-    if (!(await save.write({ params: { id: counts.runId }, body }))) return;
+    if (rest.isOn() || !(await save.write({ params: { id: counts.runId }, body }))) return;
+    rest.begin();
     setTyped({ remark: '' });
     tell(words.saved);
   }
@@ -117,6 +132,7 @@ function CountForm({ counts }: { readonly counts: LabelCounts }) {
         />
         <Field
           label={words.remark}
+          hint={words.remarkHint}
           where="remark"
           value={typed.remark}
           onChange={(remark) => setTyped((now) => ({ ...now, remark }))}

@@ -12,12 +12,15 @@ const surfaceInWords = (surface: SurfaceDraft): string => {
 };
 
 const pieceInWords = (
-  { role, surface, code, artwork, sheetId }: PieceDraft,
+  { role, surface, code, artwork, sheetId, elements, leastMm, mostMm }: PieceDraft,
   sheets: readonly LabelSheet[],
 ): string =>
   [
     labelWords.roles[role],
     surfaceInWords(surface),
+    elements === null ? '' : elements.map((element) => words.elementNames[element]).join(' + '),
+    leastMm === '' ? '' : `${words.leastLetters} ${leastMm} mm`,
+    mostMm === '' ? '' : `${words.mostLetters} ${mostMm} mm`,
     code === 'none' ? '' : words.codes[code],
     artwork ? words.artworkThere : '',
     sheets.find(({ id }) => id === sheetId)?.details.name ?? labelWords.plainPaper,

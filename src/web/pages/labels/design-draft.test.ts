@@ -11,6 +11,8 @@ const DETAILS = labels.labelDesignDetails.parse({
       surface: { shape: 'wrap', circumferenceMm: 201.5, heightMm: 40, overlapMm: 6 },
       artwork: { attachmentId: 'picture', use: 'background', bleedMm: 2 },
       sheetId: 'sheet',
+      elements: ['ingredients', 'batch'],
+      letters: { leastMm: 1.2, mostMm: null },
     },
   ],
   languages: ['en', 'de'],

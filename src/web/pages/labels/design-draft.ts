@@ -22,6 +22,10 @@ export interface PieceDraft {
   readonly id: string;
   readonly role: Role;
   readonly surface: SurfaceDraft;
+  readonly elements: PieceDetails['elements'];
+  /** '': as is usual. */
+  readonly leastMm: string;
+  readonly mostMm: string;
   readonly code: PieceDetails['code'];
   readonly artwork: {
     readonly attachmentId: string;
@@ -62,13 +66,25 @@ export function newPiece(role: Role, taken: readonly string[]): PieceDraft {
   const free = [role, ...Array.from({ length: taken.length }, (_, index) => `${role}-${index + 2}`)];
   const id = free.find((one) => !taken.includes(one)) ?? role;
   const surface = role === 'sticker' ? STICKER : USUAL;
-  return { id, role, surface, code: 'none', artwork: null, sheetId: '' };
+  return {
+    id,
+    role,
+    surface,
+    elements: null,
+    leastMm: '',
+    mostMm: '',
+    code: 'none',
+    artwork: null,
+    sheetId: '',
+  };
 }
 
 export const draftOfDesign = ({ pieces, leaflet, spare, ...details }: DesignDetails): DesignDraft => ({
   ...details,
-  pieces: pieces.map(({ artwork, sheetId, surface, ...piece }) => ({
+  pieces: pieces.map(({ artwork, sheetId, surface, letters, ...piece }) => ({
     ...piece,
+    leastMm: letters.leastMm === null ? '' : String(letters.leastMm),
+    mostMm: letters.mostMm === null ? '' : String(letters.mostMm),
     surface: draftOfSurface(surface),
     artwork: artwork && { ...artwork, bleedMm: String(artwork.bleedMm) },
     sheetId: sheetId ?? '',
@@ -114,13 +130,22 @@ export function readSurface(draft: SurfaceDraft, where: string): Result<Surface>
   return read.ok ? done({ shape, ...read.value } as Surface) : read;
 }
 
-function readPiece({ surface, artwork, sheetId, ...piece }: PieceDraft, where: string): Result<PieceDetails> {
+const readLetter = (typed: string, where: string): Result<number | null> =>
+  typed.trim() === '' ? done(null) : readMm(typed, where);
+
+function readPiece(
+  { surface, artwork, sheetId, leastMm, mostMm, ...piece }: PieceDraft,
+  where: string,
+): Result<PieceDetails> {
   const face = readSurface(surface, `${where}.surface`);
   const bleed = artwork ? readMm(artwork.bleedMm, `${where}.artwork.bleedMm`) : done(0);
-  if (!face.ok || !bleed.ok)
-    return refused(...(face.ok ? [] : face.problems), ...(bleed.ok ? [] : bleed.problems));
+  const least = readLetter(leastMm, `${where}.letters.leastMm`);
+  const most = readLetter(mostMm, `${where}.letters.mostMm`);
+  if (!face.ok || !bleed.ok || !least.ok || !most.ok)
+    return refused(...[face, bleed, least, most].flatMap((read) => (read.ok ? [] : read.problems)));
   return done({
     ...piece,
+    letters: { leastMm: least.value, mostMm: most.value },
     surface: face.value,
     artwork: artwork && { ...artwork, bleedMm: bleed.value },
     sheetId: sheetId === '' ? null : sheetId,

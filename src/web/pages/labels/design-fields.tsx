@@ -7,9 +7,10 @@ import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { Select } from '../../parts/select.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { type DesignDraft, newPiece } from './design-draft.ts';
-import type { LabelSheet } from './label.ts';
+import type { LabelDesign, LabelSheet } from './label.ts';
 import { PieceFields } from './piece-fields.tsx';
 import { SurfaceFields } from './surface-fields.tsx';
 
@@ -17,6 +18,7 @@ interface Props {
   readonly productId: string;
   readonly editing: Pick<Editing<DesignDraft>, 'draft' | 'set'>;
   readonly sheets: readonly LabelSheet[];
+  readonly eMark: LabelDesign['eMark'];
 }
 
 const { design: words } = labelWords;
@@ -29,7 +31,7 @@ const SIGNS = choicesOf(words.durabilitySigns);
 /** More than any tin has room for (as the contract has it). */
 const MOST_PIECES = 6;
 
-export function DesignFields({ productId, editing: { draft, set }, sheets }: Props) {
+export function DesignFields({ productId, editing: { draft, set }, sheets, eMark }: Props) {
   const { pieces } = draft;
   const taken = pieces.map(({ id }) => id);
   return (
@@ -108,9 +110,15 @@ export function DesignFields({ productId, editing: { draft, set }, sheets }: Pro
             hint={words.spareHint}
           />
         </SideBySide>
-        <CheckBox isChecked={draft.hasEMark} onChange={set('hasEMark')}>
-          {words.eMark}
-        </CheckBox>
+        {(eMark.isChoice || draft.hasEMark) && (
+          <CheckBox isChecked={draft.hasEMark} onChange={set('hasEMark')}>
+            {words.eMark}
+          </CheckBox>
+        )}
+        <p className="soft">
+          {!eMark.isChoice && `${words.noEMark} `}
+          <Sentence saying={eMark.says} />
+        </p>
       </FieldGroup>
     </>
   );

@@ -16,6 +16,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
+import { TextLink } from '../../parts/text-link.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useGoTo } from '../../shell/use-go-to.ts';
 import { useParam } from '../../shell/use-param.ts';
@@ -51,8 +52,8 @@ function DesignOf({ design }: { readonly design: LabelDesign }) {
   const letGo = useUnsaved(editing.isChanged, save);
   const goTo = useGoTo();
   const [market, setMarket] = useState<Market>(design.markets[0] ?? 'GB');
-  const [runId, setRunId] = useState(design.lastRun?.id ?? '');
-  const preview = usePreview(productId, editing.draft, market, runId);
+  const [runId, setRunId] = useState('');
+  const { read: preview, problems } = usePreview(productId, editing.draft, market, runId);
   async function submit() {
     const read = readDesignDraft(editing.draft);
     if (!read.ok) return save.refuse(read.problems);
@@ -62,12 +63,13 @@ function DesignOf({ design }: { readonly design: LabelDesign }) {
     tell(words.saved(productName));
     goTo('/labels');
   }
-  const label = preview.data;
+  // What was drawn of other measures says nothing of these.
+  const label = problems.length === 0 && !preview.error ? preview.data : undefined;
   return (
     <Page
       title={words.titleOf(productName)}
       above={labelWords.title}
-      says={label ? words.says(productName, countStops(label)) : words.reading(productName)}
+      says={saysOf(productName, label, { isUnread: problems.length > 0, isRefused: preview.error !== null })}
       soft={`${words.soft} ${labelWords.notAdvice}`}
     >
       <div className={styles.desk}>
@@ -79,7 +81,7 @@ function DesignOf({ design }: { readonly design: LabelDesign }) {
             onChosen={save.forget}
           />
           <Form label={words.form} problems={save.problems} onSubmit={() => void submit()}>
-            <DesignFields productId={productId} editing={editing} sheets={sheets} />
+            <DesignFields productId={productId} editing={editing} sheets={sheets} eMark={design.eMark} />
             <FormActions>
               <Button type="submit" isAct isBusy={save.isBusy}>
                 {words.save}
@@ -108,10 +110,16 @@ function DesignOf({ design }: { readonly design: LabelDesign }) {
                 none={words.example}
               />
             </SideBySide>
-            {preview.error && <Problems problems={problemsOf(preview.error)} />}
+            <Problems
+              problems={[
+                ...problems,
+                ...(preview.error && problems.length === 0 ? problemsOf(preview.error) : []),
+              ]}
+            />
             {label && (
               <Preview
                 label={label}
+                productId={productId}
                 move={(element) => editing.set('moves')(withMoved(editing.draft.moves, element))}
               />
             )}
@@ -125,30 +133,52 @@ function DesignOf({ design }: { readonly design: LabelDesign }) {
 
 /** Laid out anew once typing pauses; what was last drawn stays until the next is there. */
 function usePreview(productId: string, draft: DesignDraft, market: Market, runId: string) {
-  const read = readDesignDraft(useSettled(draft));
-  return useRead(
+  const details = readDesignDraft(useSettled(draft));
+  const read = useRead(
     'previewLabel',
     {
       params: { id: productId },
-      ...(read.ok && { body: { market, details: read.value, runId: runId === '' ? null : runId } }),
+      ...(details.ok && { body: { market, details: details.value, runId: runId === '' ? null : runId } }),
     },
-    { isWanted: read.ok, keepsLast: true },
+    { isWanted: details.ok, keepsLast: true },
   );
+  return { read, problems: details.ok ? [] : details.problems };
 }
+
+const saysOf = (
+  name: string,
+  label: Label | undefined,
+  { isUnread, isRefused }: { readonly isUnread: boolean; readonly isRefused: boolean },
+): string => {
+  if (isUnread) return words.unread(name);
+  if (isRefused) return words.refused(name);
+  return label ? words.says(name, countStops(label)) : words.reading(name);
+};
 
 const countStops = ({ notes, pieces }: Label): number =>
   [...notes, ...pieces.flatMap((piece) => piece.notes)].filter(({ isStop }) => isStop).length;
 
 type Movable = NonNullable<LabelNote['movesToLeaflet']>;
 
-function Preview({ label, move }: { readonly label: Label; readonly move: (element: Movable) => void }) {
-  const mend = ({ movesToLeaflet }: LabelNote) =>
-    movesToLeaflet && (
-      <Button onPress={() => move(movesToLeaflet)}>{labelWords.moveToLeaflet[movesToLeaflet]}</Button>
+interface PreviewProps {
+  readonly label: Label;
+  readonly productId: string;
+  readonly move: (element: Movable) => void;
+}
+
+function Preview({ label, productId, move }: PreviewProps) {
+  const mend = ({ movesToLeaflet, problem: { code } }: LabelNote) => {
+    if (code === 'label-language-missing')
+      return <TextLink to={`/products/${productId}`}>{words.writeWords}</TextLink>;
+    return (
+      movesToLeaflet && (
+        <Button onPress={() => move(movesToLeaflet)}>{labelWords.moveToLeaflet[movesToLeaflet]}</Button>
+      )
     );
+  };
   return (
     <>
-      <Notes notes={label.notes} />
+      <Notes notes={label.notes} mend={mend} />
       <div className={styles.faces}>
         {label.pieces.map((piece) => (
           <PieceFigure key={piece.id} piece={piece} mend={mend} />

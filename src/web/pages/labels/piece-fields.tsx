@@ -1,10 +1,13 @@
-import { labelWords } from '../../../words/index.ts';
+import { SMALLEST_X_HEIGHT_MM } from '../../../print/layout/index.ts';
+import { labelWords, sayNumber } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { ArtworkField } from './artwork-field.tsx';
 import type { PieceDraft } from './design-draft.ts';
+import { ElementFields } from './element-fields.tsx';
 import styles from './label.module.css';
 import type { LabelSheet } from './label.ts';
 import { SurfaceFields } from './surface-fields.tsx';
@@ -58,6 +61,29 @@ export function PieceFields({ productId, piece, index, sheets, onChange, onRemov
               .filter(({ id, details }) => !details.isTakenOut || id === piece.sheetId)
               .map(({ id, details }) => ({ id, name: details.name }))}
             none={labelWords.plainPaper}
+          />
+        </SideBySide>
+        <ElementFields piece={piece} onChange={(elements) => onChange({ ...piece, elements })} />
+        <SideBySide>
+          <Field
+            label={words.leastLetters}
+            where={`${where}.letters.leastMm`}
+            kind="decimal"
+            unit="mm"
+            value={piece.leastMm}
+            onChange={(leastMm) => onChange({ ...piece, leastMm })}
+            hint={words.leastLettersHint(sayNumber(SMALLEST_X_HEIGHT_MM))}
+            isOptional
+          />
+          <Field
+            label={words.mostLetters}
+            where={`${where}.letters.mostMm`}
+            kind="decimal"
+            unit="mm"
+            value={piece.mostMm}
+            onChange={(mostMm) => onChange({ ...piece, mostMm })}
+            hint={words.mostLettersHint}
+            isOptional
           />
         </SideBySide>
         <ArtworkField

@@ -31,3 +31,12 @@ export function printChoices(label: Label, design: DesignDetails): PrintChoice[]
 /** How many were printed of the one of which there are fewest. */
 export const printedOf = (pieces: readonly string[], counts: LabelCounts | undefined): number =>
   Math.min(...pieces.map((id) => counts?.rows.find(({ pieceId }) => pieceId === id)?.printed ?? 0));
+
+/** How many of them are on tins or may still be stuck on: what was spoilt is printed again. */
+export const usableOf = (pieces: readonly string[], counts: LabelCounts): number =>
+  Math.min(
+    ...pieces.map((id) => {
+      const row = counts.rows.find(({ pieceId }) => pieceId === id);
+      return row === undefined ? 0 : row.printed - row.spoilt;
+    }),
+  );

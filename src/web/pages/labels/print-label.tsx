@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { positionAfter } from '../../../print/layout/index.ts';
 import { labelWords, sayNumber } from '../../../words/index.ts';
 import { requestUrl } from '../../api/request-url.ts';
 import { useRead } from '../../api/use-read.ts';
+import { useRest } from '../../api/use-rest.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -15,7 +15,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import type { Run } from '../filling/run.ts';
 import { copiesWanted, readCopies } from './copies.ts';
 import type { Label, LabelCounts, LabelDesign, LabelSheet } from './label.ts';
-import { printChoices, printedOf } from './print-choices.ts';
+import { printChoices, printedOf, usableOf } from './print-choices.ts';
 import { SheetPicture } from './sheet-picture.tsx';
 
 interface Props {
@@ -53,31 +53,36 @@ function PrintForm({ run, label, design, sheets, counts }: FormProps) {
   // What is typed stands until it is printed; then the tins that are left are offered again.
   const [typed, setTyped] = useState<string | null>(null);
   const [sheetChosen, setSheet] = useState<string | null>(null);
-  const [first, setFirst] = useState(1);
+  const [firstChosen, setFirst] = useState<number | null>(null);
   const print = useWrite('printRunLabels');
+  const rest = useRest();
   const [paper, setPaper] = useState<string | null>(null);
   if (!choice) return null;
   const printed = printedOf(choice.pieces, counts);
   const { spare } = design.details;
-  const copies = typed ?? String(copiesWanted(run, printed, spare));
+  const copies = typed ?? String(copiesWanted(run, usableOf(choice.pieces, counts), spare));
   const sheetId = sheetChosen ?? choice.sheetId;
   const sheet = sheets.find(({ id }) => id === sheetId);
+  const first = firstChosen ?? sheet?.nextPosition ?? 1;
   const read = readCopies(copies);
   const labels = read.ok ? read.value * choice.pieces.length : 0;
   const choose = (id: string) => {
     setWhat(id);
     setSheet(null);
     setTyped(null);
-    setFirst(1);
+    setFirst(null);
   };
   async function printNow(wished: NonNullable<typeof choice>) {
+    if (rest.isOn()) return;
     if (!read.ok) return print.refuse(read.problems);
     const where = sheet ? { sheetId: sheet.id, firstPosition: first } : {};
     const body = { market: label.market, copies: read.value, pieces: [...wished.pieces], ...where };
     const made = await print.write({ params: { id: run.id }, body });
     if (!made) return;
+    rest.begin();
     setTyped(null);
-    if (sheet) setFirst(positionAfter(sheet.details.geometry, first, labels));
+    // The list of sheets was asked anew: it knows where this print ended.
+    setFirst(null);
     setPaper(made.id);
     // Where the browser opens nothing by itself, the link beside the button does.
     window.open(requestUrl('getLabelPrintPdf', { params: { id: made.id } }), '_blank', 'noopener');
@@ -101,7 +106,10 @@ function PrintForm({ run, label, design, sheets, counts }: FormProps) {
           label={labelWords.sheet}
           where="sheetId"
           value={sheetId}
-          onChange={setSheet}
+          onChange={(chosen) => {
+            setSheet(chosen);
+            setFirst(null);
+          }}
           choices={sheets
             .filter(({ details }) => !details.isTakenOut)
             .map(({ id, details }) => ({ id, name: details.name }))}
@@ -120,7 +128,7 @@ function PrintForm({ run, label, design, sheets, counts }: FormProps) {
                 id: String(number),
                 name: labelWords.position(number),
               }))}
-              hint={labelWords.sheetTakes(labels, sheetsFor(sheet, first, labels))}
+              hint={`${labelWords.sheetTakes(labels, sheetsFor(sheet, first, labels))} ${labelWords.firstFree}`}
             />
           </SideBySide>
           <SheetPicture
