@@ -39,6 +39,7 @@ const question = (rest: Partial<LabelQuestion> = {}): LabelQuestion => ({
     contact: '',
   },
   madeIn: { country: 'US', isNorthernIreland: false },
+  printedIn: ['en'],
   ...rest,
 });
 
@@ -183,7 +184,14 @@ describe('a label for Great Britain, Northern Ireland and the European Union', (
           printedIn,
         }),
       );
-    expect(sold([])?.reason?.code).toBe('label-sale-countries-missing');
+    const untold = sold([]);
+    expect(untold).toMatchObject({ state: 'unknown', reason: { code: 'label-sale-countries-missing' } });
+    expect(sold(['IE'], [])).toMatchObject({
+      state: 'unknown',
+      reason: { code: 'label-languages-not-told' },
+    });
+    const problems = compose({ ...european('EU'), saleCountries: [] }).missing.map(({ code }) => code);
+    expect(problems).toContain('label-sale-countries-missing');
     expect(sold(['IE', 'MT'])).toMatchObject({ state: 'there', text: 'English' });
     expect(sold(['IE', 'DE'])?.reason).toMatchObject({ parameters: { countries: 'Germany (German)' } });
     expect(sold(['IE', 'DE'], ['en', 'de'])?.state).toBe('there');
@@ -260,4 +268,45 @@ it('has words for everything that is missing or not needed', () => {
     for (const each of missing) expect(sayProblem(each).says).not.toMatch(/There are no words/);
     for (const { reason } of elements) if (reason) expect(say(reason)).not.toMatch(/There are no words/);
   }
+});
+
+describe('who is named on the label, and how they are reached', () => {
+  const named = (market: LabelMarket, address: string, placedOn = '2026-11-26') =>
+    element('responsible-person', { market, placedOn, responsible: { name: 'Test Agents', address } });
+
+  it('is somebody in the Union or Northern Ireland for both of them', () => {
+    for (const market of ['EU', 'NI'] as const) {
+      expect(named(market, '4 Harbour Lane, Ballymoyle, Ireland')?.state).toBe('there');
+      expect(named(market, '9 Quay Terrace, Ballymoyle bt99 9zz')?.state).toBe('there');
+      expect(named(market, '1 Mill Lane, Testham, tt1 2ab')?.state).toBe('missing');
+      expect(named(market, '12 Main St, Akron, OH 44999, USA')?.state).toBe('missing');
+      expect(named(market, '4 Harbour Lane, Ballymoyle')).toMatchObject({
+        state: 'unknown',
+        reason: { code: 'label-responsible-where' },
+      });
+    }
+  });
+
+  it('is for Great Britain somebody there, or until the end of 2027 in the Union, and nobody elsewhere', () => {
+    const irish = '4 Harbour Lane, Ballymoyle, Ireland';
+    expect(named('GB', irish, '2027-12-31')?.state).toBe('there');
+    expect(named('GB', irish, '2028-01-01')?.state).toBe('missing');
+    expect(named('GB', '12 Main St, Akron, OH 44999, USA')?.state).toBe('missing');
+    expect(named('GB', '4 Harbour Lane, Ballymoyle')?.state).toBe('unknown');
+  });
+
+  it.each([
+    ['harm@example.org', 'there'],
+    ['www.example.org/contact', 'there'],
+    ['(216) 555-0142', 'there'],
+    ['+1 216 555 0142', 'there'],
+    ['3 Mill Steps, Wendle Cross, OH 44999', 'there'],
+    ['01392 555010', 'missing'],
+    ['+44 1392 555010', 'missing'],
+    ['216 555 014', 'missing'],
+    ['x', 'missing'],
+  ])('is reached in the United States by %s: %s', (contact, state) => {
+    const responsible = { name: 'Test Bench', address: '1 Mill Lane, Testham TT1 1TT', contact };
+    expect(element('contact', { responsible })?.state).toBe(state);
+  });
 });

@@ -135,7 +135,7 @@ export const labelSheet = z.object({
 export const labelElement = z.object({
   element: z.string(),
   text: z.string(),
-  state: z.enum(['there', 'missing', 'not-needed']),
+  state: z.enum(['there', 'missing', 'unknown', 'not-needed']),
   reason: f.saying.nullable(),
   source: z.string(),
   /** Whether the market's law asks for it. */

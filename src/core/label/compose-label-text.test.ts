@@ -55,6 +55,7 @@ const question = (rest: Partial<LabelQuestion> = {}): LabelQuestion => ({
   precautions: { text: 'For outward use only.', required: [] },
   responsible: GB_ADDRESS,
   madeIn: { country: 'GB', isNorthernIreland: false },
+  printedIn: ['en'],
   ...rest,
 });
 const label = (rest: Partial<LabelQuestion> = {}) => must(composeLabelText(question(rest), law));

@@ -1,5 +1,6 @@
 import { findFigureHeightMm } from '../filling/index.ts';
 import { done, type Problem, problem, type Result } from '../problem.ts';
+import { isLacking } from './is-lacking.ts';
 import {
   judgeBatch,
   judgeContent,
@@ -20,7 +21,7 @@ import { listLabelIngredients, nameIngredients } from './list-label-ingredients.
 import { findUsFigureHeightMm } from './us-figure-height-mm.ts';
 
 const toProblem = ({ state, reason, element, source }: LabelElement): Problem[] =>
-  state === 'missing' && reason !== null
+  isLacking({ state }) && reason !== null
     ? [problem(reason.code, element, { source, parameters: reason.parameters })]
     : [];
 

@@ -10,6 +10,7 @@ export { durabilityFigures } from './durability-figures.ts';
 export { gtinCheckDigit, readGtin } from './gtin.ts';
 export { buildInHouseCode } from './in-house-code.ts';
 export { isCalendarDate } from './is-calendar-date.ts';
+export { isLacking } from './is-lacking.ts';
 export type {
   ElementLaw,
   LabelElement,

@@ -1,6 +1,7 @@
 import { exact } from '../quantity/index.ts';
 import { because, type Judged, missing, notNeeded, there, thereUnasked } from './judged.ts';
 import type { LabelLaw, LabelQuestion, NoOpenedPeriod } from './label-question.ts';
+import { EU_MEMBERS } from './place-of-address.ts';
 import { sayDurability, sayDurabilityInUs } from './say-durability.ts';
 import { sayUsNetWeight } from './us-net-weight.ts';
 
@@ -115,11 +116,6 @@ export function judgeBatch({ market, batchNumber }: LabelQuestion): Judged {
   }
   return text === '' ? missing(because('label-batch-missing')) : there(text);
 }
-
-/** Member states as of 2026 (Treaty on European Union, Article 52). */
-const EU_MEMBERS = new Set(
-  'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK'.split(' '),
-);
 
 function isImported({ market, madeIn: { country, isNorthernIreland } }: LabelQuestion): boolean {
   if (market === 'GB' || market === 'US') return country !== market;

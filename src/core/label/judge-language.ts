@@ -1,4 +1,4 @@
-import { because, type Judged, missing, there } from './judged.ts';
+import { because, type Judged, missing, notKnown, there } from './judged.ts';
 import type { LabelQuestion, SaleCountry } from './label-question.ts';
 
 const languageNames = new Intl.DisplayNames(['en-GB'], { type: 'language' });
@@ -15,15 +15,17 @@ const sayCountry = ({ country, languages }: SaleCountry): string =>
 /**
  * Language of content, durability, precautions and function. The member states of the European Union set their own
  * (Regulation (EC) No 1223/2009, Article 19(5)), so it has to be known where the product is sold; elsewhere it is English.
+ * What counts is what the label prints, not what somebody has written for it.
  */
-export function judgeLanguage({ market, saleCountries = [], printedIn = ['en'] }: LabelQuestion): Judged {
+export function judgeLanguage({ market, saleCountries = [], printedIn = [] }: LabelQuestion): Judged {
+  if (printedIn.length === 0) return notKnown(because('label-languages-not-told'));
   const printed = nameLanguages(printedIn);
   if (market !== 'EU') {
     return printedIn.includes('en')
       ? there(printed)
       : missing(because('label-words-not-in-language', { countries: 'English' }), printed);
   }
-  if (saleCountries.length === 0) return missing(because('label-sale-countries-missing'), printed);
+  if (saleCountries.length === 0) return notKnown(because('label-sale-countries-missing'), printed);
   const lacking = saleCountries.filter(
     ({ languages }) => !languages.some((set) => set.every((code) => printedIn.includes(code))),
   );

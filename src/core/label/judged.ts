@@ -23,6 +23,12 @@ export const missing = (reason: LabelReason, text = ''): Judged => ({
   reason,
 });
 
+/** Whether it is right hangs on what nobody has told: never taken for right. */
+export const notKnown = (reason: LabelReason, text = ''): Judged => ({
+  ...missing(reason, text),
+  state: 'unknown',
+});
+
 export const notNeeded = (reason: LabelReason | null, text = ''): Judged => ({
   text,
   required: false,

@@ -71,7 +71,7 @@ export interface LabelQuestion {
   readonly madeIn: { readonly country: string; readonly isNorthernIreland: boolean };
   /** European Union: where it is sold. */
   readonly saleCountries?: readonly SaleCountry[];
-  /** Languages that its words stand in, as ISO 639 codes. */
+  /** Languages that the label prints its words in, as ISO 639 codes; absent: nobody has said. */
   readonly printedIn?: readonly string[];
 }
 
@@ -113,7 +113,8 @@ export interface LabelElement extends ElementLaw {
   readonly element: LabelElementName;
   readonly text: string;
   readonly required: boolean;
-  readonly state: 'there' | 'missing' | 'not-needed';
+  /** `unknown`: nobody has told what decides it; it holds the label as `missing` does. */
+  readonly state: 'there' | 'missing' | 'unknown' | 'not-needed';
   readonly reason: LabelReason | null;
   /** Stands before its text as a sign of the law. */
   readonly sign?: 'hourglass' | 'open-jar' | 'e-mark';

@@ -63,7 +63,7 @@ export const labelWords = {
   },
   fromMemory: 'from memory, check',
   source: 'Where it is asked for',
-  states: { there: 'there', missing: 'missing', 'not-needed': 'not needed' },
+  states: { there: 'there', missing: 'missing', unknown: 'not known', 'not-needed': 'not needed' },
   copies: 'Copies',
   copiesSpare: (printed: number, spare: number) =>
     `${printed === 0 ? 'None printed before' : `${sayDecimal(printed)} printed before`}. One for each tin that has none yet${spare === 0 ? '' : `, and ${sayDecimal(spare)} to spare`}.`,

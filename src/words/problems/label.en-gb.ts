@@ -58,12 +58,24 @@ export const labelProblems = {
     mend: 'Enter a telephone number there, or an e-mail or web address, with the workshop’s details.',
   },
   'label-sale-countries-missing': {
-    says: 'Each member state of the European Union sets the language of the label, and nobody has said in which of them the product is sold.',
+    says: 'Whether the language of the label is right is not known: each member state of the European Union sets it, and nobody has said in which of them the product is sold.',
     mend: 'Choose the countries with the product.',
+  },
+  'label-languages-not-told': {
+    says: 'Nobody has said in which languages the label is printed.',
+    mend: 'Choose them with the labels of the product.',
   },
   'label-words-not-in-language': {
     says: 'The words of the label are not in the language of: {countries}.',
     mend: 'Have a label in that language, or do not sell it there.',
+  },
+  'label-responsible-where': {
+    says: 'Where the responsible person is cannot be told: the address names no country.',
+    mend: 'Add the country where the workshop is described.',
+  },
+  'label-contact-not-domestic': {
+    says: 'What is to reach the responsible person for the United States is no e-mail or web address and no telephone number there.',
+    mend: 'Give an e-mail or web address, or a telephone number of the United States.',
   },
   'label-responsible-missing': {
     says: 'The label lacks name or address of the responsible person for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the European Union}}.',

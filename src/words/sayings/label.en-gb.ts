@@ -30,9 +30,16 @@ export const labelSayings = {
   'label-contact-missing':
     'Nobody has said how a buyer in the United States reports harm: an address or telephone number there, or an e-mail or web address.',
   'label-sale-countries-missing':
-    'Each member state sets the language, and nobody has said in which of them it is sold.',
-  'label-words-not-in-language': 'Its words are not in the language of: {countries}.',
+    'Not known whether the language is right: each member state sets it, and nobody has said in which of them it is sold. Choose the countries with the product.',
+  'label-languages-not-told':
+    'Not known: nobody has said in which languages it is printed. Choose them with the labels of the product.',
+  'label-words-not-in-language':
+    'What it prints is not in the language of: {countries}. Add the language to the labels of the product and its words to the product, or do not sell it there.',
   'label-responsible-missing': 'Name or address is missing.',
+  'label-responsible-where':
+    'Not known where this is: the address names no country. Add it where the workshop is described.',
+  'label-contact-not-domestic':
+    'It is no e-mail or web address and no telephone number of the United States, and one of these is asked for.',
   'label-responsible-outside':
     'The address lies outside {market, select, GB {the United Kingdom} NI {Northern Ireland and the European Union} other {the European Union and Northern Ireland}}.',
   'label-address-taken-until':

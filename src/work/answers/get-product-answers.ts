@@ -3,6 +3,7 @@ import { done, problem, refused } from '../../core/problem.ts';
 import { findProduct } from '../../storage/index.ts';
 import { labelForProduct } from '../filling/index.ts';
 import { listRevisionsInForce, openRevision } from '../formulas/index.ts';
+import { designOf } from '../labels/label-design.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewAnswers, viewIngredients } from './view-answers.ts';
@@ -17,9 +18,10 @@ export const getProductAnswers: UseCase<'getProductAnswers'> = async (context, {
   if (!head) return refused(problem('product-without-recipe', 'id', { found: details.name }));
   const opened = await openRevision(db, head.id);
   if (!opened.ok) return opened;
+  const design = await designOf(db, id, details);
   const ingredients = [];
   for (const market of details.markets) {
-    const asked = { details, revisionId: head.id, market, batchNumber: null, durability: null };
+    const asked = { details, revisionId: head.id, market, batchNumber: null, durability: null, design };
     const label = await labelForProduct(context, asked);
     ingredients.push(viewIngredients(market, label.ok ? label.value.text : null));
   }

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { answerOpenedOrigins, type OpenedRevision } from '../../check/index.ts';
 import type { answers, Market } from '../../contract/index.ts';
-import type { LabelText } from '../../core/label/index.ts';
+import { isLacking, type LabelText } from '../../core/label/index.ts';
 import { saying } from '../saying.ts';
 
 export type AnswersView = z.output<typeof answers.productAnswers>;
@@ -22,7 +22,7 @@ export const viewAnswers = ({ opened, ...asked }: Asked): AnswersView => ({
 /** The list as the label has it, and what keeps it from being given out. */
 export function viewIngredients(market: Market, text: LabelText | null): AnswersView['ingredients'][number] {
   const element = text?.elements.find((each) => each.element === 'ingredients');
-  const reason = element?.state === 'missing' ? element.reason : null;
+  const reason = element && isLacking(element) ? element.reason : null;
   return {
     market,
     text: text ? text.ingredientList.join(', ') : '',

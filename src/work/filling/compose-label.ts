@@ -26,8 +26,8 @@ export interface LabelFor {
   readonly durability: Durability | null;
   /** What the run's batch was made of, where that is another composition than the formula's today. */
   readonly made?: FormulaLookup | undefined;
-  /** What its labels promise by themselves; English words and no estimated sign unless said. */
-  readonly design?: Pick<labels.LabelDesignDetails, 'pieces' | 'languages' | 'hasEMark' | 'durabilitySign'>;
+  /** What its labels print, and promise by themselves. */
+  readonly design: Pick<labels.LabelDesignDetails, 'pieces' | 'languages' | 'hasEMark' | 'durabilitySign'>;
 }
 
 export interface ComposedLabel {
@@ -88,17 +88,15 @@ function questionOf(
       isNorthernIreland: placeOfAddress(house.responsibleGb.address) === 'NI',
     },
     saleCountries: saleCountries.filter(({ country }) => details.saleCountries.includes(country)),
-    ...(design && {
-      printedIn: design.languages,
-      hasEMark: design.hasEMark,
-      durabilitySign: design.durabilitySign,
-    }),
+    printedIn: design.languages,
+    hasEMark: design.hasEMark,
+    durabilitySign: design.durabilitySign,
   };
 }
 
 /** What the buyer sees first: the front or the whole label; of a strip round a jar 40 % (21 CFR 701.13, from memory). */
 function panelOf({ faceMm }: orders.ProductDetails, design: LabelFor['design']): number {
-  const surface = design?.pieces.find(({ role }) => role === 'front' || role === 'whole')?.surface;
+  const surface = design.pieces.find(({ role }) => role === 'front' || role === 'whole')?.surface;
   if (surface === undefined)
     return faceMm.shape === 'round'
       ? areaOfCircle(Math.min(faceMm.width, faceMm.height))

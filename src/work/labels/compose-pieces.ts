@@ -1,5 +1,5 @@
 import type { labels, Saying } from '../../contract/index.ts';
-import type { LabelText } from '../../core/label/index.ts';
+import { isLacking, type LabelText } from '../../core/label/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { sayProblem } from '../../words/index.ts';
 import type { Context } from '../context.ts';
@@ -51,9 +51,7 @@ export async function composeLabelPieces(context: Context, asked: PiecesFor): Pr
 }
 
 const missingOf = (text: LabelText): Saying[] =>
-  text.elements.flatMap(({ state, reason }) =>
-    state === 'missing' && reason !== null ? [sayReason(reason)] : [],
-  );
+  text.elements.flatMap((each) => (isLacking(each) && each.reason !== null ? [sayReason(each.reason)] : []));
 
 const cannotBeSaid = (reason: string): Saying => saying('label-not-to-be-said', { reason });
 const doesNotFit = (reason: string): Saying => saying('label-does-not-fit', { reason });

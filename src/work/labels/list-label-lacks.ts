@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { DURABILITY_THRESHOLD_MONTHS } from '../../catalogue/index.ts';
 import type { labels, Market, orders } from '../../contract/index.ts';
-import { decideBestBefore } from '../../core/label/index.ts';
+import { decideBestBefore, isLacking } from '../../core/label/index.ts';
 import { done, problem, refused } from '../../core/problem.ts';
 import { type BatchHead, findBatch, listLotsAtHand } from '../../storage/index.ts';
 import { sayProblem } from '../../words/index.ts';
@@ -71,7 +71,7 @@ async function findLacks(context: Context, label: Asked, market: Market): Promis
     }));
   }
   return composed.value.text.elements
-    .filter(({ element, state }) => state === 'missing' && element !== BY_THE_RUN)
+    .filter((each) => isLacking(each) && each.element !== BY_THE_RUN)
     .flatMap(({ element, reason }) =>
       reason === null ? [] : [{ element, says: sayReason(reason), markets: [market] }],
     );

@@ -60,10 +60,26 @@ describe('the label of a run', () => {
     const run = await startRun((await makeBowl()).id);
     const missing = async () => (await label(run.id, 'EU')).missing.map(({ code }) => code);
     expect(await missing()).toEqual(['label-sale-countries-missing']);
+    const told = (await label(run.id, 'EU')).elements.find((one) => one.element === 'language');
+    expect(told?.state).toBe('unknown');
     await changeProduct(run.productId, { saleCountries: ['IE', 'FR'] });
     expect(await missing()).toEqual(['label-words-not-in-language']);
     await changeProduct(run.productId, { saleCountries: ['IE'] });
     expect(await missing()).toEqual([]);
+  });
+
+  it('is judged by the languages that its design prints, not by what is written for others', async () => {
+    const run = await startRun((await makeBowl()).id);
+    const german = { name: '', functionText: 'Körperbutter', precautions: 'Nur zur äußeren Anwendung.' };
+    await changeProduct(run.productId, { saleCountries: ['DE'], texts: { de: german } });
+    const language = async () =>
+      (await label(run.id, 'EU')).elements.find((one) => one.element === 'language');
+    expect(await language()).toMatchObject({ state: 'missing', text: 'English' });
+    const params = { id: run.productId };
+    const { version, details } = await at.bench.get('getLabelDesign', { params });
+    const body = { version, details: { ...details, languages: ['en', 'de'] as ('en' | 'de')[] } };
+    await at.bench.get('saveLabelDesign', { params, body });
+    expect(await language()).toMatchObject({ state: 'there', text: 'English and German' });
   });
 
   it('has the elements of the United States, with their names of ingredients and the warning that no report takes away', async () => {

@@ -8,7 +8,7 @@ import { Table } from '../../parts/table.tsx';
 import styles from './label.module.css';
 import type { Label } from './label.ts';
 
-const KINDS = { there: 'ready', missing: 'stop', 'not-needed': 'plain' } as const;
+const KINDS = { there: 'ready', missing: 'stop', unknown: 'watch', 'not-needed': 'plain' } as const;
 
 /** By which law, where it must stand, and whether anybody has seen the page. */
 const AskedFor = ({ element }: { readonly element: Label['elements'][number] }) => (
