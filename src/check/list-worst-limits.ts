@@ -2,7 +2,12 @@ import type { Saying } from '../contract/index.ts';
 import { saying } from '../contract/index.ts';
 import { expandFormula, type FormulaLine, type FormulaLookup } from '../core/formula/index.ts';
 import { type Exact, exact, sumOf, toText, ZERO } from '../core/quantity/index.ts';
-import type { CheckedVerdict, WorstLimit } from '../core/safety/index.ts';
+import {
+  type CheckedVerdict,
+  findWorstPercent,
+  type WeighedPart,
+  type WorstLimit,
+} from '../core/safety/index.ts';
 import type { Checked, OpenedRevision } from './checked.ts';
 import { openComposition } from './open-composition.ts';
 import { sayUse } from './say-use.ts';
@@ -18,15 +23,20 @@ interface Part {
   /** The most of each substance in it, in percent, by name. */
   readonly most: ReadonlyMap<string, Exact>;
   readonly materials: ReadonlyMap<string, Exact>;
+  /** Of a base that was weighed together: its own weighings, with what each brought in. */
+  readonly made: readonly { readonly weighed: WeighedPart; readonly part: Part }[];
 }
 
 export interface WeighedLookup extends FormulaLookup {
   readonly certified: ReadonlyMap<string, CertifiedLot>;
+  /** By the batch of a base: its weighings with their errors, in the order of its lines. */
+  readonly weighedOf: (batchId: string) => readonly WeighedPart[] | undefined;
 }
 
 /**
  * Every limit of law, IFRA and suppliers' papers that a checked batch is compared with, laid out by its weighings. The
- * most of each material counts, and each lot by its own certificate. A rule that counts single esters is taken upon their
+ * most of each material counts, each lot by its own certificate, and a base as the worst of its own weighings makes it. A
+ * rule that counts single esters is taken upon their
  * sum, which is never less.
  */
 export function listWorstLimits(
@@ -63,7 +73,28 @@ function openPart(opened: OpenedRevision, line: FormulaLine, lookup: WeighedLook
   const materials = new Map(
     part.value.expanded.materials.map(({ materialId, percent }) => [materialId, percent]),
   );
-  return { most, materials };
+  return { most, materials, made: openMade(opened, line, lookup) };
+}
+
+/** Each line of the base by itself; nothing where its weighings are not known one by one. */
+function openMade(opened: OpenedRevision, { item }: FormulaLine, lookup: WeighedLookup): Part['made'] {
+  const lines = item.kind === 'base' ? (lookup.base(item.formulaId)?.lines ?? []) : [];
+  const weighed = item.kind === 'base' ? (lookup.weighedOf(item.formulaId) ?? []) : [];
+  if (lines.length !== weighed.length) return [];
+  return lines.flatMap((line, index) => {
+    const own = weighed[index];
+    return own ? [{ weighed: own, part: openPart(opened, line, lookup) }] : [];
+  });
+}
+
+/** The highest content that the errors of the base's own weighings leave possible. */
+function worstContent(part: Part, contentOf: (part: Part) => Exact | undefined): Exact {
+  if (part.made.length === 0) return contentOf(part) ?? ZERO;
+  const percentIn = part.made.map((each) => worstContent(each.part, contentOf));
+  return findWorstPercent(
+    part.made.map(({ weighed }) => weighed),
+    { limitPercent: 0, percentIn },
+  );
 }
 
 function limitsOf(verdicts: readonly CheckedVerdict[], parts: readonly Part[]): NamedLimit[] {
@@ -119,7 +150,7 @@ const ofMost = (
   substance: facts.substance,
   limitPercent: facts.limitPercent,
   isStrict,
-  percentIn: parts.map((part) => contentOf(part) ?? ZERO),
+  percentIn: parts.map((part) => worstContent(part, contentOf)),
   says: (worst) =>
     saying('worst-over', {
       substance: facts.substance,

@@ -88,6 +88,7 @@ export async function countRunsOfBatch(db: Reader, batchId: string): Promise<num
 export interface RunState {
   readonly id: string;
   readonly batch_id: string;
+  readonly product_id: string;
   readonly number: string;
   readonly product_details: string;
   readonly is_closed: boolean;
@@ -101,7 +102,13 @@ export async function listRunStates(db: Reader, batchIds?: readonly string[]): P
     .innerJoin('entry', 'entry.id', 'filling_run.entry_id')
     .leftJoin('run_close', 'run_close.filling_run_id', 'filling_run.id')
     .leftJoin('release', 'release.filling_run_id', 'filling_run.id')
-    .select(['filling_run.id', 'filling_run.batch_id', 'filling_run.number', 'filling_run.product_details'])
+    .select([
+      'filling_run.id',
+      'filling_run.batch_id',
+      'filling_run.number',
+      'filling_run.product_id',
+      'filling_run.product_details',
+    ])
     .select(['run_close.entry_id as close_id', 'release.verdict'])
     .orderBy('entry.seq');
   if (batchIds) query = query.where('filling_run.batch_id', 'in', batchIds);

@@ -39,6 +39,8 @@ export const makingSayings = {
 
   'worst-over':
     '{substance} may reach {percent} %{hasUse, select, yes { as {use}} other {}} with the errors of the scales; {isOfSupplier, select, yes {its supplier allows} other {the limit is}} {limitPercent} % ({rule}).',
+  'worst-scale-unknown':
+    'Nobody knows how far off the weighing of {items} may be: its scale is not known, or not what it may be wrong by there. Whether the limits are kept at the worst is not known.',
   'worst-add-one': 'Add {addGrams} g of {item}: strike its weighing, and enter {togetherGrams} g in all.',
   'worst-add-rest': 'Or add {addGrams} g of all the rest in the shares that it has: {rest}.',
   'room-stock': '{item}: {needGrams} g needed, {haveGrams} g on the shelf.',

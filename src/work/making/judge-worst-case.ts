@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { listWorstLimits, type NamedLimit } from '../../check/index.ts';
 import { type Market, type making, type Saying, saying } from '../../contract/index.ts';
 import { digestOf } from '../../core/digest/index.ts';
+import type { FormulaLine, FormulaLookup } from '../../core/formula/index.ts';
 import {
   type Exact,
   exact,
@@ -19,26 +20,20 @@ import {
 } from '../../core/safety/index.ts';
 import {
   type BatchHead,
-  listAdditions,
-  listBatchLines,
+  listBatchTins,
   listDecisions,
-  type NamedBatchLine,
-  type SignedAddition,
+  listProducts,
+  listRunStates,
+  type Reader,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { runCheck } from '../formulas/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
+import { readWeighed, type Weighed } from './read-weighed.ts';
 import { readWeighedLookup } from './weighed-lookup.ts';
-import type { WeighingNote } from './weighing-note.ts';
 import { tellRoom } from './worst-case-room.ts';
 
 export type WorstCase = NonNullable<z.output<typeof making.worstCase>>;
-
-/** What is weighed, as its scale showed it, with the worst error of that scale at that mass. */
-interface Weighed {
-  readonly line: NamedBatchLine;
-  readonly row: SignedAddition;
-  readonly part: WeighedPart;
-}
 
 /** A decision is upon what was weighed: where an entry is struck or another comes, it is asked again. */
 export const worstCaseKey = (batchId: string): string => `worst-case:${batchId}`;
@@ -46,44 +41,73 @@ export const worstCaseKey = (batchId: string): string => `worst-case:${batchId}`
 /** null: not everything is weighed in yet, or it is no batch for sale, or its limits cannot be known. */
 export async function judgeWorstCase(context: Context, head: BatchHead): Promise<WorstCase | null> {
   const { db } = context.storage;
-  const weighed = await readWeighed(context, head.id);
+  const weighed = await readWeighed(db, head.id);
   if (head.purpose !== 'sale' || head.outcome === 'abandoned' || weighed === null) return null;
   const lookup = await readWeighedLookup(db, head.id);
   const recipe = lookup.revision(head.id);
-  const markets = JSON.parse(head.markets) as Market[];
+  const markets = await listMarketsOfBatch(db, head);
   const checked = await runCheck(context, head.revision_id, markets, { weighed: lookup });
   if (!checked.ok || !recipe) return null;
-  const limits = listWorstLimits(checked.value, recipe.lines, lookup);
-  const parts = weighed.map(({ part }) => part);
-  const over = limits.filter((limit) => !isWithinAtWorst(parts, limit));
-  const upon = digestOf(weighed.map(({ row }) => [row.entry_id, row.actual_ug, row.lot_id]));
-  return {
-    isHeld: over.length > 0,
-    upon,
-    over: over.map((limit) => limit.says(findWorstPercent(parts, limit))),
-    ways: over.length === 0 ? [] : await listWays(context, head, weighed, over),
-    decided: over.length === 0 ? null : await findDecision(context, head, upon),
-  };
-}
-
-/** In the order in which the batch is opened: additions that stand, one a position. */
-async function readWeighed({ storage: { db } }: Context, batchId: string): Promise<Weighed[] | null> {
-  const lines = await listBatchLines(db, batchId);
-  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
-  if (lines.some(({ position }) => !standing.some((row) => row.position === position))) return null;
-  return standing.flatMap((row) => {
-    const line = lines.find(({ position }) => position === row.position);
-    return line ? [{ line, row, part: partOf(line, row) }] : [];
+  const behind = await readBasesWeighed(db, recipe.lines, lookup);
+  const limits = listWorstLimits(checked.value, recipe.lines, {
+    ...lookup,
+    weighedOf: (id) => behind.get(id)?.map(partOf),
   });
+  const parts = weighed.map(partOf);
+  const over = limits.filter((limit) => !isWithinAtWorst(parts, limit));
+  const says = [
+    ...over.map((limit) => limit.says(findWorstPercent(parts, limit))),
+    ...(limits.length === 0 ? [] : sayUnknown([...weighed, ...[...behind.values()].flat()])),
+  ];
+  const upon = digestOf([
+    weighed.map(({ row }) => [row.entry_id, row.actual_ug, row.lot_id, row.scale_id]),
+    [...markets].sort(),
+  ]);
+  return {
+    isHeld: says.length > 0,
+    upon,
+    over: says,
+    ways: over.length === 0 ? [] : await listWays(context, head, weighed, over),
+    decided: says.length === 0 ? null : await findDecision(context, head, upon),
+  };
 }
 
-/** The error is told against the target when the weighing was planned; a scale that nobody knows has none told. */
-function partOf({ weighing }: NamedBatchLine, row: SignedAddition): WeighedPart {
-  const { relativeError } = JSON.parse(weighing) as WeighingNote;
-  return {
-    grams: gramsFromMicrograms(row.actual_ug),
-    errorGrams: exact(relativeError ?? 0).times(gramsFromMicrograms(row.target_ug)),
-  };
+/** Where its error is not known a weighing is taken as shown here, and told as not known beside it. */
+const partOf = ({ grams, errorGrams }: Weighed): WeighedPart => ({ grams, errorGrams: errorGrams ?? ZERO });
+
+/** What nobody knows the error of is never taken to have none. */
+function sayUnknown(weighed: readonly Weighed[]): Saying[] {
+  const items = weighed.filter(({ errorGrams }) => errorGrams === null).map(({ line }) => line.item_name);
+  return items.length === 0 ? [] : [saying('worst-scale-unknown', { items: [...new Set(items)].join(', ') })];
+}
+
+/** Those that it was begun for, and those that what is filled from it, or was to be, is sold in today. */
+async function listMarketsOfBatch(db: Reader, head: BatchHead): Promise<Market[]> {
+  const ids = new Set(
+    [...(await listBatchTins(db, head.id)), ...(await listRunStates(db, [head.id]))].map(
+      (row) => row.product_id,
+    ),
+  );
+  const products = (await listProducts(db)).filter((row) => ids.has(row.id));
+  const sold = products.flatMap((row) => readProductDetails(row.details).markets);
+  return [...new Set([...(JSON.parse(head.markets) as Market[]), ...sold])];
+}
+
+/** The weighings of each base that lies behind these lines, and of the bases behind those, by its batch. */
+async function readBasesWeighed(
+  db: Reader,
+  lines: readonly FormulaLine[],
+  lookup: FormulaLookup,
+): Promise<ReadonlyMap<string, readonly Weighed[]>> {
+  const found = new Map<string, readonly Weighed[]>();
+  let frontier = lines;
+  while (frontier.length > 0) {
+    const ids = frontier.flatMap(({ item }) => (item.kind === 'base' ? [item.formulaId] : []));
+    const fresh = [...new Set(ids)].filter((id) => !found.has(id));
+    for (const id of fresh) found.set(id, (await readWeighed(db, id)) ?? []);
+    frontier = fresh.flatMap((id) => lookup.base(id)?.lines ?? []);
+  }
+  return found;
 }
 
 /** Whoever adds weighs to a tenth of a gram (common practice, no source). */
@@ -100,7 +124,7 @@ async function listWays(
   over: readonly NamedLimit[],
 ): Promise<WorstCase['ways']> {
   const ways: WorstCase['ways'] = [];
-  const total = sumOf(weighed.map(({ part }) => part.grams));
+  const total = sumOf(weighed.map(({ grams }) => grams));
   for (const [index, { line, row }] of weighed.entries()) {
     if (line.item_kind !== 'formula' && !isLargest(weighed, index)) continue;
     const grams = gramsOf(weighed, over, [index]);
@@ -118,12 +142,12 @@ async function listWays(
   const poorer = weighed.flatMap((_, index) => (isPoorer(index, over) ? [index] : []));
   const grams = poorer.length > 1 ? gramsOf(weighed, over, poorer) : undefined;
   if (grams) {
-    const rest = sumOf(poorer.map((index) => weighed[index]?.part.grams ?? 0));
+    const rest = sumOf(poorer.map((index) => weighed[index]?.grams ?? 0));
     const shares = poorer.flatMap((index) => {
       const each = weighed[index];
       if (!each) return [];
       const { item_id: lotItemId, item_name: name } = each.line;
-      return [{ lotItemId, name, grams: grams.times(each.part.grams).div(rest) }];
+      return [{ lotItemId, name, grams: grams.times(each.grams).div(rest) }];
     });
     ways.push({
       says: saying('worst-add-rest', {
@@ -137,7 +161,7 @@ async function listWays(
 }
 
 const isLargest = (weighed: readonly Weighed[], index: number): boolean =>
-  weighed.every(({ part }) => exact(part.grams).lte(weighed[index]?.part.grams ?? 0));
+  weighed.every(({ grams }) => grams.lte(weighed[index]?.grams ?? 0));
 
 const isPoorer = (index: number, over: readonly NamedLimit[]): boolean =>
   over.every(({ percentIn, limitPercent }) => exact(percentIn[index] ?? 0).lt(limitPercent));
@@ -148,7 +172,7 @@ function gramsOf(
   over: readonly NamedLimit[],
   indexes: readonly number[],
 ): Exact | undefined {
-  const parts = weighed.map(({ part }) => part);
+  const parts = weighed.map(partOf);
   const added = indexes.flatMap((index) => parts[index] ?? []);
   const mass = sumOf(added.map(({ grams }) => grams));
   const errorGrams = sumOf(added.map(({ errorGrams: each }) => each));

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { inGrams, makeAll, makeFirmBase } from '../../../test/workshop/build-making.ts';
+import { buildMixture, buildReport, line } from '../../../test/workshop/build-formula.ts';
+import {
+  acceptUnknowns,
+  buildProduct,
+  inGrams,
+  inTins,
+  makeAll,
+  makeFirmBase,
+} from '../../../test/workshop/build-making.ts';
+import { buildIngredient, buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
 
@@ -128,5 +137,111 @@ describe('a batch at the worst of its weighings', () => {
       body: { verdict: 'refused', reason: 'No', upon: 'x' },
     });
     expect(codesOf(asked)).toEqual(['batch-not-held']);
+  });
+
+  it('counts with the scale that was used, not with the one that was planned', async () => {
+    await allow('1.1');
+    const { id } = await start();
+    const weighScent = async (scaleId: string | null) => {
+      const { screens } = await viewOf(id);
+      const scent = screens.find((one) => one.kind === 'addition' && one.itemId === at.shop.materials.scent);
+      if (scent?.kind !== 'addition') throw new Error('the scent is weighed in');
+      if (scent.done)
+        await at.bench.get('strikeAddition', {
+          params: { id },
+          body: { entryId: scent.done.entryId, reason: 'Weighed again' },
+        });
+      await at.bench.get('recordAddition', {
+        params: { id },
+        body: {
+          position: scent.position,
+          lotId: scent.lotId ?? '',
+          scaleId,
+          actualGrams: scent.targetGrams,
+          deviation: { what: 'Another scale', why: 'The small one was in use' },
+        },
+      });
+      return (await viewOf(id)).worstCase;
+    };
+    await makeAll(at.bench, id);
+    expect((await viewOf(id)).worstCase?.isHeld).toBe(false);
+    // 5 g shown in steps of 1 g, tared: 4 to 6 g, and 1.2 % is above 1.1 %.
+    const coarse = await weighScent(at.shop.scales.bench);
+    expect(coarse?.over.map(({ code }) => code)).toEqual(['worst-over']);
+    const unknown = await weighScent(null);
+    expect(unknown).toMatchObject({
+      isHeld: true,
+      over: [{ code: 'worst-scale-unknown', parameters: { items: 'Lavender oil' } }],
+    });
+    expect((await weighScent(at.shop.scales.small))?.isHeld).toBe(false);
+  });
+
+  it('counts the errors of the weighings within a base as well', async () => {
+    const allowOil = (mostPercent: string) =>
+      at.bench.get('saveLotCertificate', {
+        params: { id: at.shop.lots.oil },
+        body: {
+          reference: `statement of ${mostPercent}`,
+          datedOn: null,
+          details: {
+            constituents: [],
+            isComplete: false,
+            ifra: [{ category: '5A', edition: '51', mostPercent }],
+          },
+        },
+      });
+    await allow('1.1');
+    const { id } = await start();
+    await makeAll(at.bench, id);
+    // 34.65 % of it is oil: 525 g of 1,500 g of base, weighed to 0.1 g, so that the base may hold 35.0067 % of it.
+    await allowOil('34.6535');
+    expect((await viewOf(id)).worstCase?.over).toMatchObject([
+      { code: 'worst-over', parameters: { limitPercent: '34.6535' } },
+    ]);
+    await allowOil('34.66');
+    expect((await viewOf(id)).worstCase).toMatchObject({ isHeld: false, over: [] });
+  });
+
+  it('looks at a market that the product gets once it is made, and asks again what was decided without it', async () => {
+    // 0.5 % in body lotions of the Union and Northern Ireland: Regulation (EU) 2024/996, Annex III entry 377.
+    const arbutin = await buildIngredient(at.bench, {
+      name: 'Alpha-arbutin',
+      inciEu: 'Alpha-Arbutin',
+      cas: ['84380-01-8'],
+      constituentsAre: 'complete',
+      constituentsPaper: 'Invented specification',
+    });
+    await buildLot(at.bench, arbutin, { quantity: '50' });
+    const { formulaId, revisionId } = await buildMixture(at.bench, [
+      line(at.shop.materials.oil, '995'),
+      line(arbutin, '5'),
+    ]);
+    await buildReport(at.bench, {
+      reference: 'R-5',
+      formulaIds: [formulaId],
+      ranges: [
+        { materialId: at.shop.materials.oil, leastPercent: '90', mostPercent: '100' },
+        { materialId: arbutin, leastPercent: '0', mostPercent: '2' },
+      ],
+    });
+    await acceptUnknowns(at.bench, revisionId);
+    const product = await buildProduct(at.bench, formulaId, at.shop.materials, { markets: ['GB'] });
+    const tins = [{ productId: product, units: 2 }];
+    const { id } = await at.bench.get('startBatch', {
+      body: { wish: inTins(revisionId, tins, { markets: ['GB'] }) },
+    });
+    await makeAll(at.bench, id);
+    const before = (await viewOf(id)).worstCase;
+    expect(before).toMatchObject({ isHeld: false });
+    const row = (await at.bench.get('listProducts')).find((one) => one.id === product);
+    if (!row) throw new Error('it was just built');
+    const details = { ...row.details, markets: ['GB' as const, 'NI' as const] };
+    await at.bench.get('saveProduct', { body: { id: product, version: row.version, details } });
+    const after = (await viewOf(id)).worstCase;
+    expect(after).toMatchObject({
+      isHeld: true,
+      over: [{ code: 'worst-over', parameters: { substance: 'Alpha-Arbutin', limitPercent: '0.5' } }],
+    });
+    expect(after?.upon).not.toBe(before?.upon);
   });
 });

@@ -1,0 +1,38 @@
+import { type Exact, gramsFromMicrograms } from '../../core/quantity/index.ts';
+import {
+  listAdditions,
+  listBatchLines,
+  listScales,
+  type NamedBatchLine,
+  type Reader,
+  type ScaleRow,
+  type SignedAddition,
+} from '../../storage/index.ts';
+import { findWorstError } from '../scale-error.ts';
+
+/** What is weighed in, as its scale showed it. */
+export interface Weighed {
+  readonly line: NamedBatchLine;
+  readonly row: SignedAddition;
+  readonly grams: Exact;
+  /** The worst error of the scale that it was really weighed on, at that mass; null: nobody knows it. */
+  readonly errorGrams: Exact | null;
+}
+
+/** In the order in which the batch is opened: additions that stand, one a position. null: not everything is in yet. */
+export async function readWeighed(db: Reader, batchId: string): Promise<Weighed[] | null> {
+  const lines = await listBatchLines(db, batchId);
+  const scales = new Map((await listScales(db)).map((scale) => [scale.id, scale]));
+  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
+  if (lines.some(({ position }) => !standing.some((row) => row.position === position))) return null;
+  return standing.flatMap((row) => {
+    const line = lines.find(({ position }) => position === row.position);
+    const grams = gramsFromMicrograms(row.actual_ug);
+    return line ? [{ line, row, grams, errorGrams: errorOf(scales.get(row.scale_id ?? ''), grams) }] : [];
+  });
+}
+
+function errorOf(scale: ScaleRow | undefined, grams: Exact): Exact | null {
+  const error = scale && findWorstError(scale, grams);
+  return error?.ok ? error.value : null;
+}
