@@ -27,6 +27,7 @@ export const runView = z.object({
   batchId: f.id,
   batchNumber: z.string(),
   purpose: z.enum(['sale', 'trial']),
+  formulaId: f.id,
   productId: f.id,
   productName: z.string(),
   markets: z.array(f.market),

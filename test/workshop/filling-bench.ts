@@ -1,5 +1,13 @@
 import { afterEach, beforeEach, expect } from 'vitest';
-import { buildMakingBench, inTins, type MakingBench, makeBatch, makeFirmBase } from './build-making.ts';
+import {
+  buildMakingBench,
+  inGrams,
+  inTins,
+  type MakingBench,
+  makeAll,
+  makeBatch,
+  makeFirmBase,
+} from './build-making.ts';
 import { nameWorkshop } from './build-order.ts';
 import { codesOf } from './codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from './open-test-workshop.ts';
@@ -52,6 +60,27 @@ export function openFillingBench() {
     if (!closed.ok) throw new Error(`refused: ${codesOf(closed).join(', ')}`);
     return closed.value;
   }
+  /** A bowl with so much oil in it, whatever the sheet asked for, filled into one tin. */
+  async function brewWith(scentGrams: string) {
+    const batch = await bench.get('startBatch', { body: { wish: inGrams(shop.mixtureRevision, '100') } });
+    const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
+    if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
+    const body = {
+      position: screen.position,
+      lotId: screen.lotId ?? '',
+      scaleId: screen.scaleId,
+      actualGrams: scentGrams,
+      deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+      isOverKnown: true,
+    };
+    const params = { id: batch.id };
+    await bench.get('recordAddition', { params, body });
+    await makeAll(bench, batch.id);
+    await bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
+    const run = await startRun(batch.id, { wanted: 1 });
+    await fillAll(run.id, '46.45');
+    return closeRun(run.id);
+  }
   const release = (id: string, verdict: 'released' | 'rejected' = 'released', reason = '') =>
     bench.ask('releaseRun', { params: { id }, body: { verdict, reason } });
   const getLot = (id: string | null) => bench.get('getLot', { params: { id: id ?? '' } });
@@ -70,6 +99,7 @@ export function openFillingBench() {
     fillAll,
     close,
     closeRun,
+    brewWith,
     release,
     getLot,
   };

@@ -74,6 +74,20 @@ export const fillingWords = {
   releaseTitle: 'Release in your name?',
   releaseSays:
     'You have seen the checks above, the tins and their labels. Only then can they be put aside for an order and sent.',
+  /** Where what is not passed is mended. */
+  ways: {
+    batch: 'See what was weighed in',
+    check: 'See the check',
+    reports: 'Enter a newer report',
+    worksheet: 'Worksheet for the assessor',
+    weights: 'See the weights',
+    product: 'See where it is sold',
+    decide: 'Decide on it',
+    trace: 'Trace it',
+    label: 'See the labels',
+  },
+  mayNotRelease: (failing: number) =>
+    `Not yet: ${failing === 1 ? 'one check is' : `${sayDecimal(failing)} checks are`} not passed. Mend it, or reject the tins with a reason.`,
   reason: 'Remark or reason',
   released: (by: string) => `Released by ${by}.`,
   rejected: (by: string) => `Rejected by ${by}.`,

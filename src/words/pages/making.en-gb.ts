@@ -105,6 +105,11 @@ export const makingWords = {
     trial: 'As weighed, it could not be sold; a trial never is',
   },
   overMend: 'Strike the entry and weigh again, if the surplus can be taken out.',
+  backToStrike: (item: string) => `Back to ${item}, to strike its entry`,
+  overMade:
+    'Tins filled from it are not released for sale: do not spend tins and labels on it before the assessor’s report covers it.',
+  worksheet: 'Worksheet for the assessor',
+  purposeHeld: 'for sale: held',
   struckTitle: 'Struck entries',
   struckWhat: (what: string, lot: string, grams: string) => `${what}, lot ${lot}: ${grams}`,
   struckBy: (by: string) => `struck by ${by}`,

@@ -1,3 +1,5 @@
+import { holdText } from '../hold-text.ts';
+
 /** How a filling run stands, and what its release looks at. */
 export const fillingSayings = {
   'run-begins': 'Fill {wanted, plural, one {# tin} other {# tins}}, {aimGrams} g each.',
@@ -10,6 +12,7 @@ export const fillingSayings = {
     '{filled} filled; the bowl holds no more, and {stillToFill, plural, one {# tin is} other {# tins are}} not filled.',
   'run-is-full': 'All {filled} filled. Weigh what is left in the bowl and close the run.',
   'run-waits-for-release': '{units, plural, one {# tin waits} other {# tins wait}} for release.',
+  'run-held': `{units, plural, one {# tin} other {# tins}} may not be released: ${holdText}.`,
   'run-released': '{units, plural, one {# tin} other {# tins}} released by {by}.',
   'run-rejected': '{units, plural, one {# tin} other {# tins}} rejected by {by}.',
   'check-made-for-sale': 'It was made for sale.',
@@ -19,7 +22,7 @@ export const fillingSayings = {
   'check-no-tins': 'No tin was filled.',
   'check-scale-too-coarse':
     'The scale is too coarse to judge the average way: its error is more than a fifth of the tolerable error.',
-  'check-limits-kept': 'Limits and report allow it as of today.',
+  'check-limits-kept': 'Limits and report allow the formula as of today.',
   'check-weighed-kept': 'What was weighed in keeps the limits and the report.',
   'check-weighed-unnamed':
     'As it was weighed in, the label has to name {which} ({markets}), and it does not. Set a wrong entry right, or reject the run and write the next revision with what was weighed.',

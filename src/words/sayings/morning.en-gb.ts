@@ -1,3 +1,4 @@
+import { holdText } from '../hold-text.ts';
 import { dayText as day, dayPartText as part } from '../near-text.ts';
 
 const parcels =
@@ -11,6 +12,7 @@ export const morningSayings = {
     melt {Melt {item} by ${day('begin')}, so that order {number} can go by ${day('wantedBy')}.}
     firm {See whether {item}, {lot}, is firm.}
     release {{item}: filled, and waiting for somebody to release it.}
+    held {{item}: filled, and held at its release.}
     fill {Go on filling {item}.}
     make {Make {units, plural, one {# tin} other {# tins}} of {item} next.}
     check {{product} is ordered, and {item}, revision {revision}, may not be made for sale: its check says why.}
@@ -55,11 +57,14 @@ export const morningSayings = {
   'morning-is-firm': 'It is firm',
   'morning-being-filled': 'being filled',
   'morning-waits-for-release': 'waits for release',
+  'morning-held': 'held',
+  'morning-run-held': `May not be released: ${holdText}.`,
   'morning-run-planned': '{units, plural, one {# tin is} other {# tins are}} to be filled.',
   'morning-run-filled': '{units, plural, one {# tin} other {# tins}} filled.',
   'morning-run-for': `Order {number}, wanted by ${day('wantedBy')}, waits for {waiting} of them.`,
   'morning-run-for-shelf': 'No order waits for them: they go to the shelf.',
   'morning-release': 'Look and release',
+  'morning-see-held': 'See what holds it',
   'morning-to-fill': 'to be filled',
   'morning-bowl-holds': '{grams} g in the bowl.',
   'morning-fill': 'Fill it',

@@ -1,34 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { buildReport } from '../../../test/workshop/build-formula.ts';
-import { acceptUnknowns, inGrams, makeAll } from '../../../test/workshop/build-making.ts';
+import { acceptUnknowns } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
 import { say } from '../../words/index.ts';
 
 const at = openFillingBench();
-const { makeBowl, startRun, fillAll, closeRun, release, getLot } = at;
-
-/** A bowl with so much oil in it, whatever the sheet asked for, filled into one tin. */
-async function brewWith(scentGrams: string) {
-  const batch = await at.bench.get('startBatch', { body: { wish: inGrams(at.shop.mixtureRevision, '100') } });
-  const screen = batch.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
-  if (screen?.kind !== 'addition') throw new Error('the oil is weighed in');
-  const body = {
-    position: screen.position,
-    lotId: screen.lotId ?? '',
-    scaleId: screen.scaleId,
-    actualGrams: scentGrams,
-    deviation: { what: 'Too much oil', why: 'The bottle slipped' },
-    isOverKnown: true,
-  };
-  const params = { id: batch.id };
-  await at.bench.get('recordAddition', { params, body });
-  await makeAll(at.bench, batch.id);
-  await at.bench.get('finishBatch', { params, body: { yieldGrams: '99' } });
-  const run = await startRun(batch.id, { wanted: 1 });
-  await fillAll(run.id, '46.45');
-  return closeRun(run.id);
-}
+const { makeBowl, startRun, fillAll, closeRun, brewWith, release, getLot } = at;
 
 describe('the release', () => {
   it('is held below what the report asks for as well, the least itself allowed', async () => {
@@ -50,6 +28,16 @@ describe('the release', () => {
     const [held] = below.checks.filter((one) => !one.isPassed);
     expect(held && say(held.detail)).toContain('R-2 asks for at least 0.9 %');
     expect(failing(await brewWith('0.899092'))).toEqual([]);
+  });
+
+  it('says in its first sentence that the tins may not be released, and not that every limit is kept', async () => {
+    const over = await brewWith('7');
+    expect(failing(over)).toEqual(['weighed']);
+    expect(say(over.sentence)).toBe(
+      '1 tin may not be released: more was weighed in than the limits or the report allow.',
+    );
+    expect(over.checks.map(({ detail }) => say(detail)).join(' ')).not.toContain('every limit is kept');
+    expect(say((await closedRun()).run.sentence)).toBe('5 tins wait for release.');
   });
 
   async function closedRun(purpose: 'sale' | 'trial' = 'sale') {

@@ -1,20 +1,26 @@
 import type { Saying } from '../../contract/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
+import { sumHolds } from './name-hold.ts';
 import type { RunRecords } from './run-records.ts';
-import type { RunView } from './run-shapes.ts';
+import type { Check, RunView } from './run-shapes.ts';
 
 /** How the run stands, in one sentence. */
 export function sayRun(
   state: RunView['state'],
   { head, close, release }: RunRecords,
   summary: RunView['summary'],
+  checks: readonly Check[],
 ): Saying {
   if (release) {
     const facts = { units: close?.units ?? 0, by: release.person_name };
     return saying(state === 'released' ? 'run-released' : 'run-rejected', facts);
   }
-  if (state === 'closed') return saying('run-waits-for-release', { units: close?.units ?? 0 });
+  if (state === 'closed') {
+    const units = close?.units ?? 0;
+    const holds = sumHolds(checks);
+    return holds ? saying('run-held', { units, ...holds }) : saying('run-waits-for-release', { units });
+  }
   const aimGrams = gramsText(head.aim_ug);
   const { filled, stillToFill, bowlHolds, tooLight } = summary;
   if (filled === 0) return saying('run-begins', { wanted: head.wanted, aimGrams });

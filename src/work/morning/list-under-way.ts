@@ -2,6 +2,7 @@ import type { Saying, trace } from '../../contract/index.ts';
 import { exact, MICROGRAMS_PER_GRAM } from '../../core/quantity/index.ts';
 import type { LotAtHand, RunHead } from '../../storage/index.ts';
 import { briefGrams } from '../../words/index.ts';
+import { sumHolds } from '../filling/name-hold.ts';
 import { nearDay } from '../orders/near-day.ts';
 import { sayMomentOf } from '../orders/say-moment.ts';
 import { gramsText } from '../quantity-text.ts';
@@ -56,9 +57,15 @@ function firmLine({ book }: MorningData, lot: LotAtHand): trace.MorningLine {
 
 function runLine(data: MorningData, run: RunHead): trace.MorningLine {
   const { name } = JSON.parse(run.product_details) as { readonly name: string };
-  return {
+  const line = {
     key: `run ${run.id}`,
     title: titleOf('morning-batch', { item: name, number: run.number }),
+    level: null,
+  };
+  const holds = sumHolds(data.book.heldRuns.get(run.id) ?? []);
+  if (holds) return { ...line, ...heldLine(data, run, holds) };
+  return {
+    ...line,
     state: run.is_closed ? 'ready' : 'going',
     stateWord: saying(run.is_closed ? 'morning-waits-for-release' : 'morning-being-filled'),
     detail: run.is_closed ? sayFilled(data, run) : [saying('morning-run-planned', { units: run.wanted })],
@@ -66,20 +73,29 @@ function runLine(data: MorningData, run: RunHead): trace.MorningLine {
       words: saying(run.is_closed ? 'morning-release' : 'morning-go-on'),
       to: `/filling/${run.id}`,
     },
-    level: null,
   };
 }
 
+/** Filled, and held at its release: no order is told to wait for it. */
+const heldLine = ({ book }: MorningData, run: RunHead, holds: Record<string, string | number>) => ({
+  state: 'stop' as const,
+  stateWord: saying('morning-held'),
+  detail: [saying('morning-run-filled', { units: unitsOf(book, run) }), saying('morning-run-held', holds)],
+  action: { words: saying('morning-see-held'), to: `/filling/${run.id}` },
+});
+
+const unitsOf = (book: MorningData['book'], run: RunHead): number =>
+  book.lots.find((row) => row.filling_run_id === run.id)?.on_hand ?? 0;
+
 /** What was really filled, and which orders wait for tins of it: the rest is for the shelf. */
 function sayFilled({ book, orders }: MorningData, run: RunHead): Saying[] {
-  const lot = book.lots.find((row) => row.filling_run_id === run.id);
   const waiting = orders.flatMap(({ view, served }) =>
     served.lines
       .filter((line) => line.product.id === run.product_id && line.waiting > 0)
       .map((line) => ({ view, units: line.waiting })),
   );
   return [
-    saying('morning-run-filled', { units: lot?.on_hand ?? 0 }),
+    saying('morning-run-filled', { units: unitsOf(book, run) }),
     ...waiting.map(({ view: { number, wantedBy }, units }) => {
       const wanted = { wantedBy, wantedByNear: nearDay(wantedBy, book.today) };
       return saying('morning-run-for', { number: String(number), waiting: units, ...wanted });

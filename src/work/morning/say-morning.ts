@@ -76,11 +76,14 @@ function firmFacts({ book }: MorningData): Facts | null {
   return lot ? { pressing: 'firm', item: lot.item_name, lot: lot.number } : null;
 }
 
-function runFacts({ runs }: MorningData): Facts | null {
-  const [run] = [...runs].sort((one, other) => Number(other.is_closed) - Number(one.is_closed));
+/** What waits for its release before what is being filled, and before what is held there. */
+function runFacts({ runs, book }: MorningData): Facts | null {
+  const turnOf = (run: (typeof runs)[number]) => (book.heldRuns.has(run.id) ? 2 : run.is_closed ? 0 : 1);
+  const [run] = [...runs].sort((one, other) => turnOf(one) - turnOf(other));
   if (!run) return null;
   const { name } = JSON.parse(run.product_details) as { readonly name: string };
-  return { pressing: run.is_closed ? 'release' : 'fill', item: name };
+  const pressing = (['release', 'fill', 'held'] as const)[turnOf(run)] ?? 'fill';
+  return { pressing, item: name };
 }
 
 /** What is on its way need not be bought again. */

@@ -22,6 +22,7 @@ import {
   type ScaleRow,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { findHeldRuns, type HeldRuns } from '../filling/find-held-runs.ts';
 import { findOldLabels, isTooOld } from '../filling/find-old-labels.ts';
 import { listRevisionsInForce } from '../formulas/index.ts';
 import { localDate, workshopZone } from '../local-date.ts';
@@ -72,6 +73,8 @@ export interface OrderBook {
   readonly stoppedBehind: StoppedBehind;
   /** Tins whose labels a newer law asks for more than they say, and that nobody agreed to take in time. */
   readonly oldLabels: ReadonlySet<string>;
+  /** Filled, not decided yet, and held at its release by what is not passed. */
+  readonly heldRuns: HeldRuns;
   /** Lots of bases that were made differently from the base in force: they go into nothing for sale. */
   readonly olderBases: ReadonlySet<string>;
   /** Pieces of each lot that are kept for orders. */
@@ -100,6 +103,7 @@ export async function readOrderBook(context: Context): Promise<OrderBook> {
     lots,
     stoppedBehind: await findStoppedBehind(db),
     oldLabels: await findTooOld(context, lots),
+    heldRuns: await findHeldRuns(context),
     olderBases: await findOlderBases(db, lots),
     kept: new Map((await listReservedByLot(db)).map((row) => [row.lot_id, Number(row.units)])),
     batches: await listBatchesUnderWay(db),

@@ -3,6 +3,7 @@ import { chooseFirstExpiry, type NetNeed, type PromiseLot } from '../../core/sto
 import type { LotAtHand } from '../../storage/index.ts';
 import { isPastKeeping } from '../lot-use.ts';
 import { addHours } from './add-hours.ts';
+import { isWaiting } from './is-waiting.ts';
 import { mayGo } from './may-go.ts';
 import type { BookProduct, OrderBook } from './read-order-book.ts';
 
@@ -35,13 +36,12 @@ export class ShelfLeft {
 
   /** Finished tins first, then tins that only lack a release, then what a bowl holds or is being made. */
   drawTins(product: BookProduct, units: number): TinsDrawn {
-    const { lots, stoppedBehind, today } = this.#book;
-    const own = lots.filter((lot) => lot.item_kind === 'product' && lot.item_id === product.id);
+    const own = this.#book.lots.filter((lot) => lot.item_kind === 'product' && lot.item_id === product.id);
     const finished = own.filter((lot) => mayGo(this.#book, lot));
     const onShelf = finished.reduce((sum, lot) => sum + this.#of(lot.number), 0);
     const free = this.#drawPieces(finished, units);
     const waiting = this.#drawPieces(
-      own.filter((lot) => isWaiting(lot, today) && !stoppedBehind.has(lot.id)),
+      own.filter((lot) => isWaiting(this.#book, lot)),
       units - free,
     );
     return { onShelf, free, waiting, inBowl: this.#drawBowls(product, units - free - waiting) };
@@ -140,10 +140,6 @@ export class ShelfLeft {
 interface SettingOnly {
   readonly settingHours: { readonly least: number; readonly most: number } | null;
 }
-
-/** Filled and closed, and not decided yet. */
-const isWaiting = (lot: LotAtHand, today: string): boolean =>
-  lot.status === 'quarantine' && lot.made_as !== 'trial' && (lot.best_before ?? today) >= today;
 
 const isSetting = (lot: LotAtHand): boolean =>
   lot.made_as !== 'trial' &&

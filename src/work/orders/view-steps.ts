@@ -2,6 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import { exact, roundToStep, toText } from '../../core/quantity/index.ts';
 import type { PromiseAnswer, PromiseStep } from '../../core/stock/index.ts';
 import { saying } from '../saying.ts';
+import { isWaiting } from './is-waiting.ts';
 import { mayGo } from './may-go.ts';
 import type { PromiseView } from './promise-view.ts';
 import type { OrderBook } from './read-order-book.ts';
@@ -79,10 +80,8 @@ function stepsOfTins(book: OrderBook, line: ServedLine, answer: PromiseAnswer | 
   ];
 }
 
-function toRelease({ lots, stoppedBehind }: OrderBook, { product }: ServedLine): StepView['action'] {
-  const waiting = lots.find(
-    (lot) => lot.item_id === product.id && lot.status === 'quarantine' && !stoppedBehind.has(lot.id),
-  );
+function toRelease(book: OrderBook, { product }: ServedLine): StepView['action'] {
+  const waiting = book.lots.find((lot) => lot.item_id === product.id && isWaiting(book, lot));
   return waiting?.filling_run_id ? go('order-act-release', `/filling/${waiting.filling_run_id}`) : null;
 }
 

@@ -9,18 +9,23 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
+import { TextLink } from '../../parts/text-link.tsx';
 import { showAmount } from '../../show/show-amount.ts';
+import { listWays } from './release-ways.ts';
 import styles from './run.module.css';
 import type { Run } from './run.ts';
+
+type Check = Run['checks'][number];
 
 /** A named person's decision after the checks; afterwards, who decided and when. */
 export const ReleaseCard = ({ run }: { readonly run: Run }) => (
   <Card title={fillingWords.checks}>
     {run.closing && <p>{fillingWords.closed(run.closing.units, showAmount(run.closing.lostGrams, 'g'))}</p>}
     <ul className={styles.checks}>
-      {run.checks.map((check) => (
+      {[...run.checks].sort(byUrgency).map((check) => (
         <li key={check.check}>
           <Answer check={check} /> <Sentence saying={check.detail} />
+          {!run.release && !check.isPassed && <Ways run={run} check={check} />}
         </li>
       ))}
     </ul>
@@ -41,7 +46,21 @@ export const ReleaseCard = ({ run }: { readonly run: Run }) => (
   </Card>
 );
 
-const Answer = ({ check: { isPassed, isToSee } }: { readonly check: Run['checks'][number] }) => {
+/** What is not passed first, then what is to be looked at; otherwise as the checks come. */
+const byUrgency = (one: Check, other: Check): number => rankOf(one) - rankOf(other);
+const rankOf = ({ isPassed, isToSee }: Check): number => (!isPassed ? 0 : isToSee ? 1 : 2);
+
+const Ways = ({ run, check }: { readonly run: Run; readonly check: Check }) => (
+  <p className={styles.ways}>
+    {listWays(run, check).map(({ words, to }) => (
+      <TextLink key={to} to={to}>
+        {words}
+      </TextLink>
+    ))}
+  </p>
+);
+
+const Answer = ({ check: { isPassed, isToSee } }: { readonly check: Check }) => {
   if (!isPassed) return <State kind="stop">{fillingWords.failed}</State>;
   return isToSee ? (
     <State kind="watch">{fillingWords.look}</State>
@@ -55,9 +74,16 @@ function Decide({ run }: { readonly run: Run }) {
   const release = useWrite('releaseRun');
   const decide = (verdict: 'released' | 'rejected') =>
     void release.write({ params: { id: run.id }, body: { verdict, reason } });
+  const failing = run.checks.filter((check) => !check.isPassed).length;
   return (
     <Form label={fillingWords.releaseTitle} problems={release.problems} onSubmit={() => decide('released')}>
-      <p>{fillingWords.releaseSays}</p>
+      {failing === 0 ? (
+        <p>{fillingWords.releaseSays}</p>
+      ) : (
+        <p>
+          <State kind="stop">{fillingWords.mayNotRelease(failing)}</State>
+        </p>
+      )}
       <Field
         label={fillingWords.reason}
         where="reason"
@@ -67,13 +93,7 @@ function Decide({ run }: { readonly run: Run }) {
         isBench
       />
       <FormActions>
-        <Button
-          type="submit"
-          isAct
-          isBench
-          isBusy={release.isBusy}
-          isDisabled={run.checks.some((check) => !check.isPassed)}
-        >
+        <Button type="submit" isAct isBench isBusy={release.isBusy} isDisabled={failing > 0}>
           {fillingWords.release}
         </Button>
         <Button isStop isBench isBusy={release.isBusy} onPress={() => decide('rejected')}>

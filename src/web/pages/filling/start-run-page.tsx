@@ -14,6 +14,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import { LabelLacks } from '../labels/label-lacks.tsx';
+import { AsWeighed } from '../making/as-weighed.tsx';
 import type { Batch } from '../making/batch.ts';
 import { findKnownTare } from './find-known-tare.ts';
 
@@ -93,6 +94,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
       above={`${batch.number} ${batch.formulaName}`}
       isNarrow
     >
+      <AsWeighed batch={batch} />
       {chosen && <LabelLacks asked={{ details: chosen.details, productId: chosen.id, batchId: batch.id }} />}
       {products.length === 0 && <p>{fillingWords.noProduct}</p>}
       <Form

@@ -12,7 +12,7 @@ type Weight = Run['weights'][number];
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
 
 export const WeightList = ({ run }: { readonly run: Run }) => (
-  <Card title={fillingWords.weights} isFlush={run.weights.length > 0}>
+  <Card title={fillingWords.weights} anchor="weights" isFlush={run.weights.length > 0}>
     {run.weights.length === 0 ? (
       <p className="soft">{fillingWords.noWeights}</p>
     ) : (

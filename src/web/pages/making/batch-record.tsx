@@ -38,7 +38,9 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       above={`${batch.number} ${batch.formulaName}`}
       soft={
         <>
-          {makingWords.purpose[batch.purpose]}
+          {batch.asWeighed && batch.purpose === 'sale'
+            ? makingWords.purposeHeld
+            : makingWords.purpose[batch.purpose]}
           {batch.lotOnHand !== null && ` · ${makingWords.leftInBowl(showAmount(batch.lotOnHand, 'g'))}`}
         </>
       }
@@ -58,7 +60,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
             </Button>
           )}
           {lotId !== null && !isBase && batch.lotOnHand !== '0' && (
-            <LinkButton isAct to={`/making/${batch.id}/fill`}>
+            <LinkButton isAct={batch.asWeighed === null} to={`/making/${batch.id}/fill`}>
               {makingWords.fill}
             </LinkButton>
           )}

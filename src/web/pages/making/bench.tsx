@@ -36,13 +36,17 @@ export function Bench({ batch }: { readonly batch: Batch }) {
         <p>
           <strong>{batch.number}</strong> <span className="soft">{batch.formulaName}</span>
         </p>
-        <p className="soft">{makingWords.purpose[batch.purpose]}</p>
+        <p className="soft">
+          {batch.asWeighed && batch.purpose === 'sale'
+            ? makingWords.purposeHeld
+            : makingWords.purpose[batch.purpose]}
+        </p>
       </div>
       <Progress screens={screens} shown={shown} />
       <PageHeading title={`${batch.number}: ${screen ? nameOf(screen) : makingWords.allDone}`}>
         <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
       </PageHeading>
-      <AsWeighed batch={batch} />
+      <AsWeighed batch={batch} onShow={setShown} />
       {screen === undefined && <WorstCase batch={batch} />}
       {screen === undefined && <FinishScreen batch={batch} />}
       {screen?.kind === 'addition' && (

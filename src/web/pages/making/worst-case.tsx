@@ -18,6 +18,8 @@ export function WorstCase({ batch }: { readonly batch: Batch }) {
   const [isAsked, setAsked] = useState(false);
   const { worstCase: worst } = batch;
   if (worst === null) return null;
+  // What is over already is not told to keep its limits at the errors of the scales.
+  if (!worst.isHeld && batch.asWeighed !== null) return null;
   if (!worst.isHeld)
     return (
       <p>
