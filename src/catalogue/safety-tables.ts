@@ -20,6 +20,9 @@ export function boundSafetyTables(): SafetyTables {
     ifra: ifraLimits,
     sharedCas: [...allergenCasTraps, ...inciCasTraps],
     materials: listKnownMaterials(),
+    listedColours: inciNames
+      .filter(({ group, inciEu }) => group === 'colourant' && inciEu.startsWith('CI '))
+      .map(({ name, inciEu, inciUs = inciEu, cas }) => ({ names: [name, inciEu, inciUs], cas })),
     substances: essentialOils.flatMap(({ constituents }) =>
       constituents.flatMap(({ name, cas }) => (cas === undefined ? [] : [{ name, cas: [cas] }])),
     ),

@@ -16,6 +16,7 @@ import type {
   SignedDecision,
 } from './checked.ts';
 import { baseAsked, findReport, type ReportQuestion, reportAsked } from './find-report.ts';
+import { listFunctions } from './list-functions.ts';
 import { listSupplierLimits } from './list-supplier-limits.ts';
 import { listUnknowns } from './list-unknowns.ts';
 import { decisionsByKey, standingDecisions } from './unknown-key.ts';
@@ -112,6 +113,7 @@ function askGroup(
       percent,
     })),
     report: report ? reportAsked(report, opened) : null,
+    functions: listFunctions(opened),
     supplierLimits: listSupplierLimits(opened),
     ...(opened.kinds.some(({ lot }) => lot !== null) && { rawMaterials: opened.kinds.map(figuresOf) }),
     ...(baseId !== undefined && { baseId }),

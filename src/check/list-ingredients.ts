@@ -1,6 +1,12 @@
 import type { Market } from '../contract/index.ts';
 import type { LabelIngredient } from '../core/label/index.ts';
-import type { OpenedRevision } from './checked.ts';
+import type { MaterialDetails, OpenedRevision } from './checked.ts';
+
+type Role = MaterialDetails['role'] | undefined;
+
+/** Colourants stand last, and what scents may stand together; other roles change nothing on a label. */
+const isListedApart = (role: Role): role is 'colourant' | 'fragrance' =>
+  role === 'colourant' || role === 'fragrance';
 
 /** Every material of the formula as a label of this market names it; `name` '' where nobody knows the name. */
 export const listIngredients = (
@@ -13,7 +19,7 @@ export const listIngredients = (
       name: (market === 'US' ? material?.inciUs : material?.inciEu) ?? '',
       percent,
       materialName: material?.name ?? '',
-      ...(material?.role && { role: material.role }),
+      ...(isListedApart(material?.role) && { role: material?.role }),
       ...(material?.isNano && { isNano: true }),
     };
   });

@@ -42,6 +42,8 @@ const WHY: Readonly<Record<UnknownReason, string>> = {
   'counted-as-other': 'unknown-counted-as-other',
   'needs-certificate': 'unknown-needs-certificate',
   'law-not-in-tables': 'unknown-law-not-in-tables',
+  'positive-list-not-in-tables': 'unknown-positive-list',
+  'conditions-not-in-tables': 'unknown-conditions',
 };
 
 const whyCode = ({ reason }: CheckedVerdict): string => WHY[reason ?? 'value-not-known'];

@@ -54,7 +54,7 @@ const kindOf = (
 });
 
 /** The label name is the law's own and finds its rules; without one, the name on the tub has to do. */
-const nameLookedUp = (details: MaterialDetails): string =>
+export const nameLookedUp = (details: MaterialDetails): string =>
   details.inciEu === '' ? details.name : details.inciEu;
 
 function rollUpMaterial(id: string, details: MaterialDetails): RollUpMaterial {

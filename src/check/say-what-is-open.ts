@@ -13,6 +13,8 @@ const OPEN: Readonly<Record<string, string>> = {
   'unknown-counted-as-other': 'open-counted-as-other',
   'unknown-needs-certificate': 'open-needs-certificate',
   'unknown-law-not-in-tables': 'open-law-not-in-tables',
+  'unknown-positive-list': 'open-positive-list',
+  'unknown-conditions': 'open-conditions',
   'unknown-label-name': 'open-label-name',
   'unknown-composition': 'open-composition',
   'unknown-rest': 'open-rest',

@@ -105,6 +105,9 @@ function askForUnknown({ code, parameters }: Saying, categories: readonly string
     case 'unknown-use':
     case 'unknown-law-not-in-tables':
       return null;
+    case 'unknown-positive-list':
+    case 'unknown-conditions':
+      return saying('ask-look-up', { rule: parameters.rule ?? '' });
     default:
       return saying('ask-identity', { substance });
   }

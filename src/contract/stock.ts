@@ -29,7 +29,7 @@ export const materialDetails = z.strictObject({
   cas: z.array(z.string().max(20)).max(20),
   plantPart: z.string().max(40).nullable(),
   process: z.string().max(40).nullable(),
-  role: z.enum(['colourant', 'fragrance']).nullable(),
+  role: z.enum(['colourant', 'fragrance', 'preservative', 'uv-filter']).nullable(),
   /** A nanomaterial, as its paper says: its name on the label has `(nano)` after it. */
   isNano: z.boolean().default(false),
   densityGramsPerMl: f.decimal.nullable(),

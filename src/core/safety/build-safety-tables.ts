@@ -46,6 +46,9 @@ export function buildSafetyTables(published: PublishedSafetyTables): SafetyTable
     ),
     restrictions: indexRows(published.restrictions.map(namedRow)),
     ifra: indexRows(published.ifra.map(namedRow)),
+    listedColours: new Set(
+      published.listedColours.flatMap(({ names, cas }) => [...names.map(normaliseName), ...cas]),
+    ),
     lawMarkets: new Set(published.restrictions.flatMap((row) => row.rules.flatMap(({ markets }) => markets))),
     sharedCas,
     dictionary: buildNameDictionary(published, (cas) => sharedCas.has(cas)),

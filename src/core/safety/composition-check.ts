@@ -1,4 +1,5 @@
 import type { ExactInput, Quotient } from '../quantity/index.ts';
+import type { FunctionTold } from './judge-positive-lists.ts';
 import type { RawMaterialFigures } from './judge-raw-material.ts';
 import type { FormulaMaterial, ReportAnswer, SafetyReport } from './judge-report.ts';
 import type { SupplierLimit, SupplierVerdict } from './judge-supplier-limits.ts';
@@ -34,6 +35,8 @@ export interface CompositionQuestion extends ProductKind, Omit<NamingContext, 'm
   readonly markets: readonly Market[];
   readonly minAgeMonths?: number;
   readonly contributions: readonly RangedContribution[];
+  /** Materials that are in it as something which only listed substances may be. */
+  readonly functions?: readonly FunctionTold[];
   /** The formula's materials in percent by mass, for the report and the suppliers' limits. */
   readonly materials?: readonly FormulaMaterial[];
   readonly baseId?: string;

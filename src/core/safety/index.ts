@@ -35,6 +35,7 @@ export {
   type MarginQuestion,
 } from './judge-margin-of-safety.ts';
 export { judgeOldStock, listNamingChanges, type NamingChange, type OldStock } from './judge-old-stock.ts';
+export { type FunctionTold, LISTED_FUNCTIONS } from './judge-positive-lists.ts';
 export type { RawMaterialFigures } from './judge-raw-material.ts';
 export {
   type FormulaMaterial,

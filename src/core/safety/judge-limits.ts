@@ -3,11 +3,15 @@ import { type Composition, composeContributions, percentOfContribution } from '.
 import { type IfraAnswer, judgeIfra } from './judge-ifra.ts';
 import { judgeLaw } from './judge-law.ts';
 import { judgeLawNotInTables } from './judge-law-not-in-tables.ts';
+import { type FunctionTold, judgePositiveLists } from './judge-positive-lists.ts';
 import { type LimitVerdict, tellVerdict } from './limit-verdict.ts';
 import type { SafetyTables } from './safety-tables.ts';
 import type { Contribution } from './substance.ts';
 
-export type LimitsContext = Omit<LimitContext, 'hasNitrosatingAgent'>;
+export interface LimitsContext extends Omit<LimitContext, 'hasNitrosatingAgent'> {
+  /** Materials that are in it as something which only listed substances may be. */
+  readonly functions?: readonly FunctionTold[];
+}
 
 export interface LimitsInput extends LimitsContext {
   readonly contributions: readonly Contribution[];
@@ -74,6 +78,7 @@ export function judgeMarket(
   const lawContext = lawContextOf(context, composition);
   const ruled = [
     ...judgeLawNotInTables(tables, context.market, composition),
+    ...judgePositiveLists(tables, context.market, composition, context.functions),
     ...judgeLaw(tables, lawContext, composition),
     ...ifra.verdicts,
   ];

@@ -18,7 +18,11 @@ export type UnknownReason =
   /** The rule is about the raw material or about a measured value: its certificate answers. */
   | 'needs-certificate'
   /** The tables hold no rule of this market's law at all. */
-  | 'law-not-in-tables';
+  | 'law-not-in-tables'
+  /** Only what a list of law names may be used as this, and the list is not in the tables. */
+  | 'positive-list-not-in-tables'
+  /** It is on that list; where and how it may be used is not in the tables. */
+  | 'conditions-not-in-tables';
 
 /** How a rule was met. */
 export interface Judged {

@@ -125,4 +125,6 @@ export interface PublishedSafetyTables {
   readonly materials: readonly KnownMaterialRow[];
   /** Names that tables print with a number and without a rule, such as constituents of oils. */
   readonly substances: readonly { readonly name: string; readonly cas: readonly string[] }[];
+  /** Colourants that Annex IV lists, as far as it has been gathered: without their conditions of use. */
+  readonly listedColours: readonly { readonly names: readonly string[]; readonly cas: readonly string[] }[];
 }

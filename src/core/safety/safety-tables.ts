@@ -48,6 +48,8 @@ export interface SafetyTables {
   readonly ifra: RowIndex<IfraRow>;
   readonly sharedCas: ReadonlyMap<string, readonly SharedCasRow[]>;
   readonly dictionary: NameDictionary;
+  /** Names and CAS numbers of colourants that Annex IV lists, as far as the tables know. */
+  readonly listedColours: ReadonlySet<string>;
   /** Markets that at least one rule of law speaks of. */
   readonly lawMarkets: ReadonlySet<string>;
   readonly materialsByName: ReadonlyMap<string, readonly KnownMaterialRow[]>;

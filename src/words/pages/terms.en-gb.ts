@@ -44,7 +44,12 @@ export const termWords = {
     'daisy-family': 'daisy family',
   },
   constituentsAre: { complete: 'Yes, its paper says so', partial: 'No, only part of it is known' },
-  role: { colourant: 'a colourant', fragrance: 'a scent' },
+  role: {
+    colourant: 'a colourant',
+    fragrance: 'a scent',
+    preservative: 'a preservative',
+    'uv-filter': 'a UV filter',
+  },
   confidence: {
     read: 'read in the source',
     'read-secondary': 'read in a book about the source',

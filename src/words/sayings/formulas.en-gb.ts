@@ -72,6 +72,8 @@ export const formulaSayings = {
   'open-needs-certificate':
     '{hasWhat, select, yes {the {asWhat} of {substance}} other {what the certificate says of {substance}}}',
   'open-law-not-in-tables': 'what federal law says of it',
+  'open-positive-list': 'whether {substance} may be used as a {asWhat} at all',
+  'open-conditions': 'where and how {substance} may be used as a {asWhat}',
   'open-label-name': 'whether {substance} has to be named on the label',
   'open-composition': 'what is in {substance}',
   'open-rest': 'what else is in {substance}',
@@ -99,6 +101,10 @@ export const formulaSayings = {
     'Whether {substance} has to be named on the label (as {mayBe}) is not known: it may be one of several materials.',
   'unknown-label-amount':
     'Whether {substance} has to be named on the label (as {mayBe}) is not known: nobody says how much there is.',
+  'unknown-positive-list':
+    'Only what is listed may be used as a {asWhat} ({rule}), and none of these tables says that {substance} is. Somebody has to look it up in the list, with its conditions of use.',
+  'unknown-conditions':
+    '{substance} is listed as a {asWhat} ({rule}). Where it may be used, how much of it and how pure it must be is not in these tables: somebody has to read its conditions of use in the list.',
   'unknown-composition':
     'Nobody says what is in {substance} that has a limit or must be named. Its supplier’s paper would answer: enter it with the material.',
   'unknown-rest':

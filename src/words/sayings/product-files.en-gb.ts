@@ -51,6 +51,8 @@ export const productFileSayings = {
   'sheet-water': 'Microbes: little or no water',
   'pf-role-fragrance': 'fragrance',
   'pf-role-colourant': 'colourant',
+  'pf-role-preservative': 'preservative',
+  'pf-role-uv-filter': 'UV filter',
   'pf-table-materials': 'What is weighed in',
   'pf-table-substances': 'What comes in with it',
   'pf-col-inci': 'Label name (INCI)',

@@ -12,11 +12,18 @@ type Functions = ReadonlyMap<string, string>;
 const MISSING = saying('pf-missing');
 const orMissing = (text: string): Words => (text === '' ? MISSING : text);
 
-/** Colourant and fragrance are told by the material's role; the rest is typed in the file. */
+const ROLES: Readonly<Record<NonNullable<MaterialDetails['role']>, string>> = {
+  fragrance: 'pf-role-fragrance',
+  colourant: 'pf-role-colourant',
+  preservative: 'pf-role-preservative',
+  'uv-filter': 'pf-role-uv-filter',
+};
+
+/** Colourant, fragrance, preservative and UV filter are told by the material's role; the rest is typed in the file. */
 export function functionOf(id: string, { role }: MaterialDetails, functions: Functions): Words {
   const own = functions.get(id) ?? '';
   if (own !== '') return own;
-  return role === null ? '' : saying(role === 'fragrance' ? 'pf-role-fragrance' : 'pf-role-colourant');
+  return role === null ? '' : saying(ROLES[role]);
 }
 
 /** Digits of a share that are read; the data beside it has them all. */
