@@ -41,7 +41,7 @@ export function judgeEMark(question: LabelQuestion, { eMarkGrams }: LabelLaw): J
 }
 
 export function judgeIngredients(question: LabelQuestion, list: readonly string[]): Judged {
-  const { ingredients, allergens } = question;
+  const { ingredients, allergens, market } = question;
   const text = list.join(', ');
   const nameless = ingredients
     .filter(({ name }) => name.trim() === '')
@@ -56,7 +56,7 @@ export function judgeIngredients(question: LabelQuestion, list: readonly string[
       text,
     );
   }
-  return there(text);
+  return market === 'US' ? there(text, because('label-us-ingredients-place')) : there(text);
 }
 
 /** Federal law of the United States asks for no date; it is kept, written so that day and month cannot be mixed up. */

@@ -42,6 +42,23 @@ export const usLabelRules: readonly LabelRule[] = [
     confidence: 'read',
   },
   {
+    id: 'us-ingredient-place', markets: ['US'], element: 'ingredients',
+    rule: 'The declaration stands on an information panel of the package, or on a tag, tape or card firmly affixed to it, where the package is a decorative container or too small (701.3(b)).',
+    source: 'memory', confidence: 'memory',
+  },
+  {
+    id: 'us-ingredient-off-package', markets: ['US'], element: 'ingredients',
+    rule: 'Off the package only where its surface is below 12 square inches, it stands without outer carton in a compartmented tray or rack of a display, and the declaration is on the display or on padded sheets or leaflets held with it, enough for each purchaser (701.3(i)).',
+    smallPanelSquareInch: 12,
+    note: "That padded sheets or leaflets must be enough for each purchaser, and the words 'Federal law requires ingredient lists to be displayed here', were read in quotations of the agency's labelling manual; the other conditions are from memory.",
+    source: 'memory', confidence: 'memory',
+  },
+  {
+    id: 'us-ingredient-mail', markets: ['US'], element: 'ingredients',
+    rule: 'Sold by direct mail order, the declaration may stand in labelling that goes with the parcel or in the catalogue, with a statement where it is found (701.3(r)).',
+    source: 'memory', confidence: 'memory',
+  },
+  {
     id: 'us-net-place', markets: ['US'], element: 'net-contents',
     rule: "In the bottom 30 % of the principal display panel, parallel to the base; in an outer carton also on the inner container's information panel.",
     source: 'cfr701', confidence: 'read',

@@ -36,6 +36,8 @@ export const labelSayings = {
   'label-words-not-in-language':
     'What it prints is not in the language of: {countries}. Add the language to the labels of the product and its words to the product, or do not sell it there.',
   'label-responsible-missing': 'Name or address is missing.',
+  'label-us-ingredients-place':
+    'Has to stand on the package itself, or on a tag, tape or card firmly fixed to it: a leaflet in the tin does not do. Off the package only for small ones (below 12 square inches) without a carton in a tray or rack of a display that shows the list or holds sheets of it, and for direct mail order (21 CFR 701.3(b), (i), (r), from memory, check).',
   'label-responsible-where':
     'Not known where this is: the address names no country. Add it where the workshop is described.',
   'label-contact-not-domestic':

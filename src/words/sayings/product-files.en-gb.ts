@@ -30,6 +30,10 @@ export const productFileSayings = {
   'pf-content': 'Declared content',
   'pf-sold-in': 'Sold in',
   'pf-responsible-gb': 'Responsible person for Great Britain',
+  'pf-responsible-us': 'Responsible person for the United States',
+  'pf-file-law': 'Regulation (EC) No 1223/2009, Article 11',
+  'pf-not-us':
+    'Heading of {source}, which does not hold in the United States: kept as one way to support that the product is safe (21 USC 364d, from memory).',
   'pf-responsible-eu': 'Responsible person for the European Union and Northern Ireland',
 
   'pf-composition-says':
@@ -74,6 +78,13 @@ export const productFileSayings = {
     '{months, plural, one {# month} other {# months}} after making{hasOpened, select, yes {, {opened, plural, one {# month} other {# months}} after opening} other {}}',
   'pf-impurities': 'Impurities and traces',
   'pf-packaging': 'Packaging material: purity and stability',
+  'pf-table-certificates': 'Certificates of the lots that it was made of',
+  'pf-col-lot': 'Lot',
+  'pf-col-certificate': 'Certificate',
+  'pf-col-dated': 'Dated',
+  'pf-no-certificate': 'none',
+  'pf-dated': '{on, date, long}',
+  'pf-undated': 'no date on it',
   'pf-table-packaging': 'What it is packed in',
   'pf-col-packaging': 'Packaging',
   'pf-adults': 'for adults',
@@ -196,6 +207,7 @@ export const productFileSayings = {
   'pf-gap-notify-gb': 'No number of the notification in Great Britain is entered.',
   'pf-gap-notify-eu': 'No number of the notification in the European Union is entered.',
   'pf-gap-responsible-gb': 'The responsible person for Great Britain is not entered.',
+  'pf-gap-responsible-us': 'Name or address of the responsible person for the United States is missing.',
   'pf-gap-responsible-eu':
     'The responsible person for the European Union and Northern Ireland is not entered.',
 

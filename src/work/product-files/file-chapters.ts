@@ -1,6 +1,6 @@
 import { tellWater } from '../../check/index.ts';
 import type { Market, productFiles } from '../../contract/index.ts';
-import { checkWords, formulaWords, labelWords, printWords, sayGrams } from '../../words/index.ts';
+import { checkWords, formulaWords, labelWords, printWords, say, sayGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { compositionChapter } from './composition-chapter.ts';
 import { batchTable, effectsChapter } from './effects-chapter.ts';
@@ -9,6 +9,7 @@ import { productExposureChapter, substanceExposureChapter } from './exposure-cha
 import { keptUntil, releasedBatches } from './file-batches.ts';
 import { linesOf } from './file-labels.ts';
 import { labelRule, ruleAsHeading } from './label-rule.ts';
+import { certificatesTable } from './lots-used.ts';
 import { methodChapter } from './method-chapter.ts';
 import { partBChapters } from './part-b-chapters.ts';
 import type { FileData } from './read-file-data.ts';
@@ -35,8 +36,24 @@ export function fileChapters(data: FileData, points: readonly Point[]): Chapter[
     notificationChapter(data),
     labelChapter(data),
     batchesChapter(data),
-  ].map((one) => withFiles(one, data));
+  ]
+    .filter(({ key }) => !isForUsAlone(data) || key !== 'notification')
+    .map((one) => withFiles(isForUsAlone(data) ? asKept(one) : one, data));
 }
+
+const wordsOf = (words: Words): string => (typeof words === 'string' ? words : say(words));
+
+const isForUsAlone = ({ product: { markets } }: FileData): boolean =>
+  markets.every((market) => market === 'US');
+
+/**
+ * The headings are those of a law that does not hold in the United States, where records have to support that the
+ * product is safe and nothing says how they are laid out (21 USC 364d, as MoCRA added it): each says whose it is.
+ */
+const asKept = (one: Chapter): Chapter => ({
+  ...one,
+  source: saying('pf-not-us', { source: wordsOf(one.source ?? saying('pf-file-law')) }),
+});
 
 /** `Annex I, part A, 3`. */
 const numbered = (one: Chapter, number: number): Chapter => ({
@@ -112,6 +129,7 @@ function responsibleOf(markets: readonly Market[], house: FileData['house']) {
   const asks: readonly (readonly [boolean, string, { name: string; address: string }])[] = [
     [markets.includes('GB'), 'pf-responsible-gb', house.responsibleGb],
     [markets.some((one) => one === 'NI' || one === 'EU'), 'pf-responsible-eu', house.responsibleEu],
+    [markets.includes('US'), 'pf-responsible-us', house.responsibleUs],
   ];
   return asks
     .filter(([isAsked]) => isAsked)
@@ -149,7 +167,7 @@ function microbiologyChapter({ file, made }: FileData): Chapter {
   });
 }
 
-function impuritiesChapter({ file, packaging }: FileData): Chapter {
+function impuritiesChapter({ file, packaging, lotsUsed }: FileData): Chapter {
   const rows = packaging.map((one): Words[] => [
     one.name,
     one.supplier === '' ? saying('pf-missing') : one.supplier,
@@ -160,11 +178,14 @@ function impuritiesChapter({ file, packaging }: FileData): Chapter {
       entry(saying('pf-impurities'), file.impurities || saying('pf-not-written')),
       entry(saying('pf-packaging'), file.packaging || saying('pf-not-written')),
     ],
-    tables: tableOf(
-      saying('pf-table-packaging'),
-      [word(saying('pf-col-packaging')), word(saying('pf-col-supplier'))],
-      rows,
-    ),
+    tables: [
+      ...tableOf(
+        saying('pf-table-packaging'),
+        [word(saying('pf-col-packaging')), word(saying('pf-col-supplier'))],
+        rows,
+      ),
+      ...certificatesTable(lotsUsed),
+    ],
   });
 }
 

@@ -142,6 +142,9 @@ function responsibleGaps({ product: { markets }, house }: FileData): Gap[] {
     ...(isInEu && lacks(house.responsibleEu)
       ? [gap('description', saying('pf-gap-responsible-eu'), '/workshop')]
       : []),
+    ...(markets.includes('US') && lacks(house.responsibleUs)
+      ? [gap('description', saying('pf-gap-responsible-us'), '/workshop')]
+      : []),
   ];
 }
 

@@ -26,6 +26,7 @@ import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
 import { composeFileLabels, type FileLabel } from './file-labels.ts';
 import { findReportOf, type ReportOfProduct } from './find-report-of.ts';
+import { type LotUsed, readLotsUsed } from './lots-used.ts';
 
 /** The composition of what is made now. */
 export interface MadeNow {
@@ -50,6 +51,8 @@ export interface FileData {
   readonly runs: readonly RunHead[];
   readonly releases: ReadonlyMap<string, SignedRelease>;
   readonly closes: ReadonlyMap<string, SignedClose>;
+  /** Lots of ingredients that tins of it were made of. */
+  readonly lotsUsed: readonly LotUsed[];
   readonly files: readonly LinkedAttachment[];
   /** What its labels say, market by market; none where its formula has nothing written down. */
   readonly labels: readonly FileLabel[];
@@ -72,6 +75,7 @@ export async function readFileData(context: Context, id: string): Promise<Result
   if (!made.ok) return made;
   const runs = await listRunsOfProduct(db, id);
   const runIds = runs.map((run) => run.id);
+  const closes = await listRunCloses(db, runIds);
   const house = await workshopDetails(context);
   const asOf = (await lastWrittenAt(db)) ?? context.machine.now();
   return done({
@@ -86,7 +90,11 @@ export async function readFileData(context: Context, id: string): Promise<Result
     sold: await listSold(db, [id]),
     runs,
     releases: new Map((await listReleases(db, runIds)).map((each) => [each.filling_run_id, each])),
-    closes: new Map((await listRunCloses(db, runIds)).map((each) => [each.filling_run_id, each])),
+    closes: new Map(closes.map((each) => [each.filling_run_id, each])),
+    lotsUsed: await readLotsUsed(
+      db,
+      closes.flatMap(({ lot_id }) => lot_id ?? []),
+    ),
     files: await listLinkedAttachments(db, 'product', id),
     labels: made.value
       ? await readLabels(context, id, product, made.value, localDate(asOf, house.timeZone))
