@@ -66,6 +66,20 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
   return rows.map(signed);
 }
 
+/** Lot: when it first went into a batch, whether that was struck since or not. */
+export async function listFirstUses(db: Reader, lotIds: readonly string[]): Promise<Map<string, string>> {
+  if (lotIds.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('addition')
+    .innerJoin('entry', 'entry.id', 'addition.entry_id')
+    .select('addition.lot_id')
+    .select((query) => query.fn.min<string>('entry.happened_at').as('first_at'))
+    .where('addition.lot_id', 'in', lotIds)
+    .groupBy('addition.lot_id')
+    .execute();
+  return new Map(rows.map((row) => [row.lot_id, row.first_at]));
+}
+
 /** Lots of bases that stand in these batches as weighed in, by the batch: those that were made here themselves. */
 export const listBasesWeighedIn = (
   db: Reader,

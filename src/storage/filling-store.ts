@@ -58,6 +58,16 @@ export async function listRunsOfProduct(db: Reader, productId: string): Promise<
   return rows.map(runOf);
 }
 
+/** Released runs whose tins are these lots. */
+export async function listReleasedRuns(db: Reader, tinsLotIds: readonly string[]): Promise<RunHead[]> {
+  if (tinsLotIds.length === 0) return [];
+  const rows = await selectRuns(db)
+    .where('run_close.lot_id', 'in', tinsLotIds)
+    .where('release.verdict', '=', 'released')
+    .execute();
+  return rows.map(runOf);
+}
+
 /** The newest runs, and every older one that waits for its release. */
 export async function listRunsAtHand(db: Reader, newest: number): Promise<RunHead[]> {
   const latest = await selectRuns(db).limit(newest).execute();

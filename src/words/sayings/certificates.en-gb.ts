@@ -8,6 +8,8 @@ export const certificateSayings = {
     '{n, plural, one {Certificate} other {Certificates}} {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}}: what is listed there replaces the figures of {material} wherever this lot is used; what else is in it counts as before, since no paper says that it lists everything.',
   'lot-certificate-figures':
     '{n, plural, one {Certificate {reference}{hasDate, select, yes { of {datedOn, date, long}} other {}} lists} other {Certificates {reference} list}} no constituents: they count as with {material}.',
+  'lot-shakes-tins':
+    'Released tins {tins} have this lot in them and would not be released today ({units, plural, =0 {none is left on the shelf} one {one is on the shelf} other {# are on the shelf}}): {reasons}',
   'ifra-statement-counts':
     '{formula} holds {percent} %: within the {mostPercent} % that certificate {reference} allows in category {category} (IFRA {edition}).',
   'ifra-statement-exceeded':

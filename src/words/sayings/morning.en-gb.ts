@@ -23,6 +23,10 @@ export const morningSayings = {
   'morning-report-by':
     '{isPast, select, yes {It was to be looked at again by {reviewBy, date, long}: nothing can be made for sale by it.} other {To be looked at again by {reviewBy, date, long}.}}',
   'morning-report-changes': 'What changed since',
+  'morning-shaken': 'released, and would not be today',
+  'morning-shaken-says':
+    'What was learnt since of a lot in these tins would stop their release: block what is on the shelf, and see who has the rest ({units, plural, =0 {none is on the shelf} one {one is on the shelf} other {# are on the shelf}}).',
+  'morning-shaken-look': 'Look and block',
   'morning-serious': 'A serious undesirable effect, and nobody has looked into it.',
   'morning-serious-open': 'has to be told',
   'morning-serious-received': 'Received on {receivedOn, date, long}.',

@@ -11,6 +11,9 @@ import {
   type Reader,
   type SignedCertificate,
 } from '../../storage/index.ts';
+import { say } from '../../words/index.ts';
+import type { Context } from '../context.ts';
+import { listShakenRuns } from '../filling/look-back.ts';
 import { readFormulaLookup } from '../formulas/formula-lookup.ts';
 import { listRevisionsInForce } from '../formulas/revisions-in-force.ts';
 import { thingNotFound } from '../record.ts';
@@ -23,9 +26,10 @@ type View = z.output<typeof certificates.lotCertificate>;
 type Counting = z.output<typeof certificates.countingFigures>;
 
 export const listLotCertificates: UseCase<'listLotCertificates'> = async (
-  { storage: { db } },
+  context,
   { params: { id = '' } },
 ) => {
+  const { db } = context.storage;
   const [lot] = await listLotsAtHand(db, { lotIds: [id] });
   if (!lot) return refused(thingNotFound('id', id));
   const rows = await listCertificatesOfLot(db, id);
@@ -39,7 +43,7 @@ export const listLotCertificates: UseCase<'listLotCertificates'> = async (
     ),
     certificates: rows.map((row) => viewCertificate(row, replaced)),
     counts: counting ? viewCounting(counting) : null,
-    means: counting ? await sayUses(db, lot, counting) : [],
+    means: counting ? [...(await sayShaken(context, id)), ...(await sayUses(db, lot, counting))] : [],
   });
 };
 
@@ -92,6 +96,18 @@ function sayStanding(
   return details.constituents.length > 0
     ? saying('lot-certificate-partial', facts)
     : saying('lot-certificate-figures', facts);
+}
+
+/** Tins with this lot in them that were released before a paper told more. */
+async function sayShaken(context: Context, lotId: string): Promise<Saying[]> {
+  const shaken = (await listShakenRuns(context)).filter(({ toldAnew }) => toldAnew.includes(lotId));
+  return shaken.map(({ tins, says }) =>
+    saying('lot-shakes-tins', {
+      tins: tins.number,
+      units: tins.on_hand,
+      reasons: says.map((each) => say(each)).join(' '),
+    }),
+  );
 }
 
 /** For every formula in force that the material goes into, by itself or in a base: whether the statement is kept to. */

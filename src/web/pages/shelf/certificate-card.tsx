@@ -65,6 +65,7 @@ export function CertificateCard({ lot }: { readonly lot: Lot }) {
 const KINDS: Readonly<Record<string, 'ready' | 'stop'>> = {
   'ifra-statement-counts': 'ready',
   'ifra-statement-exceeded': 'stop',
+  'lot-shakes-tins': 'stop',
 };
 
 type Counting = NonNullable<Answer['counts']>;
