@@ -287,26 +287,50 @@ describe('a route that is only read', () => {
     const full = appWith(useCases, folder, shop.context);
     const entries = () => shop.context.storage.handle.prepare('select count(*) as n from entry').get();
     const before = entries();
-    const refused: string[] = [];
-    for (const { method, path } of Object.values(routes as Record<string, Route>)) {
-      if (method !== 'GET') continue;
-      const [, thing = ''] = /^\/api\/([a-z-]+)/.exec(path) ?? [];
-      const asked = path.replace(':id', ids[thing] ?? '').replace(':name', 'no-such-name');
-      const headers = { host: `127.0.0.1:${PORT}` };
-      const response = await full.request(`${HOME}${asked}${QUERIES[path] ?? ''}`, { headers });
-      await response.arrayBuffer();
-      if (response.status !== 200) refused.push(`${path} ${response.status}`);
-    }
+    const refused = await askAll(full, ids);
     expect(entries()).toEqual(before);
     await shop.close();
-    // No paper was attached to the report, and there is nothing to ask a supplier. Everything else was really answered.
-    expect(refused).toEqual([
-      '/api/revisions/:id/letter.pdf 422',
-      '/api/materials/:id/letter.pdf 422',
-      '/api/reports/:id/file 422',
-    ]);
+    expect(refused).toEqual(NOTHING_TO_READ);
+  });
+
+  it('answers of products that were written down before some of their fields were asked for', async () => {
+    const shop = await openTestWorkshop();
+    const ids = await fillWorkshop(shop);
+    const { handle } = shop.context.storage;
+    const later = ['saleCountries', 'scentOnLabel', 'noOpenedPeriod', 'texts', 'gtin'];
+    const paths = later.map((field) => `'$.${field}'`).join(', ');
+    handle.exec(`update product set details = json_remove(details, ${paths})`);
+    const rows = handle.prepare('select details from product').all() as { details: string }[];
+    expect(rows.length).toBeGreaterThan(0);
+    for (const { details } of rows)
+      expect(Object.keys(JSON.parse(details)).filter((key) => later.includes(key))).toEqual([]);
+    const refused = await askAll(appWith(useCases, folder, shop.context), ids);
+    await shop.close();
+    expect(refused).toEqual(NOTHING_TO_READ);
   });
 });
+
+/** No paper was attached to the report, and there is nothing to ask a supplier. Everything else is really answered. */
+const NOTHING_TO_READ = [
+  '/api/revisions/:id/letter.pdf 422',
+  '/api/materials/:id/letter.pdf 422',
+  '/api/reports/:id/file 422',
+];
+
+/** Every route that is only read, and what of them was not answered. */
+async function askAll(app: ReturnType<typeof appWith>, ids: Readonly<Record<string, string>>) {
+  const refused: string[] = [];
+  for (const { method, path } of Object.values(routes as Record<string, Route>)) {
+    if (method !== 'GET') continue;
+    const [, thing = ''] = /^\/api\/([a-z-]+)/.exec(path) ?? [];
+    const asked = path.replace(':id', ids[thing] ?? '').replace(':name', 'no-such-name');
+    const headers = { host: `127.0.0.1:${PORT}` };
+    const response = await app.request(`${HOME}${asked}${QUERIES[path] ?? ''}`, { headers });
+    await response.arrayBuffer();
+    if (response.status !== 200) refused.push(`${path} ${response.status}`);
+  }
+  return refused;
+}
 
 const QUERIES: Readonly<Record<string, string>> = {
   '/api/filling-runs/:id/label': '?market=GB',

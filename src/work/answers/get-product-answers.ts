@@ -1,9 +1,9 @@
-import type { orders } from '../../contract/index.ts';
 import { done, problem, refused } from '../../core/problem.ts';
 import { findProduct } from '../../storage/index.ts';
 import { labelForProduct } from '../filling/index.ts';
 import { listRevisionsInForce, openRevision } from '../formulas/index.ts';
 import { designOf } from '../labels/label-design.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewAnswers, viewIngredients } from './view-answers.ts';
@@ -13,7 +13,7 @@ export const getProductAnswers: UseCase<'getProductAnswers'> = async (context, {
   const { db } = context.storage;
   const product = await findProduct(db, id);
   if (!product) return refused(thingNotFound('id', id));
-  const details = JSON.parse(product.details) as orders.ProductDetails;
+  const details = readProductDetails(product.details);
   const head = (await listRevisionsInForce(db)).find((row) => row.formula_id === details.formulaId);
   if (!head) return refused(problem('product-without-recipe', 'id', { found: details.name }));
   const opened = await openRevision(db, head.id);

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { complaints, orders, Saying } from '../../contract/index.ts';
+import type { complaints, Saying } from '../../contract/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
 import { listTellings, type Telling } from '../../core/product-file/index.ts';
 import {
@@ -11,6 +11,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import { saying } from '../saying.ts';
 import { tellingRules } from './telling-rules.ts';
@@ -52,7 +53,7 @@ function viewOne(row: SignedComplaint, said: readonly SignedComplaintWord[], tod
   const words = said.map(viewWord);
   const { effect, marks } = words.findLast((word) => word.judged !== null)?.judged ?? details;
   const state = words.at(-1)?.state ?? 'open';
-  const { markets } = JSON.parse(row.product_details) as orders.ProductDetails;
+  const { markets } = readProductDetails(row.product_details);
   const rules = effect === 'serious' ? tellingRules(details.happenedIn, markets) : [];
   return {
     id: row.id,

@@ -99,7 +99,7 @@ async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: n
 
 /** Twice the label to the microgram is still taken; above it a person says that it is so. */
 function askAboutContent(run: RunHead, netUg: number): void {
-  const { declaredGrams } = JSON.parse(run.product_details) as orders.ProductDetails;
+  const { declaredGrams } = readProductDetails(run.product_details);
   const declaredUg = orGiveUp(microgramsFromGrams(declaredGrams, 'declaredGrams'));
   if (netUg <= declaredUg * MOST_TIMES_DECLARED) return;
   giveUp(problem('net-far-above-label', 'grossGrams', { found: gramsText(netUg), allowed: declaredGrams }));

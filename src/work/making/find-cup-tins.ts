@@ -7,10 +7,11 @@ import {
   type ProductRow,
   type Reader,
 } from '../../storage/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import type { CupTin } from './batch-screens.ts';
 
 type Details = orders.ProductDetails;
-const detailsOf = (row: ProductRow): Details => JSON.parse(row.details) as Details;
+const detailsOf = (row: ProductRow): Details => readProductDetails(row.details);
 
 /** The tins that a batch is meant for, else those of any product of its formula, where the brim volume is known. */
 export async function findCupTins(db: Reader, head: BatchHead): Promise<CupTin[]> {

@@ -1,11 +1,12 @@
 import type { z } from 'zod';
-import { type making, type orders, type Saying, saying } from '../../contract/index.ts';
+import { type making, type Saying, saying } from '../../contract/index.ts';
 import { type Exact, exact, toText } from '../../core/quantity/index.ts';
 import { type BatchHead, findProduct, listBatchTins, listLotsAtHand } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { gramsText } from '../quantity-text.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { sumOnHand } from './find-limits.ts';
 
@@ -60,7 +61,7 @@ async function tellTins({ storage: { db } }: Context, head: BatchHead, added: Ex
   const [first] = await listBatchTins(db, head.id);
   const product = first && (await findProduct(db, first.product_id));
   if (!first || !product) return [];
-  const { name, declaredGrams, tinId } = JSON.parse(product.details) as orders.ProductDetails;
+  const { name, declaredGrams, tinId } = readProductDetails(product.details);
   const more = added.div(declaredGrams).ceil().toNumber();
   const have = sumOnHand(await listLotsAtHand(db, { itemIds: [tinId] }), tinId);
   return [

@@ -11,6 +11,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { clearedMarkets } from '../filling/cleared-markets.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 
@@ -50,7 +51,7 @@ async function changeProduct(
 ): Promise<void> {
   const current = await findProduct(tx, row.id);
   if (!current) giveUp(thingNotFound('id', row.id));
-  await refuseUncleared(tx, row, JSON.parse(row.details) as Details);
+  await refuseUncleared(tx, row, readProductDetails(row.details));
   if (seen === undefined || !(await updateProduct(tx, row, seen))) {
     giveUp(changedMeanwhile(row.name, seen, current.version, current.name));
   }

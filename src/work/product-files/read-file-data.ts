@@ -21,6 +21,7 @@ import { type ComplaintView, viewComplaints } from '../complaints/index.ts';
 import type { Context } from '../context.ts';
 import { listRevisionsInForce, type RevisionView, runCheck, viewRevisions } from '../formulas/index.ts';
 import { localDate } from '../local-date.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
@@ -69,7 +70,7 @@ export async function readFileData(context: Context, id: string): Promise<Result
   const { db } = context.storage;
   const row = await findProduct(db, id);
   if (!row) return refused(thingNotFound('id', id));
-  const product = JSON.parse(row.details) as orders.ProductDetails;
+  const product = readProductDetails(row.details);
   const kept = await findProductFile(db, id);
   const made = await readMadeNow(context, product);
   if (!made.ok) return made;
