@@ -137,7 +137,7 @@ export const productFileRoutes = {
   fileUnderHeading: route({
     method: 'POST',
     path: '/api/products/:id/attachments',
-    summary: 'Put a PDF under a heading of the product information file',
+    summary: 'Put a PDF or a picture (PNG, JPEG) under a heading of the product information file',
     input: z.strictObject({
       stamp: f.stamp,
       heading: fileHeading,
@@ -156,7 +156,7 @@ export const productFileRoutes = {
   getAttachment: route({
     method: 'GET',
     path: '/api/attachments/:id/file',
-    summary: 'An attached PDF',
+    summary: 'An attached file: a PDF, or a picture with its own media type',
     output: z.unknown(),
     media: 'application/pdf',
   }),

@@ -8,6 +8,8 @@ export type Words = z.output<typeof words>;
 export const linkedFile = z.object({
   id: f.id,
   name: z.string(),
+  /** By what is in it. */
+  kind: z.enum(['pdf', 'png', 'jpeg']),
   bytes: z.number(),
   sha256: z.string(),
 });

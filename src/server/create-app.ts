@@ -84,7 +84,8 @@ const madeSomething = (route: Route, body: unknown): boolean =>
   'stamp' in body &&
   !('id' in body);
 
-function answerPaper({ fileName, bytes }: Paper, media: string): Response {
+function answerPaper({ fileName, bytes, media: own }: Paper, usual: string): Response {
+  const media = own ?? usual;
   const how = media === 'application/zip' ? 'attachment' : 'inline';
   const plain = fileName.replace(/[^\w.-]/g, '_');
   const disposition = `${how}; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(fileName)}`;

@@ -11,6 +11,8 @@ export interface LinkedAttachment {
   readonly name: string;
   readonly sha256: string;
   readonly size: number;
+  /** The first bytes: they tell what it is. */
+  readonly head: Uint8Array;
   readonly happened_at: string;
   readonly person_name: string;
 }
@@ -28,6 +30,9 @@ export async function listLinkedAttachments(
     .leftJoin('person', 'person.id', 'entry.person_id')
     .select(['attachment.id', 'attachment.name', 'attachment.sha256'])
     .select((query) => query.fn<number>('length', ['attachment.bytes']).as('size'))
+    .select((query) =>
+      query.fn<Uint8Array>('substr', ['attachment.bytes', query.lit(1), query.lit(8)]).as('head'),
+    )
     .select(['attachment_link.heading', 'attachment_link.is_taken_out'])
     .select(['entry.happened_at', 'person.name as person_name'])
     .where('attachment_link.subject_kind', '=', subjectKind)

@@ -15,6 +15,8 @@ type QueryOf<Name extends RouteName> = Routes[Name] extends { query?: infer Quer
 export interface Paper {
   readonly fileName: string;
   readonly bytes: Uint8Array;
+  /** Where the route has files of several kinds: that of this one. */
+  readonly media?: 'image/png' | 'image/jpeg';
 }
 
 export interface RequestOf<Name extends RouteName> {

@@ -38,6 +38,15 @@ export const textOfPdf = (pdf: Uint8Array): string =>
 export const pdfInfo = (pdf: Uint8Array, ...options: string[]): string =>
   runOn(pdf, 'pdfinfo', (file) => [...options, file]).toString('utf8');
 
+/** Width and height in dots of each picture in the file, masks left out. */
+export const pdfImages = (pdf: Uint8Array): string[] =>
+  runOn(pdf, 'pdfimages', (file) => ['-list', file])
+    .toString('utf8')
+    .split('\n')
+    .slice(2)
+    .map((line) => line.trim().split(/\s+/))
+    .flatMap(([, , type, width, height]) => (type === 'image' ? [`${width} ${height}`] : []));
+
 export const pdfFonts = (pdf: Uint8Array): string =>
   runOn(pdf, 'pdffonts', (file) => [file]).toString('utf8');
 

@@ -37,7 +37,7 @@ export { layoutPiece } from './layout-piece.ts';
 export { buildLetter, type SupplierLetter } from './letter.ts';
 export { type FaceSize, heightOf, widthOf } from './outline.ts';
 export { type Addressee, buildPackingSlip, type PackingLine, type PackingSlip } from './packing-slip.ts';
-export type { Paper, PaperCell, PaperColumn, PaperSection, PaperTable } from './paper.ts';
+export type { Paper, PaperCell, PaperColumn, PaperPicture, PaperSection, PaperTable } from './paper.ts';
 export { buildPickList, type PickLine, type PickList } from './pick-list.ts';
 export type { LayoutTools, PieceLayout } from './piece-layout.ts';
 export { pieceToSvg } from './piece-to-svg.ts';
@@ -57,6 +57,7 @@ export {
 } from './placed.ts';
 export { plainSheetFor } from './plain-sheet.ts';
 export type { PrintRules } from './print-rules.ts';
+export { readImageSize } from './read-image-size.ts';
 export type { SheetHeading } from './sheet-frame.ts';
 export type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
 export { layoutSheetTrial } from './sheet-trial.ts';

@@ -58,4 +58,12 @@ export interface PaperSection {
   /** Label and text, one below the other. */
   readonly entries?: readonly (readonly [label: string, text: string])[];
   readonly tables?: readonly PaperTable[];
+  /** Each under its name, as wide as the text and no higher than half a page. */
+  readonly pictures?: readonly PaperPicture[];
+}
+
+/** PNG or JPEG, stored upright (see isPrintable). */
+export interface PaperPicture {
+  readonly name: string;
+  readonly bytes: Uint8Array;
 }

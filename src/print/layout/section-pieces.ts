@@ -2,9 +2,10 @@ import type { Faces } from './face.ts';
 import { joinPieces } from './join-pieces.ts';
 import type { PaperSection } from './paper.ts';
 import { paperStyles } from './paper-styles.ts';
+import { picturePieces } from './picture-pieces.ts';
 import type { Pieces } from './piece.ts';
 import { type TableTitle, tablePieces } from './table-pieces.ts';
-import { cautionPieces, plainPieces } from './text-pieces.ts';
+import { cautionPieces, keptWithNext, plainPieces } from './text-pieces.ts';
 
 const HEADINGS = {
   1: { style: paperStyles.chapter, type: 'H2', gapMm: 10 },
@@ -30,6 +31,9 @@ export function sectionPieces(section: PaperSection, index: number, faces: Faces
     ...(section.tables ?? []).map((table, place) =>
       tablePieces(table, `${where}.tables[${place}]`, faces, WITHIN),
     ),
+    ...(section.pictures ?? []).map((picture, place) =>
+      picturePieces(picture, `${where}.pictures[${place}]`, faces),
+    ),
   ]);
 }
 
@@ -41,8 +45,3 @@ function entryPieces([label, text]: readonly [string, string], where: string, fa
     plainPieces(text, paperStyles.note, `${where}[1]`, 'P', 0.2, faces),
   ]);
 }
-
-const keptWithNext = ({ pieces, parts }: Pieces): Pieces => ({
-  pieces: pieces.map((piece) => ({ ...piece, isKeptWithNext: true })),
-  parts,
-});

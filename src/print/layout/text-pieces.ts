@@ -147,3 +147,8 @@ export const writingLine = (leftMm: number, widthMm: number, yMm: number, elemen
   tone: 'soft',
   element,
 });
+
+export const keptWithNext = ({ pieces, parts }: Pieces): Pieces => ({
+  pieces: pieces.map((piece) => ({ ...piece, isKeptWithNext: true })),
+  parts,
+});

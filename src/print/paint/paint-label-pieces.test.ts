@@ -3,9 +3,9 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { buildDesign, buildWording } from '../../../test/workshop/build-design.ts';
+import { buildPng } from '../../../test/workshop/build-png.ts';
 import { printTools } from '../../../test/workshop/print-tools.ts';
 import {
   extentMm,
@@ -58,28 +58,6 @@ function readCodes(pdf: Uint8Array): string[] {
   } finally {
     rmSync(folder, { recursive: true });
   }
-}
-
-/** A plain picture: one colour, so many pixels, with or without see-through. */
-function buildPng(width: number, height: number, hasAlpha = false): Uint8Array {
-  const bytesPerPixel = hasAlpha ? 4 : 3;
-  const row = Buffer.alloc(1 + width * bytesPerPixel, 60);
-  row[0] = 0;
-  const head = Buffer.alloc(13);
-  head.writeUInt32BE(width, 0);
-  head.writeUInt32BE(height, 4);
-  head.set([8, hasAlpha ? 6 : 2, 0, 0, 0], 8);
-  const chunk = (type: string, data: Buffer): Buffer => {
-    const size = Buffer.alloc(4);
-    size.writeUInt32BE(data.length);
-    // The check sum is not read by what draws it.
-    return Buffer.concat([size, Buffer.from(type, 'latin1'), data, Buffer.alloc(4)]);
-  };
-  const pixels = deflateSync(Buffer.concat(Array.from({ length: height }, () => row)));
-  const mark = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  return new Uint8Array(
-    Buffer.concat([mark, chunk('IHDR', head), chunk('IDAT', pixels), chunk('IEND', Buffer.alloc(0))]),
-  );
 }
 
 describe('codes on the printed label', () => {

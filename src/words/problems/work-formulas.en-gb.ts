@@ -61,6 +61,18 @@ export const workFormulasProblems = {
     says: '{found} is not a PDF.',
     mend: 'Save or scan the report as a PDF, then attach it.',
   },
+  'file-not-pdf-or-picture': {
+    says: '{found} is neither a PDF nor a picture (PNG or JPEG).',
+    mend: 'Save it as one of these, then attach it: what is in the file counts, not its name.',
+  },
+  'picture-too-large': {
+    says: '{file} has {found} MB; a picture may have {allowed} MB at most.',
+    mend: 'Save it smaller, or as a JPEG.',
+  },
+  'picture-not-readable': {
+    says: '{found} begins like a picture and cannot be read as one.',
+    mend: 'It may have been cut short: save it anew, then attach it.',
+  },
   'report-without-file': {
     says: 'No file lies with {where}.',
     mend: 'Attach the PDF first.',

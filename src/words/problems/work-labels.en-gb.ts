@@ -17,7 +17,7 @@ export const workLabelProblems = {
     mend: 'Save it as JPEG, or make it smaller: 300 dots an inch are enough.',
   },
   'artwork-not-picture': {
-    says: '{found} is no PNG or JPEG.',
+    says: '{found} is no whole PNG or JPEG.',
     mend: 'Save it as PNG or JPEG from the program it was drawn in.',
   },
 } as const;

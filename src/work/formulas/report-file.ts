@@ -1,13 +1,12 @@
 import { Buffer } from 'node:buffer';
 import { done, type Problem, problem, refused } from '../../core/problem.ts';
 import { attachToReport, findAttachment, findReport, giveUp, sha256 } from '../../storage/index.ts';
+import { kindOfFile } from '../attached-file.ts';
 import { record, thingNotFound, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 
 /** A report with its pictures is a few megabytes; this much still fits a backup (common practice, no source). */
 const LARGEST_BYTES = 20_000_000;
-/** Every PDF opens with these (ISO 32000-1:2008, 7.5.2). */
-const PDF_OPENS = '%PDF-';
 
 export const attachReportFile: UseCase<'attachReportFile'> = (context, { body, params }) =>
   record(
@@ -39,9 +38,7 @@ export function judgeFile(name: string, bytes: Buffer): Problem | undefined {
       allowed: LARGEST_BYTES / 1_000_000,
       parameters: { file: name },
     });
-  return bytes.subarray(0, PDF_OPENS.length).toString('latin1') === PDF_OPENS
-    ? undefined
-    : problem('file-not-pdf', 'base64', { found: name });
+  return kindOfFile(bytes) === 'pdf' ? undefined : problem('file-not-pdf', 'base64', { found: name });
 }
 
 export const getReportFile: UseCase<'getReportFile'> = async (

@@ -8,17 +8,12 @@ import {
   insertAttachmentLink,
   sha256,
 } from '../../storage/index.ts';
+import { isWhole, kindOfFile } from '../attached-file.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 
 /** A full label at the resolution of a good printer needs less (common practice, no source). */
 const LARGEST_BYTES = 8_000_000;
-
-/** How a file of each kind begins: PNG, ISO/IEC 15948, 5.2; JPEG, ISO/IEC 10918-1, B.1.1.3 (start of image). */
-const BEGINS = [
-  [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a],
-  [0xff, 0xd8, 0xff],
-] as const;
 
 function judgePicture(name: string, bytes: Buffer): Problem | undefined {
   if (bytes.length > LARGEST_BYTES)
@@ -27,7 +22,8 @@ function judgePicture(name: string, bytes: Buffer): Problem | undefined {
       allowed: LARGEST_BYTES / 1_000_000,
       parameters: { file: name },
     });
-  const isPicture = BEGINS.some((begin) => begin.every((byte, index) => bytes[index] === byte));
+  const kind = kindOfFile(bytes);
+  const isPicture = (kind === 'png' || kind === 'jpeg') && isWhole(kind, bytes);
   return isPicture ? undefined : problem('artwork-not-picture', 'base64', { found: name });
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { buildPng } from '../../../test/workshop/build-png.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { FIVE, openFillingBench } from '../../../test/workshop/filling-bench.ts';
 import { extentMm, inkColumns, inkRows, renderPage } from '../../../test/workshop/render-pdf.ts';
@@ -220,6 +221,9 @@ describe('the labels of a product', () => {
     expect(codesOf(await attach(text, 'lid.txt'))).toEqual(['artwork-not-picture']);
     const large = Buffer.alloc(8_000_001, 0xff).toString('base64');
     expect(codesOf(await attach(large, 'lid.jpg'))).toEqual(['artwork-too-large']);
+    const png = buildPng(20, 20, true);
+    const garbled = Buffer.from(png.map((byte, at) => (at > 45 && at < png.length - 20 ? 7 : byte)));
+    expect(codesOf(await attach(garbled.toString('base64')))).toEqual(['artwork-not-picture']);
     // One red dot.
     const dot =
       'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';

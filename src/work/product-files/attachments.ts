@@ -9,7 +9,7 @@ import {
   listLinkedAttachments,
   sha256,
 } from '../../storage/index.ts';
-import { judgeFile } from '../formulas/report-file.ts';
+import { judgeAttached, kindOfFile } from '../attached-file.ts';
 import { record, thingNotFound, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 
@@ -20,7 +20,7 @@ export const fileUnderHeading: UseCase<'fileUnderHeading'> = (context, { params:
     async (tx, tell) => {
       if (!(await findProduct(tx, id))) giveUp(thingNotFound('id', id));
       const bytes = Buffer.from(body.base64, 'base64');
-      const refusal = judgeFile(body.name, bytes);
+      const refusal = judgeAttached(body.name, bytes);
       if (refusal) giveUp(refusal);
       const { stamp, heading, name } = body;
       const file = { id: context.machine.newId(), name, sha256: sha256(bytes) };
@@ -43,9 +43,9 @@ export const fileUnderHeading: UseCase<'fileUnderHeading'> = (context, { params:
     },
     async (fileId) => {
       const file = await findAttachment(context.storage.db, fileId);
-      return file
-        ? done({ id: file.id, name: file.name, bytes: file.bytes.length, sha256: file.sha256 })
-        : refused(thingNotFound('id', fileId));
+      if (!file) return refused(thingNotFound('id', fileId));
+      const kind = kindOfFile(file.bytes) ?? 'pdf';
+      return done({ id: file.id, name: file.name, kind, bytes: file.bytes.length, sha256: file.sha256 });
     },
   );
 
@@ -83,7 +83,8 @@ export const getAttachment: UseCase<'getAttachment'> = async (
   { params: { id = '' } },
 ) => {
   const file = await findAttachment(db, id);
-  return file
-    ? done({ fileName: file.name, bytes: new Uint8Array(file.bytes) })
-    : refused(thingNotFound('id', id));
+  if (!file) return refused(thingNotFound('id', id));
+  const kind = kindOfFile(file.bytes);
+  const media = kind === 'png' || kind === 'jpeg' ? (`image/${kind}` as const) : undefined;
+  return done({ fileName: file.name, bytes: new Uint8Array(file.bytes), ...(media && { media }) });
 };

@@ -1,6 +1,7 @@
 import { tellWater } from '../../check/index.ts';
 import type { Market, productFiles } from '../../contract/index.ts';
 import { checkWords, formulaWords, labelWords, printWords, say, sayGrams } from '../../words/index.ts';
+import { kindOfFile } from '../attached-file.ts';
 import { saying } from '../saying.ts';
 import { compositionChapter } from './composition-chapter.ts';
 import { batchTable, effectsChapter } from './effects-chapter.ts';
@@ -314,5 +315,11 @@ const withFiles = (one: Chapter, { files }: FileData): Chapter => ({
   mayAttach: ATTACHABLE.has(one.key),
   files: files
     .filter(({ heading }) => heading === one.key)
-    .map(({ id, name, size, sha256 }) => ({ id, name, bytes: size, sha256 })),
+    .map(({ id, name, size, sha256, head }) => ({
+      id,
+      name,
+      kind: kindOfFile(head) ?? 'pdf',
+      bytes: size,
+      sha256,
+    })),
 });

@@ -1,6 +1,6 @@
 import type { productFiles } from '../../contract/index.ts';
 import { done, type Result } from '../../core/problem.ts';
-import type { Paper as Layout, PaperSection, PaperTable } from '../../print/layout/index.ts';
+import type { Paper as Layout, PaperPicture, PaperSection, PaperTable } from '../../print/layout/index.ts';
 import { printWords, sayDateWithYear, sayTime } from '../../words/index.ts';
 import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
@@ -15,6 +15,10 @@ interface House {
   readonly timeZone: string;
 }
 
+/** Pictures that lie under a chapter, by its key. */
+export type Pictures = ReadonlyMap<string, readonly PaperPicture[]>;
+const NO_PICTURES: Pictures = new Map();
+
 const words = printWords.written;
 
 /** A paper lies for years: the day has its year. */
@@ -22,7 +26,11 @@ export const sayMoment = (instant: string, timeZone: string): string =>
   `${sayDateWithYear(localDate(instant, timeZone))}, ${sayTime(instant, timeZone)}`;
 
 /** The same document as its page shows, on paper. Each page says that it prepares and assesses nothing. */
-export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): Layout {
+export function layOutWritten(
+  paper: WrittenPaper,
+  { name, timeZone }: House,
+  pictures: Pictures = NO_PICTURES,
+): Layout {
   const say = (text: Words): string => sayWords(text, timeZone);
   const title = say(paper.title);
   return {
@@ -34,7 +42,10 @@ export function layOutWritten(paper: WrittenPaper, { name, timeZone }: House): L
     ],
     cautions: [words.notice],
     tables: [],
-    sections: [...missingSection(paper, say), ...paper.chapters.map((one) => sectionOf(one, say))],
+    sections: [
+      ...missingSection(paper, say),
+      ...paper.chapters.map((one) => sectionOf(one, say, pictures.get(one.key) ?? [])),
+    ],
     notes: [],
     footer: printWords.paper.footer(name, words.footer(title)),
     createdAt: paper.asOf,
@@ -48,7 +59,7 @@ const missingSection = ({ missing }: WrittenPaper, say: Say): PaperSection[] =>
     ? []
     : [{ heading: words.missing, level: 1, cautions: missing.map(({ says }) => say(says)) }];
 
-function sectionOf(one: Chapter, say: Say): PaperSection {
+function sectionOf(one: Chapter, say: Say, pictures: readonly PaperPicture[]): PaperSection {
   const files = one.files.map(({ name }) => name).join('\n');
   const paragraphs = one.says.map(say).filter((text) => text !== '');
   return {
@@ -62,6 +73,7 @@ function sectionOf(one: Chapter, say: Say): PaperSection {
       ...(files === '' ? [] : [[words.files, files] as const]),
     ],
     tables: one.tables.map((table) => tableOf(table, say)),
+    pictures,
   };
 }
 
@@ -78,8 +90,9 @@ export async function paintWritten(
   fileName: string,
   paper: WrittenPaper,
   house: House,
+  pictures: Pictures = NO_PICTURES,
 ): Promise<Result<Paper>> {
   const { paintPaperPdf } = await painter();
-  const bytes = await paintPaperPdf(layOutWritten(paper, house));
+  const bytes = await paintPaperPdf(layOutWritten(paper, house, pictures));
   return bytes.ok ? done({ fileName, bytes: bytes.value }) : bytes;
 }

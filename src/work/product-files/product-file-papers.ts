@@ -1,4 +1,5 @@
 import { done, type Result } from '../../core/problem.ts';
+import type { PaperPicture } from '../../print/layout/index.ts';
 import { findAttachment } from '../../storage/index.ts';
 import { printWords } from '../../words/index.ts';
 import type { AskedContext, Context } from '../context.ts';
@@ -6,7 +7,7 @@ import { getBatchSheet } from '../making/get-batch-sheet.ts';
 import type { UseCase } from '../use-case.ts';
 import { releasedBatches } from './file-batches.ts';
 import { labelPdf, labelTextFile } from './file-labels.ts';
-import { paintWritten, sayMoment } from './lay-out-written.ts';
+import { type Pictures, paintWritten, sayMoment } from './lay-out-written.ts';
 import type { FileData } from './read-file-data.ts';
 import { type FileView, viewFile } from './view-file.ts';
 import { plainName, putFile, textFile, zipFolder } from './zip-folder.ts';
@@ -25,8 +26,21 @@ export const getProductFilePdf: UseCase<'getProductFilePdf'> = async (context, {
   const file = await viewFile(context, id);
   if (!file.ok) return file;
   const { view, data } = file.value;
-  return paintWritten(fileNameOf(view, 'pdf'), view, data.house);
+  return paintWritten(fileNameOf(view, 'pdf'), view, data.house, await readPictures(context, view));
 };
+
+/** Pictures are shown under their heading; PDFs are named there and lie in the folder. */
+async function readPictures({ storage: { db } }: Context, { chapters }: FileView): Promise<Pictures> {
+  const pictures = new Map<string, PaperPicture[]>();
+  for (const { key, files } of chapters) {
+    for (const { id, name, kind } of files) {
+      const file = kind === 'pdf' ? undefined : await findAttachment(db, id);
+      const picture = file && { name, bytes: new Uint8Array(file.bytes) };
+      if (picture) pictures.set(key, [...(pictures.get(key) ?? []), picture]);
+    }
+  }
+  return pictures;
+}
 
 /** Everything that belongs to the file, by heading: to be shown to an authority, or sent to the assessor. */
 export const getProductFileZip: UseCase<'getProductFileZip'> = async (context, { params: { id = '' } }) => {
@@ -45,7 +59,7 @@ async function gather(
   data: FileData,
 ): Promise<Result<Map<string, Uint8Array>>> {
   const folder = new Map<string, Uint8Array>();
-  const pdf = await paintWritten(names.pdf, view, data.house);
+  const pdf = await paintWritten(names.pdf, view, data.house, await readPictures(context, view));
   if (!pdf.ok) return pdf;
   folder.set(names.pdf, pdf.value.bytes);
   folder.set(names.data, textFile(JSON.stringify(view, null, 2)));

@@ -2,14 +2,15 @@ import { strFromU8, unzipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildMakingBench, type MakingBench, makeFirmBase } from '../../../test/workshop/build-making.ts';
 import { buildOrder, buildTins, nameWorkshop } from '../../../test/workshop/build-order.ts';
+import { buildPng } from '../../../test/workshop/build-png.ts';
 import { smallPdf, writtenFile } from '../../../test/workshop/build-product-file.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
-import { inkRows, pdfInfo, renderPage, textOfPdf } from '../../../test/workshop/render-pdf.ts';
-import { must } from '../../core/problem.ts';
+import { inkRows, pdfImages, pdfInfo, renderPage, textOfPdf } from '../../../test/workshop/render-pdf.ts';
+import { must, type Problem } from '../../core/problem.ts';
 import { layoutPaper, type PlacedText } from '../../print/layout/index.ts';
 import { loadFaces } from '../../print/paint/index.ts';
-import { say } from '../../words/index.ts';
+import { say, sayProblem } from '../../words/index.ts';
 import { layOutWritten } from './lay-out-written.ts';
 
 let bench: TestWorkshop;
@@ -159,11 +160,55 @@ describe('the product information file', () => {
     expect((await bench.get('getAttachment', { params: { id: study.id } })).fileName).toBe('Study.pdf');
   });
 
-  it('takes nothing but a PDF', async () => {
-    const body = { heading: 'claims' as const, name: 'a.png', base64: Buffer.from('PNG').toString('base64') };
-    expect(codesOf(await bench.ask('fileUnderHeading', { params: params(), body }))).toEqual([
-      'file-not-pdf',
+  it('takes a PDF or a picture by what is in it, whatever it is called, and says how large it may be', async () => {
+    const put = (name: string, bytes: Uint8Array) =>
+      bench.ask('fileUnderHeading', {
+        params: params(),
+        body: { heading: 'physical', name, base64: Buffer.from(bytes).toString('base64') },
+      });
+    const png = buildPng(40, 30);
+    expect(codesOf(await put('Study.pdf', Buffer.from('PK\u0003\u0004 a folder')))).toEqual([
+      'file-not-pdf-or-picture',
     ]);
+    expect(must(await put('Photo.pdf', png))).toMatchObject({ kind: 'png', name: 'Photo.pdf' });
+    expect(codesOf(await put('Cut.png', png.subarray(0, png.length - 12)))).toEqual(['picture-not-readable']);
+    const garbled = Uint8Array.from(png, (byte, at) => (at > 45 && at < png.length - 20 ? 7 : byte));
+    expect(codesOf(await put('Garbled.png', garbled))).toEqual(['picture-not-readable']);
+    // 8 MB and no byte more: what stands after the end is left alone.
+    const padded = (size: number) => Buffer.concat([png, Buffer.alloc(size - png.length)]);
+    expect(codesOf(await put('Large.png', padded(8_000_001)))).toEqual(['picture-too-large']);
+    expect(codesOf(await put('Large.png', padded(8_000_000)))).toEqual([]);
+    const { problems = [] } = (await put('Large.png', padded(8_000_001))) as { problems?: Problem[] };
+    expect(problems.map((each) => sayProblem(each).says)).toEqual([
+      'Large.png has 9 MB; a picture may have 8 MB at most.',
+    ]);
+  });
+
+  it('shows a picture under its heading, in the folder and on paper, and names one that paper cannot show', async () => {
+    const put = (name: string, bytes: Uint8Array) =>
+      bench.get('fileUnderHeading', {
+        params: params(),
+        body: { heading: 'physical', name, base64: Buffer.from(bytes).toString('base64') },
+      });
+    const seen = await put('Tin.png', buildPng(400, 300, true));
+    const interlaced = buildPng(400, 300);
+    interlaced[28] = 1;
+    await put('Woven.png', interlaced);
+    const { chapters } = await file();
+    expect(
+      chapters.find(({ key }) => key === 'physical')?.files.map(({ name, kind }) => [name, kind]),
+    ).toEqual([
+      ['Tin.png', 'png'],
+      ['Woven.png', 'png'],
+    ]);
+    expect(await bench.get('getAttachment', { params: { id: seen.id } })).toMatchObject({
+      media: 'image/png',
+    });
+    const zip = unzipSync((await bench.get('getProductFileZip', { params: params() })).bytes);
+    expect(Object.keys(zip)).toContain('by-heading/04-physical/Tin.png');
+    const pdf = (await bench.get('getProductFilePdf', { params: params() })).bytes;
+    expect(textOfPdf(pdf)).toContain('Woven.png');
+    expect(pdfImages(pdf)).toEqual(['400 300']);
   });
 });
 

@@ -2,6 +2,7 @@ import { useId } from 'react';
 import type { productFiles } from '../../../contract/index.ts';
 import { productFileWords } from '../../../words/index.ts';
 import { readBase64 } from '../../api/read-base64.ts';
+import { requestUrl } from '../../api/request-url.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { buttonClass } from '../../parts/button-look.ts';
@@ -34,9 +35,19 @@ export function ChapterFiles({ productId, chapter, title }: Props) {
       <Problems problems={[...attach.problems, ...takeOut.problems]} />
       {chapter.files.map((file) => (
         <div key={file.id} className={styles.file}>
-          <PrintLink paper="getAttachment" address={{ params: { id: file.id } }}>
-            {file.name}
-          </PrintLink>
+          <div className={styles.attached}>
+            {file.kind !== 'pdf' && (
+              <img
+                className={styles.picture}
+                src={requestUrl('getAttachment', { params: { id: file.id } })}
+                alt={file.name}
+                loading="lazy"
+              />
+            )}
+            <PrintLink paper="getAttachment" address={{ params: { id: file.id } }}>
+              {file.name}
+            </PrintLink>
+          </div>
           <Button
             label={productFileWords.takeOutOf(file.name)}
             onPress={() => void takeOut.write({ params, body: { heading, attachmentId: file.id } })}
@@ -54,9 +65,10 @@ export function ChapterFiles({ productId, chapter, title }: Props) {
           id={id}
           className="visually-hidden"
           type="file"
-          accept="application/pdf"
+          accept="application/pdf,image/png,image/jpeg"
           onChange={(event) => void take(event.target.files?.[0])}
         />
+        <span className="soft small"> {productFileWords.attachHint}</span>
       </div>
     </div>
   );
