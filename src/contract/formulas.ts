@@ -418,6 +418,8 @@ export const formulaRoutes = {
         isPast: z.boolean(),
         /** Its review date is near, and not past. */
         isClose: z.boolean(),
+        /** A report that was signed later and counts instead of it, and for what. */
+        outweighed: z.array(z.object({ by: z.string(), formula: z.string(), markets: z.array(f.market) })),
       }),
     ),
   }),

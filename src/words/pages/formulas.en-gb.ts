@@ -18,7 +18,7 @@ export const formulaWords = {
   noMixture: 'No mixture yet. A mixture is what a tin is filled from.',
   revision: (number: number) => `Revision ${number}`,
   noRevision: 'nothing written yet',
-  standing: { trial: 'trial', 'for-sale': 'for sale' },
+  standing: { trial: 'trial', 'for-sale': 'meant for sale' },
   fixed: 'used by a batch or decided on: a change makes the next revision',
   kind: { base: 'base', mixture: 'mixture' },
   name: 'Name',
@@ -215,6 +215,8 @@ export const checkWords = {
 
 export const reportWords = {
   title: "The assessor's reports",
+  outweighed: (by: string, formula: string, markets: string) =>
+    `${by} was signed later, and counts instead of it for ${formula} in ${markets}.`,
   says: (count: number) =>
     count === 1 ? 'One report is entered.' : `${sayDecimal(count)} reports are entered.`,
   saysNone: 'No report is entered yet: nothing can be made for sale without one.',

@@ -4,6 +4,7 @@ import { done } from '../../core/problem.ts';
 import { isReviewClose } from '../../core/safety/index.ts';
 import {
   type FiledReport,
+  listFormulas,
   listReportFormulas,
   listReportRanges,
   type Reader,
@@ -11,21 +12,28 @@ import {
 } from '../../storage/index.ts';
 import { workshopToday } from '../local-date.ts';
 import type { UseCase } from '../use-case.ts';
+import { listOutweighed } from './list-outweighed.ts';
 
 export type ReportDetails = z.output<typeof formulas.reportDetails>;
 
 export const listReports: UseCase<'listReports'> = async (context) => {
   const today = await workshopToday(context);
-  const reports = await readAllReports(context.storage.db);
+  const { db } = context.storage;
+  const reports = await readAllReports(db);
+  const names = new Map((await listFormulas(db)).map(({ id, name }) => [id, name]));
   return done(
-    reports.map(({ row, details }) => ({
-      id: row.id,
-      version: row.version,
-      details,
-      file: fileOf(row),
-      isPast: details.reviewBy < today,
-      isClose: isReviewClose(details.reviewBy, today),
-    })),
+    reports.map((report) => {
+      const { row, details } = report;
+      return {
+        id: row.id,
+        version: row.version,
+        details,
+        file: fileOf(row),
+        isPast: details.reviewBy < today,
+        isClose: isReviewClose(details.reviewBy, today),
+        outweighed: listOutweighed(report, reports, names, today),
+      };
+    }),
   );
 };
 

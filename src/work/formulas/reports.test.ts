@@ -40,8 +40,33 @@ describe('a report', () => {
         file: null,
         isPast: false,
         isClose: false,
+        outweighed: [],
       },
     ]);
+  });
+
+  it('is outweighed by a later one where that covers the same, and counts where it does not', async () => {
+    const other = (await buildMixture(bench, [line(fat, '100')], { name: 'Balm', code: 'BA' })).formulaId;
+    const save = (more: object) => bench.get('saveReport', { body: { details: details(more) } });
+    await save({ markets: ['GB', 'NI'], formulaIds: [mixture, other] });
+    await save({ reference: 'R-8', signedOn: '2026-11-01', markets: ['GB', 'EU'] });
+    const outweighed = async () =>
+      (await bench.get('listReports')).map((row) => [row.details.reference, row.outweighed]);
+    const formula = (await bench.get('getFormula', { params: { id: mixture } })).name;
+    expect(await outweighed()).toEqual([
+      ['R-7', [{ by: 'R-8', formula, markets: ['GB'] }]],
+      ['R-8', []],
+    ]);
+    const check = await bench.get('listReports');
+    const newer = check.find((row) => row.details.reference === 'R-8');
+    await bench.get('saveReport', {
+      body: {
+        id: newer?.id ?? '',
+        version: 1,
+        details: details({ reference: 'R-8', signedOn: '2026-11-01', uses: ['rinse-off'] }),
+      },
+    });
+    expect((await outweighed())[0]).toEqual(['R-7', []]);
   });
 
   it('is changed as a whole, its file stays', async () => {

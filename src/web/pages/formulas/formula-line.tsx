@@ -14,7 +14,7 @@ export const FormulaLine = ({ formula }: { readonly formula: Formula }) => (
         {formula.name}
       </Link>
       {formula.latest ? (
-        <State kind={formula.latest.details.standing === 'for-sale' ? 'ready' : 'going'}>
+        <State kind={formula.latest.details.standing === 'for-sale' ? 'plain' : 'going'}>
           {formulaWords.standing[formula.latest.details.standing]}
         </State>
       ) : (

@@ -1,6 +1,6 @@
 import { useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
-import { productFileWords, reportWords, sayDateWithYear } from '../../../words/index.ts';
+import { checkWords, productFileWords, reportWords, sayDateWithYear } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -69,6 +69,17 @@ function ReportsView({ reports }: { readonly reports: readonly Report[] }) {
                 {report.details.assessor} · {reportWords.reviewLine(sayDateWithYear(report.details.reviewBy))}{' '}
                 · {report.file ? report.file.name : reportWords.noFile}
               </p>
+              {report.outweighed.map(({ by, formula, markets }) => (
+                <p key={`${by} ${formula}`}>
+                  <State kind="plain">
+                    {reportWords.outweighed(
+                      by,
+                      formula,
+                      markets.map((market) => checkWords.market[market]).join(', '),
+                    )}
+                  </State>
+                </p>
+              ))}
               <ListFoot>
                 {report.file ? (
                   <PrintLink paper="getReportFile" address={{ params: { id: report.id } }}>

@@ -7,7 +7,7 @@ import { Form } from '../../parts/form.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
-import { type PlanWish, productsOf, wishFor } from './plan-wish.ts';
+import { marketsOf, type PlanWish, productsOf, wishFor } from './plan-wish.ts';
 
 interface Props {
   readonly wish: PlanWish;
@@ -70,7 +70,7 @@ export function PlanForm({ wish, onChange, formulas, products }: Props) {
         <CheckBoxes
           title={makingWords.markets}
           choices={MARKETS}
-          chosen={wish.markets}
+          chosen={marketsOf(wish, formulas, products)}
           onChange={(markets) => change({ markets })}
         />
       </SideBySide>

@@ -21,10 +21,11 @@ type Plan = AnswerOf<'planBatch'>;
 interface Props {
   readonly wish: PlanWish;
   readonly formulas: AnswerOf<'listFormulas'>;
+  readonly products: AnswerOf<'listProducts'>;
 }
 
-export function PlanView({ wish, formulas }: Props) {
-  const asked = batchWish(wish, formulas);
+export function PlanView({ wish, formulas, products }: Props) {
+  const asked = batchWish(wish, formulas, products);
   const read = useQuery({
     queryKey: ['planBatch', asked],
     queryFn: ({ signal }) => call('planBatch', { body: asked as BatchWish }, signal),

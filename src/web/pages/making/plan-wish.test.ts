@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { batchWish, type PlanWish, wishFor } from './plan-wish.ts';
+import { batchWish, marketsOf, type PlanWish, wishFor } from './plan-wish.ts';
 
 type Formulas = Parameters<typeof batchWish>[1];
 const formulas = [
   { id: 'f', kind: 'mixture', inForceId: 'r', soldIn: ['GB', 'NI'], latest: { id: 't' } },
 ] as unknown as Formulas;
+const products = [
+  { id: 'p', details: { formulaId: 'f', markets: ['GB'] } },
+  { id: 'q', details: { formulaId: 'f', markets: ['GB', 'US'] } },
+] as unknown as Parameters<typeof batchWish>[2];
 const wish: PlanWish = {
   formulaId: 'f',
   by: 'tins',
@@ -19,7 +23,7 @@ const wish: PlanWish = {
 
 describe('batch wish', () => {
   it('asks for tins and the sample', () => {
-    expect(batchWish(wish, formulas)).toEqual({
+    expect(batchWish(wish, formulas, products)).toEqual({
       revisionId: 'r',
       purpose: 'sale',
       markets: ['GB'],
@@ -28,29 +32,35 @@ describe('batch wish', () => {
   });
 
   it('is by the revision in force for sale, and by what was written last as a trial', () => {
-    expect(batchWish(wish, formulas)?.revisionId).toBe('r');
-    expect(batchWish({ ...wish, purpose: 'trial' }, formulas)?.revisionId).toBe('t');
+    expect(batchWish(wish, formulas, products)?.revisionId).toBe('r');
+    expect(batchWish({ ...wish, purpose: 'trial' }, formulas, products)?.revisionId).toBe('t');
   });
 
   it('carries the reason where no sample is kept', () => {
     expect(
-      batchWish({ ...wish, keepsSample: false, declineWhy: 'Only five tins' }, formulas)?.size,
+      batchWish({ ...wish, keepsSample: false, declineWhy: 'Only five tins' }, formulas, products)?.size,
     ).toMatchObject({
       retained: { keep: false, reason: 'Only five tins' },
     });
   });
 
   it('asks nothing while no count, no grams or no market is typed', () => {
-    expect(batchWish({ ...wish, units: { p: '' } }, formulas)).toBeUndefined();
-    expect(batchWish({ ...wish, units: { p: '0' } }, formulas)).toBeUndefined();
-    expect(batchWish({ ...wish, by: 'grams', grams: '1,5' }, formulas)).toBeUndefined();
-    expect(batchWish({ ...wish, markets: [] }, formulas)).toBeUndefined();
+    expect(batchWish({ ...wish, units: { p: '' } }, formulas, products)).toBeUndefined();
+    expect(batchWish({ ...wish, units: { p: '0' } }, formulas, products)).toBeUndefined();
+    expect(batchWish({ ...wish, by: 'grams', grams: '1,5' }, formulas, products)).toBeUndefined();
+    expect(batchWish({ ...wish, markets: [] }, formulas, products)).toBeUndefined();
   });
 });
 
 describe('a fresh wish', () => {
-  it('asks for the markets that the workshop tells of its formula', () => {
-    expect(wishFor('f', formulas, []).markets).toEqual(['GB', 'NI']);
+  it('asks for the markets of the tins that are asked for, and of the formula where none is', () => {
+    const fresh = { ...wishFor('f', formulas, products), by: 'tins' as const };
+    const marketsWith = (units: PlanWish['units']) => marketsOf({ ...fresh, units }, formulas, products);
+    expect(marketsWith({})).toEqual(['GB', 'NI']);
+    expect(marketsWith({ p: '2' })).toEqual(['GB']);
+    expect(marketsWith({ p: '2', q: '1' })).toEqual(['GB', 'US']);
+    expect(marketsOf({ ...fresh, by: 'grams', units: { p: '2' } }, formulas, products)).toEqual(['GB', 'NI']);
+    expect(marketsOf({ ...fresh, units: { p: '2' }, markets: ['NI'] }, formulas, products)).toEqual(['NI']);
   });
 
   const productWith = (retainedGrams: string) =>

@@ -19,7 +19,8 @@ export interface PlanWish {
   readonly sampleGrams: string;
   readonly declineWhy: string;
   readonly purpose: 'sale' | 'trial';
-  readonly markets: readonly string[];
+  /** null: wherever the tins that are asked for are sold, which is every market of the formula where none is. */
+  readonly markets: readonly string[] | null;
 }
 
 export const productsOf = (products: Products, formulaId: string): Products =>
@@ -53,34 +54,47 @@ export function wishFor(formulaId: string, formulas: Formulas, products: Product
     sampleGrams: sample === '0' ? '' : sample,
     declineWhy: '',
     purpose: 'sale',
-    markets: formula?.soldIn ?? [],
+    markets: null,
   };
 }
 
+/** Those that somebody ticked; else those of the products of which tins are asked for. */
+export function marketsOf(wish: PlanWish, formulas: Formulas, products: Products): readonly string[] {
+  if (wish.markets !== null) return wish.markets;
+  const asked = wish.by === 'tins' ? tinsOf(wish).map(({ productId }) => productId) : [];
+  const sold = products.filter(({ id }) => asked.includes(id)).flatMap(({ details }) => details.markets);
+  const all = formulas.find(({ id }) => id === wish.formulaId)?.soldIn ?? [];
+  return sold.length === 0 ? all : [...new Set(sold)];
+}
+
 /** What is asked of the workshop once enough is typed; undefined while it is not. */
-export function batchWish(wish: PlanWish, formulas: Formulas): BatchWish | undefined {
+export function batchWish(wish: PlanWish, formulas: Formulas, products: Products): BatchWish | undefined {
+  const markets = marketsOf(wish, formulas, products);
   const formula = formulas.find((each) => each.id === wish.formulaId);
   // A trial tries out what was written last; for sale it is made by what is in force.
   const revisionId = wish.purpose === 'trial' ? formula?.latest?.id : formula?.inForceId;
   const size = sizeOf(wish);
-  if (!revisionId || !size || wish.markets.length === 0) return undefined;
+  if (!revisionId || !size || markets.length === 0) return undefined;
   return {
     revisionId,
     purpose: wish.purpose,
-    markets: wish.markets as BatchWish['markets'],
+    markets: markets as BatchWish['markets'],
     size,
   };
 }
+
+const tinsOf = ({ units }: PlanWish) =>
+  Object.entries(units).flatMap(([productId, typed]) => {
+    const read = readWhole(typed, 'units');
+    return read.ok && read.value > 0 ? [{ productId, units: read.value }] : [];
+  });
 
 function sizeOf(wish: PlanWish): BatchWish['size'] | undefined {
   if (wish.by === 'grams') {
     const read = readDecimal(wish.grams, 'grams');
     return read.ok && read.value.gt(0) ? { by: 'grams', grams: typedDecimal(wish.grams) } : undefined;
   }
-  const tins = Object.entries(wish.units).flatMap(([productId, typed]) => {
-    const read = readWhole(typed, 'units');
-    return read.ok && read.value > 0 ? [{ productId, units: read.value }] : [];
-  });
+  const tins = tinsOf(wish);
   if (tins.length === 0) return undefined;
   const retained = wish.keepsSample
     ? ({ keep: true, grams: typedDecimal(wish.sampleGrams) } as const)

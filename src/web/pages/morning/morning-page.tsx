@@ -20,6 +20,8 @@ export const MorningPage = () => (
 
 function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) {
   const timeZone = useTimeZone();
+  // What has to be told or called back at once goes before every parcel.
+  const isPressing = morning.papers.some(({ state }) => state === 'stop');
   return (
     <Page
       title={morningWords.title}
@@ -28,6 +30,7 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
       actions={<LinkButton to="/orders/new">{morningWords.newOrder}</LinkButton>}
     >
       <FirstSteps />
+      {isPressing && <Papers lines={morning.papers} />}
       <div className={styles.lists}>
         <MorningList
           hasGreen
@@ -49,12 +52,13 @@ function MorningView({ morning }: { readonly morning: AnswerOf<'getMorning'> }) 
           beside={(line) => <GoodsOrdered line={line} today={morning.today} />}
         />
       </div>
-      {morning.papers.length > 0 && (
-        <MorningList title={morningWords.papers} lines={morning.papers} empty="" anchor="papers" />
-      )}
+      {!isPressing && <Papers lines={morning.papers} />}
       <Disclosure title={morningWords.how}>
         {() => morningWords.worked.map((text) => <p key={text}>{text}</p>)}
       </Disclosure>
     </Page>
   );
 }
+
+const Papers = ({ lines }: { readonly lines: AnswerOf<'getMorning'>['papers'] }) =>
+  lines.length > 0 && <MorningList title={morningWords.papers} lines={lines} empty="" anchor="papers" />;
