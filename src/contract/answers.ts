@@ -20,7 +20,26 @@ export const productAnswers = z.object({
   batchNumber: z.string().nullable(),
   origins: z.array(originAnswer),
   /** The ingredient list of each market's label; `missing`: why it cannot be given out yet. */
-  ingredients: z.array(z.object({ market: f.market, text: z.string(), missing: f.saying.nullable() })),
+  ingredients: z.array(
+    z.object({
+      market: f.market,
+      /** Of a batch, what its label says as it was printed; of a product and before any print, what it would say now. */
+      text: z.string(),
+      missing: f.saying.nullable(),
+      /** What was printed for this batch; null: nothing was, or a product is asked for. */
+      printed: z
+        .object({
+          at: f.instant,
+          /** `not-kept`: it says something else than now, and its words were not kept. */
+          is: z.enum(['same', 'other', 'not-kept']),
+          /** The list as it would be now. */
+          now: z.string(),
+          onlyOnLabel: z.array(z.string()),
+          onlyNow: z.array(z.string()),
+        })
+        .nullable(),
+    }),
+  ),
 });
 
 export const answerRoutes = {

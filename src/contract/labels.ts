@@ -224,6 +224,8 @@ export const printedDesign = z.strictObject({
     })
     .nullable(),
   firstPosition: z.number(),
+  /** The ingredient list, where what was printed carries it; lacks in what was printed before this was kept. */
+  ingredients: z.string().optional(),
 });
 export type PrintedDesign = z.output<typeof printedDesign>;
 

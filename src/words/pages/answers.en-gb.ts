@@ -69,6 +69,21 @@ export const answerWords = {
   },
   traces: 'Traces of what else is made at the same bench cannot be ruled out.',
   ingredients: (market: string) => `Ingredients, ${market}`,
+  asPrinted: (day: string) => `As printed on its label on ${day}.`,
+  printedOther: (day: string, onlyOnLabel: readonly string[], onlyNow: readonly string[]) =>
+    [
+      `This stands on the tins, as printed on ${day}; by what is known today the list would be another.`,
+      onlyOnLabel.length > 0 ? `Only on the label: ${listOf.format(onlyOnLabel)}.` : '',
+      onlyNow.length > 0 ? `Not on the label: ${listOf.format(onlyNow)}.` : '',
+      onlyOnLabel.length + onlyNow.length === 0 ? 'The order differs.' : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  printedNotKept: (day: string) =>
+    `The label printed on ${day} says something else than this list, and its words were not kept: read the tin.`,
+  nothingPrinted: 'No label of this batch was printed here: the list as it would be today.',
+  /** After a copied list: what the label does not say, and whoever asks should know. */
+  alsoNow: (names: readonly string[]) => `By newer papers also: ${names.join(', ')}`,
   copyIngredients: 'Copy the ingredients',
   copyAll: 'Copy ingredients and answer',
   copied: 'Copied.',

@@ -34,6 +34,15 @@ async function addPeanut(): Promise<void> {
   await at.bench.get('saveRevision', { params, body: { version: latest.version, details } });
 }
 
+/** What a paper that comes later does to a list: the shea butter is called something else in it. */
+async function renameShea(): Promise<void> {
+  const all = await at.bench.get('listMaterials');
+  const shea = all.find(({ id }) => id === at.shop.materials.shea);
+  if (shea?.details.kind !== 'ingredient') throw new Error('shea butter is an ingredient');
+  const details = { ...shea.details, inciEu: 'Renamed Butter' };
+  await at.bench.get('saveMaterial', { body: { id: shea.id, version: shea.version, details } });
+}
+
 describe('what people ask of a product', () => {
   it('is not known while nobody has said what its materials come from', async () => {
     await sayOrigins(null);
@@ -74,6 +83,30 @@ describe('what people ask of a product', () => {
     expect(product.ingredients[0]?.text).toContain('Arachis Hypogaea Oil');
     expect(tin.ingredients[0]?.text).not.toContain('Arachis Hypogaea Oil');
     expect(tin.ingredients[0]?.text).not.toBe('');
+  });
+
+  it('is what the label of the batch said when it was printed, and tells where today’s list differs', async () => {
+    const run = await at.startRun((await at.makeBowl()).id);
+    const listOf = async () => (await ofRun(run.id)).ingredients.find(({ market }) => market === 'GB');
+    const before = await listOf();
+    expect(before?.printed).toBeNull();
+    await at.bench.get('printRunLabels', { params: { id: run.id }, body: { market: 'GB', copies: 5 } });
+    expect(await listOf()).toMatchObject({ text: before?.text, printed: { is: 'same', now: before?.text } });
+    await renameShea();
+    const after = await listOf();
+    expect(after?.text).toBe(before?.text);
+    expect(after?.printed).toMatchObject({ is: 'other', onlyNow: ['Renamed Butter'] });
+    expect(after?.printed?.onlyOnLabel).toHaveLength(1);
+  });
+
+  it('is not told as printed where what was printed has no list on it', async () => {
+    const run = await at.startRun((await at.makeBowl()).id);
+    await at.bench.get('printRunLabels', {
+      params: { id: run.id },
+      body: { market: 'GB', copies: 5, pieces: ['front'] },
+    });
+    const listOf = async () => (await ofRun(run.id)).ingredients.find(({ market }) => market === 'GB');
+    expect((await listOf())?.printed).toBeNull();
   });
 
   it('is refused of what is not there', async () => {

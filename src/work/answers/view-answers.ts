@@ -29,5 +29,6 @@ export function viewIngredients(market: Market, text: LabelText | null): Answers
     missing: text
       ? reason && saying(reason.code, { ...reason.parameters })
       : saying('ingredients-not-to-be-said'),
+    printed: null,
   };
 }

@@ -8,6 +8,9 @@ import { previewLabel } from './preview-label.ts';
 import { getLabelPrintPdf, printRunLabels } from './print-run-labels.ts';
 import { getLabelDesign, listLabelDesigns, saveLabelDesign } from './save-label-design.ts';
 
+export type { ComposedPieces } from './compose-pieces.ts';
+export { findOutdatedPrints } from './find-outdated-prints.ts';
+export { readPrintedDesign } from './printed-design.ts';
 export { composeRunLabel } from './run-label.ts';
 
 export const labelUseCases = {

@@ -50,8 +50,9 @@ export const printRunLabels: UseCase<'printRunLabels'> = (context, { params: { i
       const within = inside(context, tx);
       const records = (await gatherRun(tx, id)) ?? giveUp(thingNotFound('id', id));
       const { market, copies } = body;
-      const laid = orGiveUp(await layOut(within, records, market));
-      const design = await planPrint(tx, laid, body);
+      const { pieces: laid, ingredients } = orGiveUp(await layOut(within, records, market));
+      const planned = await planPrint(tx, laid, body);
+      const design = carriesIngredients(laid, planned) ? { ...planned, ingredients } : planned;
       const one = orGiveUp(await paint(records, laid, { market, copies: 1, design }));
       orGiveUp(await place(records, laid, { market, copies, design }));
       const print = { market, copies, sha256: sha256(one) };
@@ -77,12 +78,13 @@ export const getLabelPrintPdf: UseCase<'getLabelPrintPdf'> = async (context, { p
   const { number } = records.head;
   const market = print.market as Market;
   const design = readPrintedDesign(print.design);
-  const laid = await layOut(context, records, market);
-  if (!laid.ok) return laid;
-  const one = await paint(records, laid.value, { market, copies: 1, design });
+  const found = await layOut(context, records, market);
+  if (!found.ok) return found;
+  const laid = found.value.pieces;
+  const one = await paint(records, laid, { market, copies: 1, design });
   if (!one.ok || sha256(one.value) !== print.sha256) return refused(problem('label-changed-since', number));
   const { copies } = print;
-  const bytes = copies === 1 ? one : await paint(records, laid.value, { market, copies, design });
+  const bytes = copies === 1 ? one : await paint(records, laid, { market, copies, design });
   return bytes.ok ? done({ fileName: `label-${number}-${market}.pdf`, bytes: bytes.value }) : bytes;
 };
 
@@ -91,15 +93,23 @@ async function layOut(
   context: Context,
   records: RunRecords,
   market: Market,
-): Promise<Result<readonly LaidPiece[]>> {
-  const { missing, pieces } = await composeRunLabel(context, records, market);
-  if (pieces.length > 0 && (missing.length === 0 || records.head.purpose !== 'sale')) return done(pieces);
+): Promise<Result<{ readonly pieces: readonly LaidPiece[]; readonly ingredients: string }>> {
+  const { missing, pieces, text } = await composeRunLabel(context, records, market);
+  if (pieces.length > 0 && (missing.length === 0 || records.head.purpose !== 'sale'))
+    return done({ pieces, ingredients: text?.ingredientList.join(', ') ?? '' });
   const timeZone = await workshopZone(context);
   return refused(...missing.map((each) => notComplete(market, say(each, { timeZone }))));
 }
 
 const notComplete = (market: string, reason: string): Problem =>
   problem('label-not-complete', 'label', { parameters: { market, reason } });
+
+const carriesIngredients = (laid: readonly LaidPiece[], { pieces }: labels.PrintedDesign): boolean =>
+  laid.some(
+    ({ piece }) =>
+      pieces.some(({ id }) => id === piece.id) &&
+      piece.texts.some(({ element }) => element === 'ingredients'),
+  );
 
 /** What is to be printed on what, as it stands with the print from then on. */
 async function planPrint(

@@ -1,4 +1,4 @@
-import { orderWords, partWords } from '../../../words/index.ts';
+import { answerWords, orderWords, partWords } from '../../../words/index.ts';
 import { Table } from '../../parts/table.tsx';
 import { TextLink } from '../../parts/text-link.tsx';
 import type { Order } from './order.ts';
@@ -16,6 +16,13 @@ function Batches({ of: rows }: { readonly of: Line['sent'] }) {
   ));
 }
 
+/** Whoever ordered it may ask what is in it. */
+const Asked = ({ line: { productId, productName } }: { readonly line: Line }) => (
+  <>
+    {productName} <TextLink to={`/products/${productId}#origins`}>{answerWords.title}</TextLink>
+  </>
+);
+
 export const OrderLinesTable = ({ lines }: { readonly lines: readonly Line[] }) => (
   <Table
     caption={words.linesTitle}
@@ -23,7 +30,7 @@ export const OrderLinesTable = ({ lines }: { readonly lines: readonly Line[] }) 
     rows={lines}
     keyOf={({ id }) => id}
     columns={[
-      { head: words.product, cell: ({ productName }) => productName },
+      { head: words.product, cell: (line) => <Asked line={line} /> },
       { head: words.units, cell: ({ units }) => units, isNumber: true },
       { head: words.keptFrom, cell: ({ reserved }) => <Batches of={reserved} /> },
       { head: words.sentFrom, cell: ({ sent }) => <Batches of={sent} /> },

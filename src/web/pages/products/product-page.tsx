@@ -1,4 +1,4 @@
-import { complaintWords, productFileWords, productWords } from '../../../words/index.ts';
+import { answerWords, complaintWords, productFileWords, productWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
@@ -27,6 +27,7 @@ export function ProductPage() {
             says={product.details.name}
             actions={
               <>
+                <LinkButton to={`/products/${id}#origins`}>{answerWords.title}</LinkButton>
                 <LinkButton to={`/products/${id}/file`}>{productFileWords.toFile}</LinkButton>
                 <LinkButton to={`/complaints/new?product=${id}`}>{complaintWords.add}</LinkButton>
               </>

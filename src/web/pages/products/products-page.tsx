@@ -1,4 +1,4 @@
-import { productFileWords, productWords, sayGrams, sayMoney } from '../../../words/index.ts';
+import { answerWords, productFileWords, productWords, sayGrams, sayMoney } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
@@ -47,6 +47,9 @@ function ProductLine({ product: { id, details, formulaName } }: { readonly produ
         <State kind={details.isWithdrawn ? 'plain' : 'ready'}>
           {details.isWithdrawn ? productWords.withdrawn : productWords.sold}
         </State>
+        <LinkButton to={`/products/${id}#origins`} label={`${answerWords.title} ${details.name}`}>
+          {answerWords.title}
+        </LinkButton>
         <LinkButton to={`/products/${id}/file`} label={`${productFileWords.toFile}: ${details.name}`}>
           {productFileWords.toFile}
         </LinkButton>

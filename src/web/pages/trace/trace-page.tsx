@@ -1,12 +1,13 @@
 import { Link, useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { complaintWords, traceWords } from '../../../words/index.ts';
+import { answerWords, complaintWords, traceWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
 import { Field } from '../../parts/field.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
+import { TextLink } from '../../parts/text-link.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 
@@ -52,6 +53,7 @@ export function TracePage() {
           isFirst
         />
       </form>
+      <Products like={like} />
       {like.trim() !== '' && data && (
         <div ref={list}>
           <Card title={traceWords.found} isFlush>
@@ -75,5 +77,21 @@ export function TracePage() {
         </div>
       )}
     </Page>
+  );
+}
+
+/** Somebody asks by the name on the tin: what is in it is told without a batch number. */
+function Products({ like }: { readonly like: string }) {
+  const sought = like.trim().toLowerCase();
+  const { data = [] } = useRead('listProducts');
+  const named =
+    sought === '' ? [] : data.filter(({ details }) => details.name.toLowerCase().includes(sought));
+  if (named.length === 0) return null;
+  return (
+    <Card title={answerWords.title} isFlush>
+      <List rows={named} keyOf={({ id }) => id} empty="">
+        {({ id, details }) => <TextLink to={`/products/${id}#origins`}>{details.name}</TextLink>}
+      </List>
+    </Card>
   );
 }
