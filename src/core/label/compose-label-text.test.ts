@@ -163,6 +163,14 @@ describe('the words of a label', () => {
     });
     const undecided = { named: [], undecided: ['Citral'] };
     expect(element('ingredients', { allergens: undecided })?.state).toBe('missing');
+    const blend = { ...shea, name: 'Helianthus Annuus Seed Oil, Tocopherol', materialName: 'Vitamin E' };
+    expect(element('ingredients', { ingredients: [shea, blend] })).toMatchObject({
+      state: 'unknown',
+      reason: { code: 'label-name-of-several', parameters: { materials: 'Vitamin E' } },
+    });
+    expect(element('ingredients', { ingredients: [shea, { ...blend, name: 'Tocopherol' }] })).toMatchObject({
+      state: 'there',
+    });
     expect(element('ingredients', { ingredients: [{ ...shea, name: '' }] })).toMatchObject({
       text: '',
       state: 'missing',

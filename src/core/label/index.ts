@@ -33,4 +33,5 @@ export {
 } from './order-ingredients.ts';
 export { type AddressPlace, placeOfAddress } from './place-of-address.ts';
 export { sayDurability, sayDurabilityInUs } from './say-durability.ts';
+export { splitLabelName } from './split-label-name.ts';
 export { sayUsNetWeight } from './us-net-weight.ts';

@@ -1,8 +1,9 @@
 import { exact } from '../quantity/index.ts';
-import { because, type Judged, missing, notNeeded, there, thereUnasked } from './judged.ts';
+import { because, type Judged, missing, notKnown, notNeeded, there, thereUnasked } from './judged.ts';
 import type { LabelLaw, LabelQuestion, NoOpenedPeriod } from './label-question.ts';
 import { EU_MEMBERS } from './place-of-address.ts';
 import { sayDurability, sayDurabilityInUs } from './say-durability.ts';
+import { splitLabelName } from './split-label-name.ts';
 import { sayUsNetWeight } from './us-net-weight.ts';
 
 export const judgeName = ({ productName }: LabelQuestion): Judged => thereUnasked(productName);
@@ -49,6 +50,11 @@ export function judgeIngredients(question: LabelQuestion, list: readonly string[
   if (ingredients.length === 0) return missing(because('label-ingredients-missing'));
   if (nameless.length > 0) {
     return missing(because('label-name-unknown', { materials: nameless.join(', ') }), text);
+  }
+  const blends = ingredients.filter(({ name }) => splitLabelName(name).length > 1);
+  if (blends.length > 0) {
+    const materials = blends.map(({ materialName }) => materialName).join(', ');
+    return notKnown(because('label-name-of-several', { materials }), text);
   }
   if (allergens.undecided.length > 0) {
     return missing(

@@ -33,6 +33,10 @@ export const labelProblems = {
     says: 'Nobody has said under which name these stand on a label: {materials}.',
     mend: 'Enter their label names; the supplier\u2019s paper has them.',
   },
+  'label-name-of-several': {
+    says: 'The label name of these holds several ingredients: {materials}. How much there is of each, and so its place in the list, is not known.',
+    mend: 'Enter each ingredient as a material of its own and mix them as a base by their shares, which the supplier’s paper gives.',
+  },
   'label-allergens-undecided': {
     says: 'It is not decided whether these have to be named on the label: {substances}.',
     mend: 'Decide each in the check of the formula, by name and with a reason.',

@@ -12,6 +12,10 @@ export const workStockProblems = {
     says: 'Nothing of {found} is on its way: it came in, or somebody took the word back.',
     mend: 'Look at the list of what to buy again.',
   },
+  'label-name-holds-several': {
+    says: '{where} holds {count} ingredients: {parts}. A list of ingredients has each in its own place, by how much there is of it.',
+    mend: 'Enter each as a material of its own. What comes mixed is a base of them, each with its share from the supplier’s paper. Where it is one ingredient, put the second word in brackets.',
+  },
   'packaging-kind-missing': {
     says: 'It is not said what kind of packaging {found} is.',
     mend: 'Choose tin, lid, label, box or other.',

@@ -13,6 +13,8 @@ export const labelSayings = {
     'The e-mark is for tins filled and checked the average way; these are filled the minimum way.',
   'label-ingredients-missing': 'There is no formula yet.',
   'label-name-unknown': 'Label names are not known of: {materials}.',
+  'label-name-of-several':
+    'One label name holds several ingredients, and the place of each in the list is not known: {materials}. Enter each as a material, and the blend as a base of them.',
   'label-allergens-undecided': 'Not decided whether to name: {substances}.',
   'label-keeping-unknown': 'Nobody has said how long it keeps.',
   'label-period-instead': 'It keeps more than 30 months: the period after opening stands instead.',

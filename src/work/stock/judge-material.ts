@@ -1,3 +1,4 @@
+import { splitLabelName } from '../../core/label/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import { exact, HUNDRED, sumOf, toText } from '../../core/quantity/index.ts';
 import type { MaterialDetails } from './material-view.ts';
@@ -5,6 +6,7 @@ import type { MaterialDetails } from './material-view.ts';
 /** What contradicts itself in what a maker says of a material; the shapes were read already. */
 export const judgeMaterial = (details: MaterialDetails): Problem[] => [
   ...judgeKind(details),
+  ...judgeLabelNames(details),
   ...judgeFigures(details),
   ...details.constituents.flatMap(judgeRange),
   ...judgeWhole(details),
@@ -33,6 +35,17 @@ function judgeKind(details: MaterialDetails): Problem[] {
     problem('not-for-ingredients', `details.${field}`, { found: details[field] }),
   );
 }
+
+/** Printed as one word it would stand in one place, and no rule of either part would find it. */
+const judgeLabelNames = (details: MaterialDetails): Problem[] =>
+  (['inciEu', 'inciUs'] as const).flatMap((field) => {
+    const found = details[field];
+    const parts = splitLabelName(found);
+    const parameters = { count: parts.length, parts: parts.join('; ') };
+    return parts.length > 1
+      ? [problem('label-name-holds-several', `details.${field}`, { found, parameters })]
+      : [];
+  });
 
 function judgeFigures(details: MaterialDetails): Problem[] {
   const aboveNought = (['densityGramsPerMl', 'brimMl', 'packSize'] as const).flatMap((field) => {

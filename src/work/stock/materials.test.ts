@@ -27,6 +27,23 @@ const linalool = {
 const save = (details: ReturnType<typeof plainIngredient>, more: { id?: string; version?: number } = {}) =>
   bench.ask('saveMaterial', { body: { details, ...more } });
 
+describe('a label name of several ingredients', () => {
+  it('is refused with each of them and a way out, in both fields; one ingredient is not', async () => {
+    const blend = 'Helianthus Annuus Seed Oil, Tocopherol';
+    const refused = await save(plainIngredient({ inciEu: blend, inciUs: blend }));
+    expect(codesOf(refused)).toEqual(['label-name-holds-several', 'label-name-holds-several']);
+    expect(refused.ok ? [] : refused.problems.map(({ where }) => where)).toEqual([
+      'details.inciEu',
+      'details.inciUs',
+    ]);
+    const one = plainIngredient({
+      inciEu: 'Lavandula Angustifolia Herb Oil/Extract',
+      inciUs: 'Citrus Aurantium Dulcis (Orange, Sweet) Peel Oil',
+    });
+    expect(codesOf(await save(one))).toEqual([]);
+  });
+});
+
 describe('materials', () => {
   it('keep everything that was said of them, constituents in their order', async () => {
     const details = plainIngredient({

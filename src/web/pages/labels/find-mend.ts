@@ -15,6 +15,6 @@ const OF_THE_WORKSHOP: ReadonlySet<string | null> = new Set([
 /** Names of ingredients are the materials'; what is undecided or cannot be said at all stands in the formula's check. */
 export function findMend({ element, says }: Lack): MendAt {
   if (OF_THE_WORKSHOP.has(element)) return 'workshop';
-  if (says.code === 'label-name-unknown') return 'materials';
+  if (says.code === 'label-name-unknown' || says.code === 'label-name-of-several') return 'materials';
   return element === 'ingredients' || element === null ? 'check' : 'product';
 }
