@@ -49,6 +49,7 @@ export {
   type SafetyReport,
 } from './judge-report.ts';
 export { judgeSupplierLimits, type SupplierLimit, type SupplierVerdict } from './judge-supplier-limits.ts';
+export { findUseContradicted, type UseContradicted } from './judge-use.ts';
 export {
   findGramsToAdd,
   findWorstPercent,

@@ -12,6 +12,10 @@ export const workFormulasProblems = {
     says: 'It is written down as a {allowed} already, and was judged as one.',
     mend: 'Add a new formula for the {found}.',
   },
+  'use-contradicted': {
+    says: '{by, select, category {In IFRA category {word}} other {As {word}}} {isWashedOff, select, yes {it is washed off, and the use says that it stays on} other {it stays on the skin, and the use says that it is washed off}}.',
+    mend: 'Set the one right that is wrong: naming thresholds and limits hang on it.',
+  },
   'setting-range-crossed': {
     says: 'The shortest setting time ({found} h) is longer than the longest ({allowed} h).',
     mend: 'Give the shortest first.',

@@ -244,6 +244,12 @@ describe('a revision', () => {
       'value-not-above',
     ]);
   });
+
+  it('is asked again where category or product type of one of its uses say otherwise', async () => {
+    const bath = { use: 'leave-on' as const, category: '9', bodyPart: 'body', productType: 'bath-product' };
+    const butter = { use: 'rinse-off' as const, category: '5A', productType: '', alsoUsedAs: [bath] };
+    expect(await refusedCodes(butter)).toEqual(['use-contradicted', 'use-contradicted', 'use-contradicted']);
+  });
 });
 
 describe('bases within bases', () => {

@@ -1,6 +1,7 @@
 import { expandFormula } from '../../core/formula/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import { exact } from '../../core/quantity/index.ts';
+import { findUseContradicted } from '../../core/safety/index.ts';
 import { bodyParts, productTypes } from '../../reference/index.ts';
 import { type FormulaRow, findFormula, findMaterial, type Writer } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
@@ -16,6 +17,7 @@ export async function judgeRevision(
 ): Promise<readonly Problem[]> {
   const own = [
     ...judgeWords(details),
+    ...judgeUses(details),
     ...judgeRanges(details),
     ...(await Promise.all(details.lines.map((line, index) => judgeLine(tx, line, index)))).flat(),
   ];
@@ -34,6 +36,22 @@ function judgeWords({ bodyPart, productType }: RevisionDetails): Problem[] {
       : [unknownWord('details.productType', productType, productTypes)]),
   ];
 }
+
+/** One wrong word moves every threshold by a factor of ten: it is asked before anything is judged by it. */
+const judgeUses = ({ alsoUsedAs, ...own }: RevisionDetails): Problem[] =>
+  [own, ...alsoUsedAs].flatMap((use, index) =>
+    findUseContradicted(use).map(({ by, word, allowed }) =>
+      problem('use-contradicted', index === 0 ? 'details.use' : `details.alsoUsedAs[${index - 1}].use`, {
+        found: use.use,
+        allowed,
+        parameters: {
+          by,
+          word: word.replaceAll('-', ' '),
+          isWashedOff: allowed === 'rinse-off' ? 'yes' : 'no',
+        },
+      }),
+    ),
+  );
 
 const unknownWord = (where: string, found: string, rows: readonly { readonly id: string }[]): Problem =>
   problem('value-not-one-of', where, { found, allowed: rows.map((row) => row.id).join(', ') });
