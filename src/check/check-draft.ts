@@ -3,6 +3,7 @@ import type { formulas, Market } from '../contract/index.ts';
 import { expandFormula, type FormulaLine, type FormulaRecipe } from '../core/formula/index.ts';
 import { done, type Result } from '../core/problem.ts';
 import type { KnownReport, RevisionDetails, SignedDecision } from './checked.ts';
+import { EVERYWHERE } from './everywhere.ts';
 import { judgeFormula } from './judge-formula.ts';
 import { openComposition } from './open-composition.ts';
 import { type RevisionCheck, viewCheck } from './view-check.ts';
@@ -42,8 +43,9 @@ export function checkDraft(
   if (!opened.ok) return opened;
   const { reports, decisions } = facts;
   const { products } = sold;
-  const question = { opened: opened.value, markets, today, reports, decisions, products };
-  return done(viewCheck(judgeFormula(question), sold));
+  const judge = (where: readonly Market[]) =>
+    judgeFormula({ opened: opened.value, markets: where, today, reports, decisions, products });
+  return done(viewCheck(judge(markets), judge(EVERYWHERE), sold));
 }
 
 export const DRAFT = 'draft';

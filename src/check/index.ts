@@ -10,6 +10,7 @@ export type {
   OpenedRevision,
   SignedDecision,
 } from './checked.ts';
+export { EVERYWHERE } from './everywhere.ts';
 export { type FoundRoom, findRoom } from './find-room.ts';
 export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';
@@ -35,6 +36,7 @@ export { listStops } from './list-stops.ts';
 export { listUnknowns, type MarketUnknown } from './list-unknowns.ts';
 export { listWarnings } from './list-warnings.ts';
 export { listWorstLimits, type NamedLimit } from './list-worst-limits.ts';
+export { marketsAsked } from './markets-asked.ts';
 export { openComposition } from './open-composition.ts';
 export { readCasNumbers } from './read-cas-numbers.ts';
 export { type LowWaterSaid, sayLowWater } from './say-low-water.ts';

@@ -28,10 +28,11 @@ const FIGURE: ReadonlySet<string> = new Set(['unknown-needs-certificate', 'unkno
 
 /** Of each material with something open, or something that hangs on memory, the papers that would answer. */
 export function listRequests(checked: Checked): PaperRequest[] {
-  const { materials, contributions, details } = checked.opened;
-  const hanging = checked.groups.flatMap(
-    ({ answer }) => findWhatHangsOnMemory(answer.markets, contributions).hangs,
-  );
+  const { materials, details } = checked.opened;
+  const hanging = checked.groups.flatMap(({ answer }) => {
+    const { hangs, over } = findWhatHangsOnMemory(answer.markets);
+    return [...hangs, ...over];
+  });
   const unknown = listUnknowns(checked).filter(({ key }) => !checked.decisions.has(key));
   const categories = [...new Set(usesOf(details).map(({ category }) => category))];
   return [...materials.values()]

@@ -21,6 +21,23 @@ export const answerMarkets = (checked: Checked): MarketAnswer[] =>
     return { market, answer, sentence: sayMarket(market, answer, toMend(reasons)) };
   });
 
+export interface AnswerSomewhere {
+  readonly market: Market;
+  readonly answer: SaleAnswer;
+  readonly because: Saying | null;
+  readonly others: number;
+  readonly questions: number;
+}
+
+/** Each market in a line: the answer, what stops it first and how much besides, how much is to be decided. */
+export const answerEverywhere = (checked: Checked): AnswerSomewhere[] =>
+  marketsOf(checked).map((market) => {
+    const { answer, reasons } = judgeSale(inMarket(checked, market));
+    const [first, ...others] = reasons.filter(({ blocks }) => blocks === 'yes');
+    const questions = reasons.filter(({ blocks }) => blocks === 'until-decided').length;
+    return { market, answer, because: first?.says ?? null, others: others.length, questions };
+  });
+
 function sayMarket(market: Market, answer: SaleAnswer, reasons: readonly ToldReason[]): Saying {
   const parameters = { market, n: reasons.length };
   if (answer === 'yes') return saying('check-market-yes', parameters);

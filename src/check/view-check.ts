@@ -6,7 +6,7 @@ import type { AskedProduct, Checked, CheckedGroup } from './checked.ts';
 import { judgeSale } from './judge-sale.ts';
 import { listQuestions } from './list-questions.ts';
 import { noteMarket } from './note-market.ts';
-import { answerMarkets, sayAnswer } from './say-check.ts';
+import { answerEverywhere, answerMarkets, sayAnswer } from './say-check.ts';
 import { tellWater } from './tell-water.ts';
 import { questionsByUnknown, text, textOrNull, viewMarket } from './view-market.ts';
 import { viewMemory } from './view-memory.ts';
@@ -25,8 +25,8 @@ export interface SoldIn {
 
 export type ScentOnLabel = orders.ProductDetails['scentOnLabel'];
 
-/** The check as a page shows it. */
-export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
+/** The check as a page shows it; `everywhere`: the same for every market that the tables know. */
+export function viewCheck(checked: Checked, everywhere: Checked, sold: SoldIn): RevisionCheck {
   const { answer, reasons } = judgeSale(checked);
   const answers = answerMarkets(checked);
   const open = listQuestions(checked);
@@ -39,6 +39,7 @@ export function viewCheck(checked: Checked, sold: SoldIn): RevisionCheck {
     answer,
     sentence: sayAnswer(checked, answers),
     sold: { products: sold.products.map(({ name }) => name), markets: [...sold.markets] },
+    everywhere: answerEverywhere(everywhere),
     reasons: reasons.map((reason) => reason.says),
     memory: viewMemory(checked, open),
     shelf: [],

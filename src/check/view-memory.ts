@@ -12,9 +12,7 @@ type Line = MemoryView['firm'][number];
 
 /** What holds even if memory errs, what would change, and what nobody knows; each with the paper to ask for. */
 export function viewMemory(checked: Checked, open: readonly OpenQuestion[]): MemoryView {
-  const found = checked.groups.map(({ answer }) =>
-    findWhatHangsOnMemory(answer.markets, checked.opened.contributions),
-  );
+  const found = checked.groups.map(({ answer }) => findWhatHangsOnMemory(answer.markets));
   const categories = [...new Set(usesOf(checked.opened.details).map(({ category }) => category))];
   return {
     firm: mergeMarkets(

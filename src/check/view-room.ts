@@ -104,9 +104,9 @@ function sayBound(bound: RoomBound, moving: Moving, direction: Direction): Sayin
   const now = nowOf(moving);
   const breaks = sayBreak(bound);
   const shown = cutInward(bound.percent, now, direction);
-  if (shown === undefined)
-    return saying(direction === 'up' ? 'room-rise-none' : 'room-fall-none', { name, breaks });
-  return saying(direction === 'up' ? 'room-rise' : 'room-fall', {
+  const codes = (isOfLabel(bound) ? OF_LABEL : OF_STOP)[direction];
+  if (shown === undefined) return saying(codes.none, { name, breaks });
+  return saying(codes.some, {
     name,
     fromPercent: cutPercent(toText(now), [toText(shown)]),
     toPercent: toText(shown),
@@ -114,6 +114,18 @@ function sayBound(bound: RoomBound, moving: Moving, direction: Direction): Sayin
     breaks,
   });
 }
+
+/** Another name on the label or one less is no danger: what may be goes on, and the label is another. */
+const isOfLabel = ({ breaks: { what } }: RoomBound): boolean => what !== 'limit' && what !== 'report';
+
+const OF_STOP = {
+  up: { some: 'room-rise', none: 'room-rise-none' },
+  down: { some: 'room-fall', none: 'room-fall-none' },
+} as const;
+const OF_LABEL = {
+  up: { some: 'room-label-rise', none: 'room-label-rise-none' },
+  down: { some: 'room-label-fall', none: 'room-label-fall-none' },
+} as const;
 
 /**
  * As it stands where it has few places; else to three digits that count, rounded to the inside, so that what is shown may

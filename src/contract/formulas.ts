@@ -157,6 +157,18 @@ export type LotQuestion = z.output<typeof lotQuestion>;
 
 const saleAnswer = z.enum(['yes', 'no', 'decide']);
 
+/** May it be made for sale there, and if not, what stands first in its way. */
+const marketAnswer = z.object({
+  market: f.market,
+  answer: saleAnswer,
+  /** What stops it, the first of it; null: nothing does. */
+  because: f.saying.nullable(),
+  /** What stops it besides. */
+  others: z.number(),
+  /** Still to be decided by somebody. */
+  questions: z.number(),
+});
+
 const memoryLine = z.object({
   substance: z.string(),
   says: f.saying,
@@ -179,6 +191,8 @@ export const revisionCheck = z.object({
   sentence: f.saying,
   /** Products that it is filled into, as it is or through another formula, and where they are sold. */
   sold: z.object({ products: z.array(z.string()), markets: z.array(f.market) }),
+  /** Of every market that the tables know, whichever were asked for. */
+  everywhere: z.array(marketAnswer),
   reasons: z.array(f.saying),
   memory: memoryOfCheck,
   /** The answer with lots on the shelf that have a certificate, those that are next to be used first. */

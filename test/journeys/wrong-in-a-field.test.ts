@@ -80,4 +80,29 @@ describe('a figure that cannot be read', () => {
       await context.close();
     },
   );
+
+  it('among the amounts that are tried leaves no answer of other amounts standing, and is explained at its field', async () => {
+    const { page, context, errors } = await openPage(browser, person);
+    await page.goto(`${server.address}/formulas/${mixture}/check`);
+    const answer = page.getByRole('heading', { level: 1, name: /may be made for sale/ });
+    await answer.waitFor();
+    const field = page.getByRole('textbox').last();
+    const before = await field.inputValue();
+    await field.fill('abc');
+    await page.getByRole('heading', { level: 1, name: /^Not judged: what is typed for/ }).waitFor();
+    await page.getByText('which is not a number').waitFor();
+    expect(await page.getByText('Great Britain:').count()).toBe(0);
+    await field.fill(before);
+    await answer.waitFor();
+    await page.getByLabel('What follows is of').selectOption('EU');
+    await page.waitForURL(/\/check\?markets=EU$/);
+    await page.reload();
+    await page.getByText('Room to move').waitFor();
+    expect(await page.getByLabel('What follows is of').inputValue()).toBe('EU');
+    expect(await page.getByRole('listitem').filter({ hasText: 'Great Britain: yes' }).count()).toBe(1);
+    await page.goBack();
+    await answer.waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
 });

@@ -115,12 +115,41 @@ export const checkWords = {
     products.length === 0
       ? 'No product is filled from it yet, so it is judged for every market.'
       : `Judged for where its products are sold: ${products.join(', ')}.`,
-  lookAt: 'Which market to look at',
+  lookAt: 'What follows is of',
+  somewhere(
+    answer: 'yes' | 'no' | 'decide',
+    because: string | null,
+    others: number,
+    questions: number,
+  ): string {
+    const asked =
+      questions === 1 ? 'one question is decided' : `${sayDecimal(questions)} questions are decided`;
+    if (answer === 'yes') return 'yes';
+    if (answer === 'decide') return `once ${asked}`;
+    const more =
+      others === 0
+        ? ''
+        : ` ${others === 1 ? 'One more thing stands' : `${sayDecimal(others)} more things stand`} against it.`;
+    const besides =
+      questions === 0
+        ? ''
+        : ` ${questions === 1 ? 'One question is' : `${sayDecimal(questions)} questions are`} to be decided besides.`;
+    return `no. ${because ?? ''}${more}${besides}`;
+  },
+  notJudged: (names: readonly string[]) =>
+    `Not judged: what is typed for ${listOf.format(names)} cannot be used.`,
+  notJudgedMore: 'The answer comes back with the next amount that can be used.',
+  judging: 'Judging what is typed …',
   whereSold: (markets: string) => `where it is sold (${markets})`,
   allMarkets: 'Great Britain, Northern Ireland and EU',
   enterReport: 'Enter the report',
   toReports: 'To the reports',
   limits: 'Limits, the closest first',
+  legend: 'Dark: what is typical. Hatched: up to the most that may be in it, which decides.',
+  noFigure: (count: number) =>
+    count === 1
+      ? 'One more rule gives no limit to measure by.'
+      : `${sayDecimal(count)} more rules give no limit to measure by.`,
   noLimits: 'Nothing in it has a limit in the tables.',
   substance: 'Substance',
   share: 'Share of its limit',
@@ -183,7 +212,7 @@ export const checkWords = {
     accepted: (count: number, isMore: boolean, by: readonly string[]) =>
       `${count === 1 ? 'One' : sayDecimal(count)} ${isMore ? 'more ' : ''}${count === 1 ? 'question' : 'questions'}, ${count === 1 ? '' : 'all '}accepted by ${listOf.format(by)}.`,
   },
-  open: 'Open questions',
+  open: 'Questions that no table answers',
   noneOpen: 'Nothing is open.',
   water: 'Water and microbes',
   waterSaid:
@@ -193,6 +222,7 @@ export const checkWords = {
     'Only the certificate of a lot raises these. A batch with such a lot waits until each is decided here; a decision holds for every lot with the same figures.',
   ofLot: (material: string, lots: string) => `${material}, lot ${lots}`,
   decide: 'Decide',
+  whatWasDecided: 'Why it was asked, and what was decided',
   decideTitle: (substance: string) => `Decide: ${substance}`,
   change: 'Change or take back',
   changeTitle: (substance: string) => `Change or take back: ${substance}`,

@@ -9,10 +9,10 @@ export const memoryWords = {
       : `${things(hangs)} would change if a remembered figure were wrong, ${unknown === 0 ? 'nothing is not known' : `${unknown} ${unknown === 1 ? 'is' : 'are'} not known`}, ${firm} ${firm === 1 ? 'holds' : 'hold'} even so.`,
   hangs: 'Hangs on a remembered figure',
   unknown: 'Not known',
-  firm: 'Firmly within',
+  firm: 'Holds even if memory errs',
   group: (title: string, count: number): string => `${title}: ${count}`,
   defined:
-    'A remembered figure counts as wrong by up to half: what lies above half of its limit, or of the threshold at which it is named, hangs on it.',
+    'A remembered figure may be wrong by up to half of itself, more or less: what would then be judged otherwise, or named or not named otherwise, hangs on it.',
   write: 'Write to supplier',
   close: 'Close',
   reading: 'Writing …',

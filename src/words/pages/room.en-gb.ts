@@ -4,12 +4,16 @@ import { sayNumber } from '../say-figure.ts';
 export const roomWords = {
   title: 'Room to move',
   says: 'One line alone moves; the others keep their proportions and make up the rest.',
-  asWritten: (number: number) => `Of revision ${number} as it is written, not of what is being tried.`,
+  ofTried:
+    'Of the amounts that are being tried. One line alone moves; the others keep their proportions and make up the rest.',
+  working: 'Working out how far each line may move …',
   picture: (name: string, low: string, now: string, high: string) =>
     `${name}: ${now} %, between ${low} and ${high} %`,
   others: (count: number) => (count === 1 ? 'One more line' : `${sayNumber(count)} more lines`),
   bounds: 'Every bound, by what it is of',
   kinds: { label: 'Label', report: 'Report', limit: 'Limits' },
+  /** Beside an end of the bar. */
+  ends: { label: 'label', report: 'report', limit: 'limit' },
   from: (percent: string) => `from ${percent} %`,
   upTo: (percent: string) => `up to ${percent} %`,
   above: (percent: string) => `from above ${percent} %`,

@@ -38,6 +38,20 @@ describe('the markets that a check judges by', () => {
     expect(say(view.sentence)).toBe('Plain balm, revision 1, may be made for sale in Great Britain.');
   });
 
+  it('are all answered in a line each, whichever are looked at', async () => {
+    const balm = await buildBalm();
+    await sell(balm.formulaId, ['GB']);
+    for (const asked of [undefined, 'GB', 'US', 'NI,EU']) {
+      const { everywhere } = await check(balm.revisionId, asked);
+      expect(everywhere).toMatchObject([
+        { market: 'GB', answer: 'yes', because: null, others: 0, questions: 0 },
+        { market: 'NI', answer: 'no', because: { code: 'sale-report-missing' }, others: 0 },
+        { market: 'EU', answer: 'no', because: { code: 'sale-report-missing' }, others: 0 },
+        { market: 'US', answer: 'no', because: { code: 'sale-report-missing' }, questions: 1 },
+      ]);
+    }
+  });
+
   it('are answered one by one where another one is looked at too', async () => {
     const balm = await buildBalm();
     await sell(balm.formulaId, ['GB']);

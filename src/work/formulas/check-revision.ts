@@ -1,4 +1,4 @@
-import { listStanding, viewCheck } from '../../check/index.ts';
+import { EVERYWHERE, listStanding, viewCheck } from '../../check/index.ts';
 import { done, refused } from '../../core/problem.ts';
 import { findRevision } from '../../storage/index.ts';
 import { thingNotFound } from '../record.ts';
@@ -18,11 +18,13 @@ export const checkRevision: UseCase<'checkRevision'> = async (context, { params:
   if (!markets.ok) return markets;
   const checked = await runCheck(context, id, markets.value, { products: sold.products });
   if (!checked.ok) return checked;
+  const everywhere = await runCheck(context, id, EVERYWHERE, { products: sold.products });
+  if (!everywhere.ok) return everywhere;
   const shelf = await checkShelf(context, {
     revisionId: id,
     markets: markets.value,
     decisions: listStanding(checked.value),
   });
   const lotQuestions = await askOfLots(context, id, markets.value);
-  return done({ ...viewCheck(checked.value, sold), shelf, lotQuestions });
+  return done({ ...viewCheck(checked.value, everywhere.value, sold), shelf, lotQuestions });
 };

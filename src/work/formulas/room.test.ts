@@ -141,7 +141,14 @@ describe('room to move, in the formulas of the example', () => {
     const butter = (await written()).find((one) => one.lines.length === 3);
     if (!butter) throw new Error('the example has a butter with two oils');
     const said = (await roomOf(butter.id)).lines.flatMap(({ says }) => says.map((each) => say(each)));
-    expect(said.every((each) => /^.+ may (not )?(rise|fall)|^Nothing/.test(each))).toBe(true);
+    const shape =
+      /^.+ may (not )?(rise|fall)|^Nothing|^.+, now [\d.]+ %: (above|below|at) |^With any (more|less) of /;
+    expect(said.filter((each) => !shape.test(each))).toEqual([]);
+    // A name that may come off the label is no danger: no sentence says that something breaks before it.
+    const ofLabel = said.filter((each) => each.includes('need no longer stand on the label'));
+    expect(ofLabel.length).toBeGreaterThan(0);
+    for (const each of ofLabel) expect(each).toMatch(/: (above|below|at) [\d.]+ %/);
+    expect(said.filter((each) => / before .*label/.test(each))).toEqual([]);
     expect(said.some((each) => / before .+\.$/.test(each))).toBe(true);
   });
 

@@ -1,5 +1,5 @@
-import { checkWords } from '../../../words/index.ts';
-import { RadioChoice } from '../../parts/radio-choice.tsx';
+import { checkWords, say } from '../../../words/index.ts';
+import { Select } from '../../parts/select.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import styles from './check.module.css';
@@ -19,11 +19,34 @@ const ALL: readonly Market[] = ['GB', 'NI', 'EU'];
 const EACH: readonly Market[] = [...ALL, 'US'];
 const STATE = { yes: 'ready', decide: 'watch', no: 'stop' } as const;
 
-/** Which markets it is judged for and why those, with the answer of each where there are several. */
+/** May it be sold there? A line for every market; and which of them the page below is of. */
 export const CheckMarkets = ({ check, asked, onChange }: Props) => (
   <div className={styles.markets}>
-    <p className="soft">{checkWords.judgedFor(check.sold.products)}</p>
-    <RadioChoice title={checkWords.lookAt} choices={choicesOf(check)} value={asked} onChange={onChange} />
+    <ul className={styles.reasons}>
+      {check.everywhere.map((row) => (
+        <li key={row.market}>
+          <State kind={STATE[row.answer]}>
+            <strong>{checkWords.market[row.market]}:</strong>{' '}
+            {checkWords.somewhere(row.answer, row.because && say(row.because), row.others, row.questions)}
+          </State>
+        </li>
+      ))}
+    </ul>
+    <div className={styles.lookAt}>
+      <Select
+        label={checkWords.lookAt}
+        where="markets"
+        choices={choicesOf(check)}
+        value={asked}
+        onChange={onChange}
+        none={
+          check.sold.markets.length > 0
+            ? checkWords.whereSold(nameOf(check.sold.markets))
+            : checkWords.allMarkets
+        }
+        hint={checkWords.judgedFor(check.sold.products)}
+      />
+    </div>
     {check.markets.flatMap(({ market, notes }) =>
       notes.map((note) => (
         <p key={`${market}${note.code}`} className="soft">
@@ -31,35 +54,18 @@ export const CheckMarkets = ({ check, asked, onChange }: Props) => (
         </p>
       )),
     )}
-    {check.markets.length > 1 && (
-      <ul className={styles.reasons}>
-        {check.markets.map(({ market, answer, sentence }) => (
-          <li key={market}>
-            <State kind={STATE[answer]}>
-              <Sentence saying={sentence} />
-            </State>
-          </li>
-        ))}
-      </ul>
-    )}
   </div>
 );
 
 /** Where it is sold comes first; each market by itself, and all of them, where that is not the same. */
 function choicesOf({ sold }: Check) {
-  const usual = sold.markets.length === 0 ? [...ALL] : sold.markets;
-  const others = [...EACH.map((market) => [market]), [...ALL]].filter(
-    (markets) => markets.join() !== usual.join(),
-  );
-  return [usual, ...others].map((markets, index) => ({
-    id: index === 0 ? '' : markets.join(','),
-    name:
-      index === 0 && sold.markets.length > 0
-        ? checkWords.whereSold(nameOf(markets))
-        : markets.length === ALL.length
-          ? checkWords.allMarkets
-          : nameOf(markets),
-  }));
+  const usual = sold.markets.length === 0 ? ALL : sold.markets;
+  return [...EACH.map((market) => [market]), [...ALL]]
+    .filter((markets) => markets.join() !== usual.join())
+    .map((markets) => ({
+      id: markets.join(','),
+      name: markets.length === ALL.length ? checkWords.allMarkets : nameOf(markets),
+    }));
 }
 
 const nameOf = (markets: readonly Market[]): string =>

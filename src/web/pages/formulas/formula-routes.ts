@@ -7,6 +7,10 @@ const getParentRoute = () => rootRoute;
 const readReportSearch = (search: Record<string, unknown>): { readonly formula?: string } =>
   typeof search.formula === 'string' ? { formula: search.formula } : {};
 
+/** `/formulas/ID/check?markets=GB,NI`: which markets it is looked at for; without, where it is sold. */
+const readCheckSearch = (search: Record<string, unknown>): { readonly markets?: string } =>
+  typeof search.markets === 'string' && search.markets !== '' ? { markets: search.markets } : {};
+
 export const formulaRoutes = [
   createRoute({
     getParentRoute,
@@ -36,6 +40,7 @@ export const formulaRoutes = [
   createRoute({
     getParentRoute,
     path: '/formulas/$id/check',
+    validateSearch: readCheckSearch,
     component: lazyRouteComponent(() => import('./check-page.tsx'), 'CheckPage'),
   }),
   createRoute({

@@ -31,13 +31,16 @@ const isFarBelow = ({ verdict, limitPercent, mostPercent, certificates }: Verdic
 export function LimitTable({ check }: Props) {
   const merged = mergeMarkets(check);
   const ruled = closestFirst(merged.filter((row) => row.verdict !== 'no-rule'));
-  const close = ruled.filter((row) => !isFarBelow(row));
-  const far = ruled.filter(isFarBelow);
+  const measured = ruled.filter(hasMeasure);
+  const close = measured.filter((row) => !isFarBelow(row));
+  const far = measured.filter(isFarBelow);
+  const others = ruled.filter((row) => !hasMeasure(row));
   const unruled = merged.filter((row) => row.verdict === 'no-rule');
   const rows = { check, ruled };
   return (
     <>
-      {ruled.length === 0 && <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>}
+      {measured.length === 0 && <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>}
+      {measured.length > 0 && <p className={`soft small ${styles.legend}`}>{checkWords.legend}</p>}
       {close.length > 0 && <Rows {...rows} rows={close} />}
       {check.markets.map(
         ({ market, sumOfShares }) =>
@@ -47,23 +50,36 @@ export function LimitTable({ check }: Props) {
             </p>
           ),
       )}
-      {far.length > 0 && (
-        <Disclosure title={checkWords.farBelow(far.length)}>{() => <Rows {...rows} rows={far} />}</Disclosure>
-      )}
-      {unruled.length > 0 && (
-        <Disclosure title={checkWords.noRule(unruled.length, ruled.length > 0)}>
-          {() => (
-            <p>
-              {unruled
-                .map((row) => `${row.name} ${cutPercent(row.mostPercent)} %${inWhich(row, check)}`)
-                .join(', ')}
-            </p>
-          )}
-        </Disclosure>
-      )}
+      <div className={styles.folded}>
+        {far.length > 0 && (
+          <Disclosure title={checkWords.farBelow(far.length)}>
+            {() => <Rows {...rows} rows={far} />}
+          </Disclosure>
+        )}
+        {others.length > 0 && (
+          <Disclosure title={checkWords.noFigure(others.length)}>
+            {() => <Rows {...rows} rows={others} />}
+          </Disclosure>
+        )}
+        {unruled.length > 0 && (
+          <Disclosure title={checkWords.noRule(unruled.length, ruled.length > 0)}>
+            {() => (
+              <p>
+                {unruled
+                  .map((row) => `${row.name} ${cutPercent(row.mostPercent)} %${inWhich(row, check)}`)
+                  .join(', ')}
+              </p>
+            )}
+          </Disclosure>
+        )}
+      </div>
     </>
   );
 }
+
+/** A bar can be drawn, or it may not be in it at all; what a rule only asks stands folded, and with the questions. */
+const hasMeasure = ({ verdict, limitPercent }: Verdict): boolean =>
+  verdict === 'over' || verdict === 'prohibited' || (verdict === 'within' && limitPercent !== null);
 
 /** Where not every market that was asked says so. */
 const inWhich = ({ markets }: Verdict, check: Check): string =>

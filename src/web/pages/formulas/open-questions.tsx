@@ -32,7 +32,7 @@ export function OpenQuestions({ check, isTyped }: ListProps) {
     useRead('listFormerDecisions', { params: { id: check.revisionId } }, { isWanted: isAsked }).data ?? [];
   return (
     <>
-      <Card title={checkWords.open} isFlush>
+      <Card title={checkWords.open} anchor="questions" isFlush>
         <List rows={check.open} keyOf={(question) => question.key} empty={checkWords.noneOpen}>
           {(question) => (
             <div id={questionAnchor(check.open, question.key)} className={styles.question}>
@@ -82,10 +82,12 @@ interface Props {
   readonly onDecide: (() => void) | null;
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const QuestionView = ({ question, former, onDecide }: Props) => (
   <>
     <ListRow>
-      <span>{question.substance}</span>
+      <span>{capital(question.what)}</span>
       {question.decided ? (
         <State kind={question.decided.verdict === 'accepted' ? 'ready' : 'stop'}>
           {checkWords.decided(question.decided.verdict, question.decided.by)}
@@ -94,6 +96,19 @@ const QuestionView = ({ question, former, onDecide }: Props) => (
         <State kind="watch">{checkWords.verdicts.unknown}</State>
       )}
     </ListRow>
+    {question.decided ? (
+      <Disclosure title={checkWords.whatWasDecided}>
+        {() => <QuestionBody question={question} former={former} onDecide={onDecide} />}
+      </Disclosure>
+    ) : (
+      <QuestionBody question={question} former={former} onDecide={onDecide} />
+    )}
+  </>
+);
+
+/** What is asked and why, what was said to it so far, and the means to decide. */
+const QuestionBody = ({ question, former, onDecide }: Props) => (
+  <>
     <p className="soft small">
       <Sentence saying={question.why} /> (
       {question.markets.map((market) => checkWords.market[market]).join(', ')})

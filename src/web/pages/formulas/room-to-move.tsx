@@ -1,6 +1,4 @@
 import { roomWords, sayDecimal } from '../../../words/index.ts';
-import { problemsOf } from '../../api/problems-of.ts';
-import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
@@ -12,35 +10,38 @@ import { State } from '../../parts/state.tsx';
 import { RoomBounds } from './room-bounds.tsx';
 import styles from './room-to-move.module.css';
 import { closestFirst, type Room, type RoomLine, spanOfRoom } from './span-of-room.ts';
+import type { WantedDraft } from './use-check-facts.ts';
+import { useRoom } from './use-room.ts';
 
 interface Props {
-  readonly revision: { readonly id: string; readonly number: number };
+  readonly revision: { readonly id: string; readonly formulaId: string };
   /** As asked on the page; '': where it is sold. */
   readonly markets: string;
-  /** Other amounts are being tried than are written. */
-  readonly isTrying: boolean;
+  /** The amounts that are being tried; null: those that are written. */
+  readonly draft: WantedDraft;
   /** Puts so many grams of a line to the trial. */
   readonly onTry: (line: number, grams: string) => void;
 }
 
 /** How far each line may go up and down before the label, the report or a limit stops it. */
-export function RoomToMove({ revision, markets, isTrying, onTry }: Props) {
-  const { data, error } = useRead(
-    'getRoom',
-    { params: { id: revision.id }, query: markets === '' ? {} : { markets } },
-    { keepsLast: true },
-  );
+export function RoomToMove({ revision, markets, draft, onTry }: Props) {
+  const { room, problems, isBehind } = useRoom(revision, markets, draft);
   return (
     <Card title={roomWords.title} anchor="room">
-      {data ? (
+      {problems.length > 0 ? (
+        <Problems problems={problems} />
+      ) : room && !isBehind ? (
         <>
-          <p className="soft small">{isTrying ? roomWords.asWritten(revision.number) : roomWords.says}</p>
-          <RoomOf room={data} onTry={onTry} />
+          <p className="soft small">{draft ? roomWords.ofTried : roomWords.says}</p>
+          <RoomOf room={room} onTry={onTry} />
         </>
-      ) : error ? (
-        <Problems problems={problemsOf(error)} />
       ) : (
-        <Skeleton />
+        <>
+          <p className="soft small" role="status">
+            {roomWords.working}
+          </p>
+          <Skeleton />
+        </>
       )}
     </Card>
   );
@@ -99,7 +100,9 @@ function Line({ line, onTry }: LineProps) {
         </p>
       ))}
       <div className={styles.span}>
-        <span className="small">{low} %</span>
+        <span className="small">
+          {low} % {span.lowestKind && roomWords.ends[span.lowestKind]}
+        </span>
         <div
           className={styles.track}
           role="img"
@@ -107,7 +110,9 @@ function Line({ line, onTry }: LineProps) {
         >
           <i style={{ left: `${span.level * 100}%` }} />
         </div>
-        <span className="small">{high} %</span>
+        <span className="small">
+          {high} % {span.highestKind && roomWords.ends[span.highestKind]}
+        </span>
       </div>
       <FormActions>
         {ends.map((bound) => {

@@ -22,6 +22,7 @@ describe('the span of a line', () => {
       line('orange', '0.5', { label: bound('4'), report: bound('1') }, { label: bound('0') }),
     );
     expect(span).toMatchObject({ low: '0', high: '1', level: 0.5, highest: { percent: '1' } });
+    expect(span).toMatchObject({ lowestKind: 'label', highestKind: 'report' });
   });
 
   it('is all or nothing where nothing known stops it', () => {

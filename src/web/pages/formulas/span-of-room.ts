@@ -14,10 +14,20 @@ export interface RoomSpan {
   /** The nearest bound each way; undefined: nothing known stops it there. */
   readonly lowest: RoomBound | undefined;
   readonly highest: RoomBound | undefined;
+  /** What each of these is of. */
+  readonly lowestKind: RoomKind | undefined;
+  readonly highestKind: RoomKind | undefined;
 }
+
+export type RoomKind = keyof RoomLine['up'];
+
+const KINDS: readonly RoomKind[] = ['limit', 'report', 'label'];
 
 const boundsOf = ({ label, report, limit }: RoomLine['up']): RoomBound[] =>
   [limit, report, label].filter((bound) => bound !== null);
+
+/** No share of a whole. */
+const NEVER = -1;
 
 export function spanOfRoom({ percent, up, down }: RoomLine): RoomSpan {
   const above = boundsOf(up);
@@ -30,6 +40,8 @@ export function spanOfRoom({ percent, up, down }: RoomLine): RoomSpan {
     level: levelOf(exact(percent), low, high),
     lowest: below.find((bound) => low.eq(bound.percent)),
     highest: above.find((bound) => high.eq(bound.percent)),
+    lowestKind: KINDS.find((kind) => low.eq(down[kind]?.percent ?? NEVER)),
+    highestKind: KINDS.find((kind) => high.eq(up[kind]?.percent ?? NEVER)),
   };
 }
 

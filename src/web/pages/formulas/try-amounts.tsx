@@ -1,4 +1,5 @@
 import { useNavigate } from '@tanstack/react-router';
+import type { Problem } from '../../../core/problem.ts';
 import { checkWords } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -16,13 +17,16 @@ interface Props {
   readonly formulaId: string;
   readonly written: TriedLines;
   readonly tried: TriedLines;
+  /** By line, what keeps it from being judged. */
+  readonly wrong: readonly (Problem | undefined)[];
   readonly onTry: (lines: TriedLines) => void;
 }
 
 /** Other amounts of what is in it: the answer above follows at every key, and nothing is kept. */
-export function TryAmounts({ formulaId, written, tried, onTry }: Props) {
+export function TryAmounts({ formulaId, written, tried, wrong, onTry }: Props) {
   const navigate = useNavigate();
   const isChanged = tried !== written;
+  const isWrong = wrong.some((each) => each !== undefined);
   const whole = { lines: tried.map((line, index) => ({ ...line, key: String(index), item: line.itemId })) };
   async function changeRecipe() {
     const lines = tried.map(({ stage, itemKind, itemId, grams }) => ({ stage, itemKind, itemId, grams }));
@@ -41,19 +45,22 @@ export function TryAmounts({ formulaId, written, tried, onTry }: Props) {
               kind="decimal"
               unit="g"
               value={line.grams}
+              wrong={wrong[index]}
               onChange={(grams) =>
                 onTry(tried.map((one, place) => (place === index ? { ...one, grams } : one)))
               }
             />
-            <span className={styles.triedPercent}>{percentOf(line, whole)} %</span>
+            <span className={styles.triedPercent}>{isWrong ? '–' : `${percentOf(line, whole)} %`}</span>
           </div>
         ))}
       </div>
       {isChanged && (
         <FormActions>
-          <Button isAct onPress={() => void changeRecipe()}>
-            {checkWords.tryKeep}
-          </Button>
+          {!isWrong && (
+            <Button isAct onPress={() => void changeRecipe()}>
+              {checkWords.tryKeep}
+            </Button>
+          )}
           <Button onPress={() => onTry(written)}>{checkWords.tryBack}</Button>
         </FormActions>
       )}

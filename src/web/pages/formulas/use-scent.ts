@@ -1,6 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
-import type { FoundScent, RevisionCheck, ScentWish } from '../../../check/index.ts';
+import type { FoundScent, ReadFacts, RevisionCheck, ScentWish } from '../../../check/index.ts';
 import { done, type Result } from '../../../core/problem.ts';
 import { exact, toText } from '../../../core/quantity/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
@@ -8,9 +7,9 @@ import { useRead } from '../../api/use-read.ts';
 import type { Formula } from './formula.ts';
 import { type ReadScent, readScent } from './read-scent.ts';
 import { gramsWith, hasScent, type ScentDraft } from './scent-draft.ts';
+import { type CheckCode, useCheckFacts } from './use-check-facts.ts';
 
 type Scale = AnswerOf<'getWorkshop'>['scales'][number];
-type Room = typeof import('../../../check/index.ts');
 
 export interface ScentView {
   readonly oils: ReadScent['oils'];
@@ -33,14 +32,8 @@ export function useScent(
   revision: NonNullable<Formula['latest']>,
   draft: ScentDraft,
 ): Result<ScentView> | undefined {
-  const { data: room } = useQuery({
-    queryKey: ['the room that checks'],
-    queryFn: () => import('../../../check/index.ts'),
-    staleTime: Number.POSITIVE_INFINITY,
-  });
-  const { data } = useRead('getCheckFacts', { params: { id: formula.id } });
+  const { room, facts } = useCheckFacts(formula.id, true);
   const { data: workshop } = useRead('getWorkshop');
-  const facts = useMemo(() => data && room?.readFacts(data), [data, room]);
   return useMemo(() => {
     if (!room || !facts || !workshop || !hasScent(draft)) return undefined;
     const read = readScent(draft);
@@ -57,7 +50,7 @@ export function useScent(
 }
 
 interface Asked {
-  readonly facts: ReturnType<Room['readFacts']>;
+  readonly facts: ReadFacts;
   readonly revision: NonNullable<Formula['latest']>;
   readonly wish: ScentWish;
   readonly scale: Scale | undefined;
@@ -66,7 +59,7 @@ interface Asked {
 
 /** First without errors, then with those at the loads that came out, which are no smaller than the final ones. */
 function findWith(
-  room: Room,
+  room: CheckCode,
   { facts, revision, wish, scale: oilScale, batchGrams }: Asked,
   scales: readonly Scale[],
 ): Result<FoundScent> {
@@ -81,7 +74,7 @@ function findWith(
 
 /** What somebody would still have to decide with these amounts, and what is decided already. */
 function checkFound(
-  room: Room,
+  room: CheckCode,
   { facts, revision, wish }: Pick<Asked, 'facts' | 'revision' | 'wish'>,
   found: FoundScent,
 ): RevisionCheck | undefined {
