@@ -5,6 +5,7 @@ import { type Exact, exact, sumOf, toText, ZERO } from '../core/quantity/index.t
 import {
   type CheckedVerdict,
   findWorstPercent,
+  PHOTOTOXIC_SUM,
   type WeighedPart,
   type WorstLimit,
 } from '../core/safety/index.ts';
@@ -99,9 +100,9 @@ function worstContent(part: Part, contentOf: (part: Part) => Exact | undefined):
 
 function limitsOf(verdicts: readonly CheckedVerdict[], parts: readonly Part[]): NamedLimit[] {
   return verdicts.flatMap((verdict) => {
-    const { verdict: word, limitPercent, kind, name, members } = verdict;
+    const { verdict: word, limitPercent, name, members } = verdict;
     if ((word !== 'within' && word !== 'over') || limitPercent === undefined) return [];
-    const weights = kind === 'ifra' && name === PHOTOTOXIC ? sharesOfLimit(verdicts, members) : undefined;
+    const weights = verdict.ruleId === PHOTOTOXIC_SUM.ruleId ? sharesOfLimit(verdicts, members) : undefined;
     const facts = {
       substance: name,
       limitPercent,
@@ -118,7 +119,6 @@ function limitsOf(verdicts: readonly CheckedVerdict[], parts: readonly Part[]): 
 }
 
 /** Sum of content / limit over the phototoxic oils, in percent of the whole: 100 is the limit (IFRA Standards). */
-const PHOTOTOXIC = 'phototoxic sum';
 const sharesOfLimit = (
   verdicts: readonly CheckedVerdict[],
   members: readonly string[],
@@ -126,8 +126,11 @@ const sharesOfLimit = (
   new Map(
     members.flatMap((member) => {
       const own = verdicts.find(
-        ({ kind, name, members: of, limitPercent }) =>
-          kind === 'ifra' && name !== PHOTOTOXIC && of.includes(member) && limitPercent !== undefined,
+        ({ kind, ruleId, members: of, limitPercent }) =>
+          kind === 'ifra' &&
+          ruleId !== PHOTOTOXIC_SUM.ruleId &&
+          of.includes(member) &&
+          limitPercent !== undefined,
       );
       return own?.limitPercent === undefined ? [] : [[member, exact(100).div(own.limitPercent)] as const];
     }),

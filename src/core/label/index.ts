@@ -35,3 +35,4 @@ export { type AddressPlace, placeOfAddress } from './place-of-address.ts';
 export { sayDurability, sayDurabilityInUs } from './say-durability.ts';
 export { splitLabelName } from './split-label-name.ts';
 export { sayUsNetWeight } from './us-net-weight.ts';
+export { type Panel, usPanelAreaMm2 } from './us-panel-area-mm2.ts';

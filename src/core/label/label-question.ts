@@ -43,7 +43,7 @@ export interface LabelQuestion {
   readonly isFunctionClear?: boolean;
   readonly declaredGrams: ExactInput;
   /** Face of the label, which bears the content; the United States go by it. */
-  readonly panelSquareMm?: number;
+  readonly panelSquareMm?: ExactInput;
   /** How the tins are filled; the e-mark is for the average way alone. */
   readonly fillBasis?: 'minimum' | 'average';
   readonly hasEMark?: boolean;

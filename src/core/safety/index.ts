@@ -28,6 +28,7 @@ export {
   type RememberedThing,
 } from './find-what-hangs-on-memory.ts';
 export { type CasFault, findCasFault } from './judge-cas-number.ts';
+export { PHOTOTOXIC_SUM } from './judge-ifra.ts';
 export { judgeLimits, type LimitsAnswer, type LimitsInput } from './judge-limits.ts';
 export {
   judgeMarginOfSafety,

@@ -1,5 +1,6 @@
 import type { LimitContext } from './choose-rules.ts';
-import { type Composition, type Group, groupMembers, type Member } from './compose.ts';
+import type { Composition, Group, Member } from './compose.ts';
+import { gatherSumGroups } from './gather-sum-groups.ts';
 import { judgePeroxide } from './judge-raw-material.ts';
 import { type Judged, type LimitVerdict, tellVerdict, type UnknownReason } from './limit-verdict.ts';
 import {
@@ -99,26 +100,6 @@ function judgeRow(group: LawGroup, plan: LimitPlan, context: LimitContext, verdi
   for (const certificate of plan.certificates) verdicts.push(certificateVerdict(group, certificate, context));
 }
 
-interface Carried {
-  readonly group: LawGroup;
-  readonly planned: PlannedRule;
-}
-
-/** Amounts of all rows whose rules carry the same sum group are added before the comparison. */
-function judgeSumGroup(found: readonly Carried[]): LimitVerdict[] {
-  // By id, so that the verdict is the same whatever the order of the lines.
-  const carried = found.toSorted((a, b) => (a.planned.rule.id < b.planned.rule.id ? -1 : 1));
-  const [first] = carried;
-  if (first === undefined) return [];
-  const members = [...new Set(carried.flatMap(({ group }) => group.members))];
-  const names = carried.map(({ group }) => group.row.name).join(' with ');
-  const group = groupMembers(first.group.row, names, members);
-  const { planned } = carried.reduce((low, each) =>
-    each.planned.limitPico < low.planned.limitPico ? each : low,
-  );
-  return [tellVerdict(group.told, judgeAmount(planned, group), planned.told)];
-}
-
 /** A composition against the rows of law of one market. */
 export function judgeLaw(
   tables: SafetyTables,
@@ -128,17 +109,10 @@ export function judgeLaw(
   const { groups, doubts } = composition.restrictions;
   const planOf = recallPlans(tables, context);
   const verdicts: LimitVerdict[] = [];
-  const sumGroups = new Map<string, Carried[]>();
-  for (const group of groups) {
-    const plan = planOf(group.row);
-    judgeRow(group, plan, context, verdicts);
-    for (const planned of plan.limits) {
-      const { sumGroup } = planned.rule;
-      if (sumGroup === undefined) continue;
-      sumGroups.set(sumGroup, [...(sumGroups.get(sumGroup) ?? []), { group, planned }]);
-    }
-  }
-  for (const carried of sumGroups.values()) verdicts.push(...judgeSumGroup(carried));
+  const rows = groups.map((group) => ({ group, plan: planOf(group.row) }));
+  for (const { group, plan } of rows) judgeRow(group, plan, context, verdicts);
+  for (const { group, planned } of gatherSumGroups(rows))
+    verdicts.push(tellVerdict(group.told, judgeAmount(planned, group), planned.told));
   for (const { told, doubt, mayBe, tellApartBy } of doubts) {
     const here = mayBe.filter(({ rules }) => rules.some(({ markets }) => markets.includes(context.market)));
     const names = here.map(({ name }) => name);

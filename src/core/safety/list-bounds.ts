@@ -1,5 +1,6 @@
 import { exact } from '../quantity/index.ts';
 import type { Composition, Group, Member } from './compose.ts';
+import { gatherSumGroups } from './gather-sum-groups.ts';
 import { limitOf, PHOTOTOXIC_SUM, phototoxicShares, tellStandard } from './judge-ifra.ts';
 import { substanceOf } from './judge-law.ts';
 import { type LimitsContext, lawContextOf } from './judge-limits.ts';
@@ -31,7 +32,9 @@ export function listBounds(
   const rows = composition.restrictions.groups.map((group) => ({ group, plan: planOf(group.row) }));
   return [
     ...rows.flatMap(({ group, plan }) => boundsOfRow(group, plan)),
-    ...boundsOfSums(rows),
+    ...gatherSumGroups(rows).map(({ name, group, planned }) =>
+      boundOn(name, group.members, planned.told, mostOf(planned)),
+    ),
     ...composition.ifra.groups.flatMap((group) => boundsOfStandard(group, context)),
     ...boundOnShares(composition, context),
   ];
@@ -61,24 +64,6 @@ function partsOf({ rule }: PlannedRule, members: readonly Member[]): (readonly M
   if (rule.onlyIf !== 'single-ester') return [members];
   const esters = [...new Set(members.map(substanceOf))];
   return esters.map((ester) => members.filter((member) => substanceOf(member) === ester));
-}
-
-/** Amounts of all rows whose rules carry the same sum group are added; the lowest of their limits holds. */
-function boundsOfSums(rows: readonly { readonly group: LawGroup; readonly plan: LimitPlan }[]): LimitBound[] {
-  const sums = new Map<string, { readonly group: LawGroup; readonly planned: PlannedRule }[]>();
-  for (const { group, plan } of rows)
-    for (const planned of plan.limits) {
-      const { sumGroup } = planned.rule;
-      if (sumGroup !== undefined) sums.set(sumGroup, [...(sums.get(sumGroup) ?? []), { group, planned }]);
-    }
-  return [...sums.values()].flatMap((carried) => {
-    const { planned } = carried.reduce((low, each) =>
-      each.planned.limitPico < low.planned.limitPico ? each : low,
-    );
-    const members = [...new Set(carried.flatMap(({ group }) => group.members))];
-    const names = carried.map(({ group }) => group.row.name).join(' with ');
-    return [boundOn(names, members, planned.told, mostOf(planned))];
-  });
 }
 
 function boundsOfStandard({ row, told, members }: Group<IfraRow>, context: LimitsContext): LimitBound[] {

@@ -8,7 +8,9 @@ import {
   type LabelElement,
   type LabelQuestion,
   type LabelText,
+  type Panel,
   placeOfAddress,
+  usPanelAreaMm2,
 } from '../../core/label/index.ts';
 import { done, type Result } from '../../core/problem.ts';
 import type { Context } from '../context.ts';
@@ -64,7 +66,7 @@ function questionOf(
     productName: details.name,
     functionText: details.functionText,
     declaredGrams: details.declaredGrams,
-    panelSquareMm: panelOf(details, design),
+    panelSquareMm: usPanelAreaMm2(panelOf(details, design)),
     fillBasis: details.fillBasis,
     ingredients: listIngredients(checked.opened, market),
     isScentTogether: details.scentOnLabel === 'parfum',
@@ -94,20 +96,15 @@ function questionOf(
   };
 }
 
-/** What the buyer sees first: the front or the whole label; of a strip round a jar 40 % (21 CFR 701.13, from memory). */
-function panelOf({ faceMm }: orders.ProductDetails, design: LabelFor['design']): number {
+/** What the buyer sees first: the front or the whole label, else the face of the tin. */
+function panelOf({ faceMm }: orders.ProductDetails, design: LabelFor['design']): Panel {
   const surface = design.pieces.find(({ role }) => role === 'front' || role === 'whole')?.surface;
-  if (surface === undefined)
-    return faceMm.shape === 'round'
-      ? areaOfCircle(Math.min(faceMm.width, faceMm.height))
-      : faceMm.width * faceMm.height;
-  if (surface.shape === 'round') return areaOfCircle(surface.diameterMm);
-  return surface.shape === 'wrap'
-    ? 0.4 * surface.circumferenceMm * surface.heightMm
-    : surface.widthMm * surface.heightMm;
+  const { width: widthMm, height: heightMm } = faceMm;
+  if (surface !== undefined) return surface;
+  return faceMm.shape === 'round'
+    ? { shape: 'round', diameterMm: Math.min(widthMm, heightMm) }
+    : { shape: 'rectangle', widthMm, heightMm };
 }
-
-const areaOfCircle = (diameterMm: number): number => (Math.PI / 4) * diameterMm ** 2;
 
 function responsibleFor(house: WorkshopDetails, market: Market): LabelQuestion['responsible'] {
   if (market === 'US') return house.responsibleUs;
