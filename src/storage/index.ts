@@ -144,14 +144,11 @@ export {
   listGoodsOnTheirWay,
 } from './goods-ordered-store.ts';
 export {
-  findLabelDesign,
   findLabelSheet,
   findLastPrintOn,
   insertLabelCount,
-  insertLabelDesign,
   insertLabelSheet,
   type LabelCountRow,
-  type LabelDesignRow,
   type LabelSheetRow,
   listLabelCounts,
   listLabelDesigns,
@@ -159,7 +156,6 @@ export {
   listLabelSheets,
   type SignedLabelCount,
   type SignedLabelPrint,
-  updateLabelDesign,
   updateLabelSheet,
 } from './label-design-store.ts';
 export {
@@ -229,16 +225,13 @@ export {
   retainedPlaceId,
   shelfPlaceId,
 } from './place-store.ts';
+export { findDetailsOf, findLabelDesign, findProductFile, keepDetailsOf } from './product-details-store.ts';
 export {
   findPointOfDeparture,
-  findProductFile,
   insertPointOfDeparture,
-  insertProductFile,
   listPointsOfDeparture,
   type PointOfDepartureRow,
-  type ProductFileRow,
   updatePointOfDeparture,
-  updateProductFile,
 } from './product-file-store.ts';
 export { findProduct, insertProduct, listProducts, type ProductRow, updateProduct } from './product-store.ts';
 export { type RowHashes, RowStory } from './record-rows.ts';

@@ -6,31 +6,8 @@ export type LabelDesignRow = Selectable<LabelDesignTable>;
 export type LabelSheetRow = Selectable<LabelSheetTable>;
 export type LabelCountRow = Selectable<LabelCountTable>;
 
-export const findLabelDesign = (db: Reader, productId: string): Promise<LabelDesignRow | undefined> =>
-  db.selectFrom('label_design').selectAll().where('product_id', '=', productId).executeTakeFirst();
-
 export const listLabelDesigns = (db: Reader): Promise<LabelDesignRow[]> =>
   db.selectFrom('label_design').selectAll().orderBy('product_id').execute();
-
-export async function insertLabelDesign(db: Reader, row: LabelDesignRow): Promise<void> {
-  await db.insertInto('label_design').values(row).execute();
-}
-
-/** Changes the row only where it still has the version that the writer saw; says whether it did. */
-export async function updateLabelDesign(
-  db: Reader,
-  { product_id, details }: LabelDesignRow,
-  seenVersion: number,
-): Promise<boolean> {
-  const changed = await db
-    .updateTable('label_design')
-    .set({ details, version: seenVersion + 1 })
-    .where('product_id', '=', product_id)
-    .where('version', '=', seenVersion)
-    .returningAll()
-    .executeTakeFirst();
-  return changed !== undefined;
-}
 
 export const listLabelSheets = (db: Reader): Promise<LabelSheetRow[]> =>
   db.selectFrom('label_sheet').selectAll().orderBy('name').orderBy('id').execute();

@@ -1,32 +1,8 @@
 import type { Selectable } from 'kysely';
-import type { PointOfDepartureTable, ProductFileTable } from './schema.ts';
+import type { PointOfDepartureTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
-export type ProductFileRow = Selectable<ProductFileTable>;
 export type PointOfDepartureRow = Selectable<PointOfDepartureTable>;
-
-export const findProductFile = (db: Reader, productId: string): Promise<ProductFileRow | undefined> =>
-  db.selectFrom('product_file').selectAll().where('product_id', '=', productId).executeTakeFirst();
-
-export async function insertProductFile(db: Reader, row: ProductFileRow): Promise<void> {
-  await db.insertInto('product_file').values(row).execute();
-}
-
-/** Changes the row only where it still has the version that the writer saw; says whether it did. */
-export async function updateProductFile(
-  db: Reader,
-  { product_id, details }: ProductFileRow,
-  seenVersion: number,
-): Promise<boolean> {
-  const changed = await db
-    .updateTable('product_file')
-    .set({ details, version: seenVersion + 1 })
-    .where('product_id', '=', product_id)
-    .where('version', '=', seenVersion)
-    .returningAll()
-    .executeTakeFirst();
-  return changed !== undefined;
-}
 
 export const listPointsOfDeparture = (db: Reader): Promise<PointOfDepartureRow[]> =>
   db.selectFrom('point_of_departure').selectAll().orderBy('name').orderBy('id').execute();

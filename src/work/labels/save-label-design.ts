@@ -8,15 +8,14 @@ import {
   findLabelSheet,
   findProduct,
   giveUp,
-  insertLabelDesign,
   listProducts,
   listLabelDesigns as listRows,
   listRunsOfProduct,
-  updateLabelDesign,
   type Writer,
 } from '../../storage/index.ts';
+import { keepDetails } from '../keep-details.ts';
 import { readProductDetails } from '../read-product-details.ts';
-import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
+import { record, thingNotFound, viewId } from '../record.ts';
 import { saying } from '../saying.ts';
 import type { UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
@@ -90,24 +89,12 @@ export const saveLabelDesign: UseCase<'saveLabelDesign'> = (context, { params: {
         subjectId: id,
         payload: body.details,
       });
-      await keep(tx, { id, name: product.name }, body.details, body.version);
+      const { details, version: seen } = body;
+      await keepDetails(tx, 'label_design', { productId: id, name: product.name, details, seen });
       return id;
     },
     viewId,
   );
-
-async function keep(
-  tx: Writer,
-  { id, name }: { readonly id: string; readonly name: string },
-  details: labels.LabelDesignDetails,
-  seen: number | null,
-): Promise<void> {
-  const row = { product_id: id, details: JSON.stringify(details), version: 1 };
-  const current = await findLabelDesign(tx, id);
-  if (!current && seen === null) return insertLabelDesign(tx, row);
-  if (!current || seen === null || !(await updateLabelDesign(tx, row, seen)))
-    giveUp(changedMeanwhile(name, seen, current?.version ?? 0, name));
-}
 
 function judgeNames({ pieces }: labels.LabelDesignDetails): Problem[] {
   const ids = pieces.map(({ id }) => id);

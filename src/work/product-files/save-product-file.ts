@@ -1,15 +1,8 @@
 import type { productFiles } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
-import {
-  findProduct,
-  findProductFile,
-  giveUp,
-  insertProductFile,
-  listLinkedAttachments,
-  updateProductFile,
-  type Writer,
-} from '../../storage/index.ts';
-import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
+import { findProduct, giveUp, listLinkedAttachments, type Writer } from '../../storage/index.ts';
+import { keepDetails } from '../keep-details.ts';
+import { record, thingNotFound, viewId } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { findExposureType } from './exposure-basis.ts';
 
@@ -28,24 +21,12 @@ export const saveProductFile: UseCase<'saveProductFile'> = (context, { params: {
         subjectId: id,
         payload: body.details,
       });
-      await keep(tx, { id, name: product.name }, body.details, body.version);
+      const { details, version: seen } = body;
+      await keepDetails(tx, 'product_file', { productId: id, name: product.name, details, seen });
       return id;
     },
     viewId,
   );
-
-async function keep(
-  tx: Writer,
-  { id, name }: { readonly id: string; readonly name: string },
-  details: productFiles.ProductFileDetails,
-  seen: number | null,
-): Promise<void> {
-  const row = { product_id: id, details: JSON.stringify(details), version: 1 };
-  const current = await findProductFile(tx, id);
-  if (!current && seen === null) return insertProductFile(tx, row);
-  if (!current || seen === null || !(await updateProductFile(tx, row, seen)))
-    giveUp(changedMeanwhile(name, seen, current?.version ?? 0, name));
-}
 
 async function judgeDetails(
   tx: Writer,
