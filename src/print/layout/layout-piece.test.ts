@@ -326,4 +326,17 @@ describe('layoutPiece for the United States', () => {
     expect(letters(7741.91)).toBeLessThan(1.5875);
     expect(letters(7741.91)).toBeGreaterThanOrEqual(0.9);
   });
+
+  // 21 CFR 740.2: bold, and not below a sixteenth of an inch however small the container.
+  it('sets warnings bold, in letters of a sixteenth of an inch on a small container too', () => {
+    const drawn = american(rectangle(120, 100), { containerSurfaceMm2: 1000 }, 'whole');
+    const warnings = textsOf(drawn).filter(({ element }) => element === 'tin.precautions');
+    expect(warnings.length).toBeGreaterThan(0);
+    for (const { weight, sizeMm } of warnings) {
+      expect(weight).toBe('bold');
+      expect(sizeMm * printTools.faces.regular.xHeight).toBeGreaterThanOrEqual(1.5875 - 1e-9);
+    }
+    const european = layout({ role: 'whole', surface: rectangle(120, 100) });
+    expect(textsOf(european).find(({ element }) => element === 'tin.precautions')?.weight).toBe('regular');
+  });
 });

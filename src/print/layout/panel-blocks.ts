@@ -67,10 +67,9 @@ interface Prepared {
 
 /** Text is taken apart once; the size is all that changes from step to step. */
 function prepared(text: PieceText, piece: LabelPiece, { faces, rules }: BlockTools): Prepared {
-  const weight = weightOf(text.element);
+  const weight = piece.market === 'US' && text.element === 'precautions' ? 'bold' : weightOf(text.element);
   const heading = text.heading === '' ? [] : [{ text: `${text.heading} `, weight: 'bold' as const }];
-  const isAmerican = piece.market === 'US' && text.element === 'ingredients';
-  const letterMm = isAmerican ? findIngredientLetterHeightMm(piece.containerSurfaceMm2, rules) : 0;
+  const letterMm = piece.market === 'US' ? leastLetterMm(text, piece, rules) : 0;
   return {
     text,
     element: `${piece.id}.${text.element}`,
@@ -78,6 +77,19 @@ function prepared(text: PieceText, piece: LabelPiece, { faces, rules }: BlockToo
     contentSize: text.element === 'content' ? sizeContent(text.text, piece, rules, faces) : null,
     leastMm: emForXHeightMm(letterMm, faces.regular),
   };
+}
+
+/**
+ * In the United States: ingredients (21 CFR 701.3(b)), smaller on small containers; warnings bold and never below a sixteenth of
+ * an inch, however small the container (21 CFR 740.2(b), from memory).
+ */
+function leastLetterMm(
+  { element }: PieceText,
+  { containerSurfaceMm2 }: LabelPiece,
+  rules: PrintRules,
+): number {
+  if (element === 'ingredients') return findIngredientLetterHeightMm(containerSurfaceMm2, rules);
+  return element === 'precautions' ? findIngredientLetterHeightMm(undefined, rules) : 0;
 }
 
 interface Sizes {

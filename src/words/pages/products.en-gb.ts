@@ -1,3 +1,5 @@
+import { sayDecimal } from '../say-figure.ts';
+
 import { countedWord } from './number-words.en-gb.ts';
 
 export const productWords = {
@@ -67,6 +69,9 @@ export const productWords = {
     precautionsIn: 'Precautions',
     gtin: 'Article number (GTIN)',
     gtinHint: 'Of this product in this size, for a code on its label.',
+    dateOrJar: (months: number) =>
+      `It keeps longer than ${sayDecimal(months)} months: the law wants the open jar, and no date. A shorter date is always allowed and stands in its place; it then ends what is sold and sent too.`,
+    takeDate: (months: number) => `A date of ${sayDecimal(months)} months instead`,
     bestBefore: 'Best before, months after making',
     bestBeforeHint:
       "As the assessor's report or your own trial of how it keeps says. A lot that ends sooner ends the tin sooner.",

@@ -1,10 +1,13 @@
+import { DURABILITY_THRESHOLD_MONTHS } from '../../../catalogue/index.ts';
 import { productWords } from '../../../words/index.ts';
 import type { Editing } from '../../api/use-editing.ts';
 import { useRead } from '../../api/use-read.ts';
+import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { Select } from '../../parts/select.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
+import { readWhole } from '../../show/read-whole.ts';
 import { FaceFields } from './face-fields.tsx';
 import { MarketFields } from './market-fields.tsx';
 import type { ProductDraft } from './product-draft.ts';
@@ -84,8 +87,22 @@ export function LabelFields({ editing }: { readonly editing: Editing<ProductDraf
           isOptional
         />
       </SideBySide>
+      {keepsBeyond(draft.bestBeforeMonths) && (
+        <div className="soft">
+          <p>{words.dateOrJar(DURABILITY_THRESHOLD_MONTHS)}</p>
+          <Button onPress={() => set('bestBeforeMonths')(String(DURABILITY_THRESHOLD_MONTHS))}>
+            {words.takeDate(DURABILITY_THRESHOLD_MONTHS)}
+          </Button>
+        </div>
+      )}
       <FaceFields title={words.face} where="details.faceMm" value={draft.faceMm} onChange={set('faceMm')} />
       <FaceFields title={words.back} where="details.backMm" value={draft.backMm} onChange={set('backMm')} />
     </FieldGroup>
   );
+}
+
+/** Longer than the law asks for a date: then the open jar stands there, unless a shorter date is chosen. */
+function keepsBeyond(typed: string): boolean {
+  const months = readWhole(typed, 'details.bestBeforeMonths');
+  return months.ok && months.value > DURABILITY_THRESHOLD_MONTHS;
 }
