@@ -116,6 +116,22 @@ describe('the bench on a phone', () => {
     },
   );
 
+  it('takes what is typed at once where there is a keyboard, and calls none up on a phone', async () => {
+    const desk = await openPage(browser, person, { viewport: { width: 1280, height: 900 } });
+    await desk.page.goto(server.address + path);
+    await scale(desk.page).waitFor();
+    await desk.page.keyboard.type('12');
+    expect(await scale(desk.page).inputValue()).toBe('12');
+    await desk.context.close();
+    const phone = await openPage(browser, person, { viewport: PHONE, hasTouch: true, isMobile: true });
+    await phone.page.goto(server.address + path);
+    await scale(phone.page).waitFor();
+    expect(await scale(phone.page).evaluate((field) => field === field.ownerDocument.activeElement)).toBe(
+      false,
+    );
+    await phone.context.close();
+  });
+
   it('asks nothing before the lot holds enough, leads to its tub, and comes back with the digits', async () => {
     const { page, context } = await open();
     const typed = await moreThanTheLotHas();

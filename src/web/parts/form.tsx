@@ -13,10 +13,12 @@ interface Props {
   readonly children: ReactNode;
   /** A part within the form says what is wrong, where it is in view. */
   readonly isSaidWithin?: boolean;
+  /** What the line of a problem is about, where it goes by a name and not by its number. */
+  readonly nameOf?: (problem: Problem) => string | undefined;
 }
 
 /** A form that shows what is wrong above its fields and beside each of them, until what is wrong is changed. */
-export function Form({ label, problems, onSubmit, children, isSaidWithin = false }: Props) {
+export function Form({ label, problems, onSubmit, children, isSaidWithin = false, nameOf }: Props) {
   const parts = useJudgedForm(problems);
   return (
     <form
@@ -31,7 +33,7 @@ export function Form({ label, problems, onSubmit, children, isSaidWithin = false
       }}
     >
       <FormContext value={parts}>
-        {!isSaidWithin && <Problems problems={parts.standing} fieldIdOf={parts.fieldIdOf} />}
+        {!isSaidWithin && <Problems problems={parts.standing} fieldIdOf={parts.fieldIdOf} nameOf={nameOf} />}
         {children}
       </FormContext>
     </form>

@@ -9,6 +9,8 @@ interface Props {
   readonly problem: Problem;
   readonly fieldId: string | undefined;
   readonly wayOut?: ReactNode;
+  /** Of the line that it is on. */
+  readonly name?: string | undefined;
 }
 
 /** The name of a field as it stands on the page; undefined where the problem is on no field. */
@@ -17,10 +19,12 @@ function findLabel(fieldId: string | undefined): string | undefined {
   return document.querySelector(`label[for="${CSS.escape(fieldId)}"]`)?.firstChild?.textContent?.trim();
 }
 
-export function ProblemLine({ problem, fieldId, wayOut }: Props) {
+export function ProblemLine({ problem, fieldId, wayOut, name }: Props) {
   const [label, setLabel] = useState<string>();
   // One of several lines goes by its number too: three fields of a page may be called “Grams”.
-  const { says, mend } = sayHere(problem, problem.where.includes('[') ? undefined : label);
+  const numbered = problem.where.includes('[') ? undefined : label;
+  const named = name && (label ? `${name}, ${label.toLowerCase()}` : name);
+  const { says, mend } = sayHere(problem, named || numbered);
   useEffect(() => setLabel(findLabel(fieldId)), [fieldId]);
   return (
     <li>

@@ -11,10 +11,12 @@ interface Props {
   readonly fieldIdOf?: ((where: string) => string) | undefined;
   /** The way out of a problem, where it lies on another page. */
   readonly wayOut?: ((problem: Problem) => ReactNode) | undefined;
+  /** What the line of a problem is about, where it goes by a name and not by its number. */
+  readonly nameOf?: ((problem: Problem) => string | undefined) | undefined;
 }
 
 /** What is wrong and how to mend it. Focus goes there, so that it is read out and never missed. */
-export function Problems({ problems, fieldIdOf, wayOut }: Props) {
+export function Problems({ problems, fieldIdOf, wayOut, nameOf }: Props) {
   const box = useRef<HTMLDivElement>(null);
   const shown = useRef<readonly Problem[]>([]);
   useEffect(() => {
@@ -33,6 +35,7 @@ export function Problems({ problems, fieldIdOf, wayOut }: Props) {
             problem={problem}
             fieldId={fieldIdOf?.(problem.where)}
             wayOut={wayOut?.(problem)}
+            name={nameOf?.(problem)}
           />
         ))}
       </ul>

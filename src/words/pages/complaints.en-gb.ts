@@ -36,7 +36,8 @@ export const complaintWords = {
     serious: 'a serious undesirable effect',
   },
   marks: 'What makes it serious',
-  marksHint: 'Any one of these makes it serious. Tick none where none happened.',
+  marksHint:
+    'Tick at least one: any of these makes it serious. Where none happened, it counts as something else.',
   markNames: {
     'functional-incapacity': 'a passing or lasting incapacity',
     disability: 'a disability',

@@ -269,7 +269,10 @@ export const reportWords = {
   least: 'At the least',
   most: 'At the most',
   addRange: 'Add a material',
-  takeFromFormula: 'Fill in the materials of the chosen mixtures',
+  /** Of the finished product, as the covered recipes are written down. */
+  today: (least: string, most: string) =>
+    least === most ? `today ${sayDecimal(least)} %` : `today ${sayDecimal(least)} to ${sayDecimal(most)} %`,
+  notInIt: 'not in what it covers',
   takeOut: (number: number) => `Take out material ${number}`,
   rangeOf: (number: number) => `Material ${number}`,
   past: 'past its review date',

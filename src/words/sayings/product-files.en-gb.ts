@@ -230,7 +230,12 @@ export const productFileSayings = {
 
   'changes-title': 'What changed since report {reference}',
   'changes-subtitle': 'For the qualified assessor, at the renewal. No assessment.',
-  'changes-says': `Since {reference} was signed on {signedOn, date, long}, {n, plural, =0 {nothing changed that the tool can see} one {# thing changed} other {# things changed}}. {review, select, past {It was to be reviewed by {reviewBy, date, long}.} close {It is to be reviewed by {reviewBy, date, long}: soon.} other {It is to be reviewed by {reviewBy, date, long}.}}`,
+  'changes-says': `Since {reference} was signed on {signedOn, date, long}, {n, plural, =0 {nothing changed that the tool can see} one {# thing changed: {which}} other {# things changed: {which}}}. {review, select, past {It was to be reviewed by {reviewBy, date, long}.} close {It is to be reviewed by {reviewBy, date, long}: soon.} other {It is to be reviewed by {reviewBy, date, long}.}}`,
+  'changes-kind-formulas': '{n, plural, one {# formula} other {# formulas}}',
+  'changes-kind-newMaterials': '{n, plural, one {# new material} other {# new materials}}',
+  'changes-kind-entries': '{n, plural, one {# entry of a material} other {# entries of materials}}',
+  'changes-kind-certificates': '{n, plural, one {# certificate} other {# certificates}}',
+  'changes-kind-complaints': '{n, plural, one {# complaint} other {# complaints}}',
   'pf-nothing-changed': 'Nothing changed.',
   'changes-formulas': 'Formulas',
   'changes-formula':

@@ -1,5 +1,5 @@
 import { exact, sumOf, toText } from '../../core/quantity/index.ts';
-import { sayDateWithYear, sayDecimal, sayWhere } from '../../words/index.ts';
+import { say, sayDateWithYear, sayDecimal, sayWhere } from '../../words/index.ts';
 import { localDate } from '../local-date.ts';
 import { saying } from '../saying.ts';
 import { complaintTable, unitsOf } from './effects-chapter.ts';
@@ -9,13 +9,29 @@ import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from 
 
 const NOTHING = saying('pf-nothing-changed');
 
-/** How many things changed that the assessor has to look at; what was sold is no change. */
-export const countChanges = (changes: ReportChanges): number =>
-  changes.formulas.filter(({ now }) => now !== null).length +
-  changes.newMaterials.length +
-  listMaterialChanges(changes.changedMaterials).length +
-  changes.certificates.length +
-  changes.complaints.length;
+/** How many of each kind changed that the assessor has to look at; lots that came in and what was sold are no change. */
+export const countChanges = (changes: ReportChanges) => ({
+  formulas: changes.formulas.filter(({ now }) => now !== null).length,
+  newMaterials: changes.newMaterials.length,
+  entries: listMaterialChanges(changes.changedMaterials).length,
+  certificates: changes.certificates.length,
+  complaints: changes.complaints.length,
+});
+
+const KINDS = {
+  formulas: 'changes-kind-formulas',
+  newMaterials: 'changes-kind-newMaterials',
+  entries: 'changes-kind-entries',
+  certificates: 'changes-kind-certificates',
+  complaints: 'changes-kind-complaints',
+} as const;
+
+/** Each kind with its number: what does not count is not said. */
+export const sayChanges = (counts: ReturnType<typeof countChanges>): string =>
+  Object.entries(counts)
+    .filter(([, n]) => n > 0)
+    .map(([kind, n]) => say(saying(KINDS[kind as keyof typeof KINDS], { n })))
+    .join(', ');
 
 export function changesChapters(changes: ReportChanges): Chapter[] {
   return [

@@ -49,7 +49,7 @@ describe('what changed since a report was signed', () => {
       [expect.any(String), '35', '40'],
     ]);
     expect(wordsOf((await chapter('Quiet base'))?.says[0])).toContain('3 December 2026');
-    expect(say((await changes()).sentence)).toContain('1 thing changed');
+    expect(say((await changes()).sentence)).toContain('1 thing changed: 1 formula.');
   });
 
   it('leaves a trial out: nothing of it is sold', async () => {

@@ -5,7 +5,7 @@ import { printWords, sayDateWithYear } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { saying } from '../saying.ts';
 import type { UseCase } from '../use-case.ts';
-import { changesChapters, countChanges } from './changes-chapters.ts';
+import { changesChapters, countChanges, sayChanges } from './changes-chapters.ts';
 import { paintWritten } from './lay-out-written.ts';
 import { type ReportChanges, readChanges } from './read-changes.ts';
 import { entry } from './write-chapter.ts';
@@ -30,13 +30,15 @@ export const getReportChangesPdf: UseCase<'getReportChangesPdf'> = async (
 
 function write(changes: ReportChanges): productFiles.WrittenPaper {
   const { details } = changes.report;
+  const counts = countChanges(changes);
   return {
     title: saying('changes-title', { reference: details.reference }),
     subtitle: saying('changes-subtitle'),
     sentence: saying('changes-says', {
       reference: details.reference,
       signedOn: details.signedOn,
-      n: countChanges(changes),
+      n: Object.values(counts).reduce((sum, n) => sum + n, 0),
+      which: sayChanges(counts),
       review: reviewOf(details.reviewBy, changes.today),
       reviewBy: details.reviewBy,
     }),

@@ -15,6 +15,7 @@ import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Formula } from './formula.ts';
+import { listCovered, rowsFor } from './list-covered.ts';
 import type { Report } from './report.ts';
 import { ReportRanges } from './report-ranges.tsx';
 
@@ -29,6 +30,7 @@ interface Props {
 
 const MARKETS = Object.entries(termWords.market).map(([id, name]) => ({ id, name }));
 const USES = Object.entries(formulaWords.uses).map(([id, name]) => ({ id, name }));
+const NONE: readonly Formula[] = [];
 const EMPTY: Details = {
   reference: '',
   assessor: '',
@@ -52,8 +54,16 @@ function emptyFor(covers: Formula | undefined): Details {
 
 /** What the report covers, as it is written there. */
 export function ReportForm({ report, covers, onDone }: Props) {
-  const { draft, set, isChanged } = useDraft<Details>(report?.details ?? emptyFor(covers));
-  const formulas = useRead('listFormulas').data ?? [];
+  const { draft, setDraft, set, isChanged } = useDraft<Details>(report?.details ?? emptyFor(covers));
+  const formulas = useRead('listFormulas').data ?? NONE;
+  const materials = useRead('listMaterials').data ?? [];
+  const covered = listCovered(formulas, draft);
+  // Those of a mixture that it was opened for come with the formulas.
+  const ranges = report === null && draft.ranges.length === 0 ? rowsFor([], covered) : draft.ranges;
+  const cover = (part: Partial<Details>) => {
+    const next = { ...draft, ...part };
+    setDraft({ ...next, ranges: rowsFor(ranges, listCovered(formulas, next)) });
+  };
   const products = useRead('listProducts').data ?? [];
   const save = useWrite('saveReport');
   const letGo = useUnsaved(isChanged, save);
@@ -61,7 +71,7 @@ export function ReportForm({ report, covers, onDone }: Props) {
   async function submit() {
     const details = {
       ...draft,
-      ranges: draft.ranges.map((row) => ({
+      ranges: ranges.map((row) => ({
         ...row,
         leastPercent: typedDecimal(row.leastPercent),
         mostPercent: typedDecimal(row.mostPercent),
@@ -76,7 +86,15 @@ export function ReportForm({ report, covers, onDone }: Props) {
   }
   return (
     <Page title={title} soft={reportWords.soft}>
-      <Form label={title} problems={save.problems} onSubmit={() => void submit()}>
+      <Form
+        label={title}
+        problems={save.problems}
+        onSubmit={() => void submit()}
+        nameOf={({ where }) => {
+          const row = ranges[Number(/^details\.ranges\[(\d+)\]/.exec(where)?.[1] ?? Number.NaN)];
+          return materials.find(({ id }) => id === row?.materialId)?.details.name;
+        }}
+      >
         <SideBySide>
           <Field
             label={reportWords.reference}
@@ -108,7 +126,7 @@ export function ReportForm({ report, covers, onDone }: Props) {
           label={reportWords.base}
           where="details.baseFormulaId"
           value={draft.baseFormulaId ?? ''}
-          onChange={(id) => set('baseFormulaId')(id === '' ? null : id)}
+          onChange={(id) => cover({ baseFormulaId: id === '' ? null : id })}
           none={reportWords.noBase}
           choices={formulas.filter((formula) => formula.kind === 'base')}
         />
@@ -116,7 +134,7 @@ export function ReportForm({ report, covers, onDone }: Props) {
           title={reportWords.formulas}
           choices={formulas.filter((formula) => formula.kind === 'mixture')}
           chosen={draft.formulaIds}
-          onChange={set('formulaIds')}
+          onChange={(formulaIds) => cover({ formulaIds })}
         />
         {products.length > 0 && (
           <CheckBoxes
@@ -138,7 +156,7 @@ export function ReportForm({ report, covers, onDone }: Props) {
           chosen={draft.uses}
           onChange={(chosen) => set('uses')(chosen as Details['uses'])}
         />
-        <ReportRanges ranges={draft.ranges} onChange={set('ranges')} />
+        <ReportRanges ranges={ranges} onChange={set('ranges')} covered={covered} />
         <FormActions>
           <Button type="submit" isAct isBusy={save.isBusy}>
             {partWords.save}

@@ -1,3 +1,4 @@
+import { exact, toText } from '../../../core/quantity/index.ts';
 import { reportWords } from '../../../words/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -5,36 +6,53 @@ import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { FieldGroup } from '../../parts/field-group.tsx';
 import { Select } from '../../parts/select.tsx';
+import type { Covered } from './list-covered.ts';
 import styles from './recipe.module.css';
 
 type Ranges = BodyOf<'saveReport'>['details']['ranges'];
 
+/** For reading beside the field: a thousandth of a percent. */
+const brief = (percent: string): string => toText(exact(percent).toDecimalPlaces(3));
+
 interface Props {
   readonly ranges: Ranges;
   readonly onChange: (ranges: Ranges) => void;
+  readonly covered: readonly Covered[];
 }
 
 /** How much of each material the report allows in the finished product. */
-export function ReportRanges({ ranges, onChange }: Props) {
+export function ReportRanges({ ranges, onChange, covered }: Props) {
   const materials = (useRead('listMaterials').data ?? []).filter(
     (material) => material.details.kind === 'ingredient',
   );
   const choices = materials.map((material) => ({ id: material.id, name: material.details.name }));
   const change = (index: number, part: Partial<Ranges[number]>) =>
     onChange(ranges.map((row, at) => (at === index ? { ...row, ...part } : row)));
-  const unused = choices.find((choice) => ranges.every((row) => row.materialId !== choice.id));
+  const hasOpen = ranges.some((row) => row.materialId === '');
+  const sayToday = (materialId: string): string | undefined => {
+    const today = covered.find((each) => each.materialId === materialId);
+    if (today) return reportWords.today(brief(today.leastPercent), brief(today.mostPercent));
+    return materialId === '' || covered.length === 0 ? undefined : reportWords.notInIt;
+  };
   return (
     <FieldGroup title={reportWords.ranges}>
       {ranges.map((row, index) => {
         const where = (field: string) => `details.ranges[${index}].${field}`;
         return (
-          <fieldset key={row.materialId} className={styles.range} aria-label={reportWords.rangeOf(index + 1)}>
+          <fieldset
+            key={row.materialId}
+            className={styles.range}
+            aria-label={
+              choices.find(({ id }) => id === row.materialId)?.name ?? reportWords.rangeOf(index + 1)
+            }
+          >
             <Select
               label={reportWords.material}
               where={where('materialId')}
               value={row.materialId}
               onChange={(materialId) => change(index, { materialId })}
               choices={choices}
+              hint={sayToday(row.materialId)}
             />
             <Field
               label={reportWords.least}
@@ -63,10 +81,8 @@ export function ReportRanges({ ranges, onChange }: Props) {
       })}
       <div>
         <Button
-          isDisabled={unused === undefined}
-          onPress={() =>
-            unused && onChange([...ranges, { materialId: unused.id, leastPercent: '0', mostPercent: '' }])
-          }
+          isDisabled={hasOpen}
+          onPress={() => onChange([...ranges, { materialId: '', leastPercent: '', mostPercent: '' }])}
         >
           {reportWords.addRange}
         </Button>

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import { useFormField } from '../../parts/form-context.ts';
 import { sayHere } from '../../parts/say-here.ts';
 import styles from './bench.module.css';
@@ -12,17 +12,25 @@ interface Props {
   readonly isBusy?: boolean;
 }
 
+/** A mouse comes with a keyboard, or with a scale that types; a finger would only call up the keyboard on the screen. */
+const hasKeyboard = (): boolean => matchMedia('(hover: hover) and (pointer: fine)').matches;
+
 /** What the scale shows, in the large digits of the bench. */
 export function ScaleField({ label, where, value, onChange, isBusy = false }: Props) {
   const { id, problem } = useFormField(where, value);
   // The form shows it where it is in view; whoever listens hears it with the field.
   const saidId = useId();
   const said = problem && sayHere(problem, label);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (hasKeyboard()) field.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <label htmlFor={id}>
       <span className="soft">{label}</span>
       <span className={styles.digits}>
         <input
+          ref={field}
           id={id}
           inputMode="decimal"
           autoComplete="off"
