@@ -219,7 +219,7 @@ const CheckView = ({ check, formulaId, isTyped, room, children }: ViewProps) => 
               </p>
             ))}
             {check.water.cautions.length > 0 && (
-              <ul className="small">
+              <ul className={`small ${styles.cautions}`}>
                 {check.water.cautions.map((saying) => (
                   <li key={JSON.stringify(saying)}>
                     <Sentence saying={saying} />

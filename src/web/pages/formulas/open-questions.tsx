@@ -47,7 +47,7 @@ export function OpenQuestions({ check, isTyped }: ListProps) {
       </Card>
       {check.lotQuestions.length > 0 && (
         <Card title={checkWords.ofLots} isFlush>
-          <p className="soft small">{checkWords.ofLotsSays}</p>
+          <p className={`soft small ${styles.intro}`}>{checkWords.ofLotsSays}</p>
           <List rows={check.lotQuestions} keyOf={(question) => question.key} empty="">
             {(question) => (
               <div className={styles.question}>
