@@ -9,6 +9,7 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
 import { Page } from '../../shell/page.tsx';
+import { chooseName } from './choose-name.ts';
 import type { MaterialDetails } from './material.ts';
 import { EMPTY_MATERIAL } from './material-draft.ts';
 import { MaterialEditor } from './material-editor.tsx';
@@ -54,7 +55,7 @@ function ChooseStart({ onChosen }: StartProps) {
   );
   const suggestions = like.length > 1 ? (found.data ?? []) : [];
   const start = (details: Partial<MaterialDetails>, sources: Chosen['sources'] = {}) =>
-    onChosen({ ...EMPTY_MATERIAL, name: typed.trim(), ...details }, sources);
+    onChosen({ ...EMPTY_MATERIAL, ...details, name: chooseName(typed, details.name ?? '') }, sources);
   return (
     <Page
       title={materialWords.startTitle}
