@@ -27,25 +27,25 @@ export interface OriginAnswer {
   readonly verdict: 'contains' | 'free' | 'unknown';
   /** Those that come from it, or those of which nobody has said. */
   readonly materials: readonly string[];
-  /** Those whose name tells of it although their entry does not: which of the two is right is not known. */
+  /** Of those that come from it, the ones that only their name tells it of: nobody has said so yet, or their entry does not. */
   readonly byName: readonly string[];
 }
 
 /**
- * "Has it got nuts in?" by the origins that the suppliers' papers give: one material that comes from it decides; else one
- * that nobody has said anything of leaves it unknown, and so does one whose own name tells of it. Nothing in it at all
- * is unknown too.
+ * "Has it got nuts in?" by the origins that the suppliers' papers give and by what a material's own name tells: one that
+ * comes from it decides, and a name counts until it is looked into, since whoever asks may be harmed. Else one that nobody
+ * has said anything of leaves it unknown. Nothing in it at all is unknown too.
  */
 export const answerOrigins = (materials: readonly MaterialOrigins[]): OriginAnswer[] =>
   ORIGIN_FLAGS.map((flag) => {
-    const from = namesOf(materials.filter(({ origins }) => origins?.includes(flag)));
-    if (from.length > 0) return { flag, verdict: 'contains', materials: from, byName: [] };
-    const unsaid = namesOf(materials.filter(({ origins }) => origins === null));
-    const byName = namesOf(
-      materials.filter(({ origins, namedOrigins }) => origins !== null && namedOrigins.includes(flag)),
+    const from = materials.filter(
+      ({ origins, namedOrigins }) => origins?.includes(flag) || namedOrigins.includes(flag),
     );
-    const isUnknown = unsaid.length + byName.length > 0 || materials.length === 0;
-    return { flag, verdict: isUnknown ? 'unknown' : 'free', materials: unsaid, byName };
+    const byName = namesOf(from.filter(({ origins }) => !origins?.includes(flag)));
+    if (from.length > 0) return { flag, verdict: 'contains', materials: namesOf(from), byName };
+    const unsaid = namesOf(materials.filter(({ origins }) => origins === null));
+    const isUnknown = unsaid.length > 0 || materials.length === 0;
+    return { flag, verdict: isUnknown ? 'unknown' : 'free', materials: unsaid, byName: [] };
   });
 
 const namesOf = (materials: readonly MaterialOrigins[]): string[] => [

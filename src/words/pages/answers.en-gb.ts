@@ -16,7 +16,7 @@ interface Origin {
   readonly flag: keyof typeof NAMES;
   readonly verdict: 'contains' | 'free' | 'unknown';
   readonly materials: readonly string[];
-  /** Whose name tells of it although their entry does not. */
+  /** Of those in it, the ones that only their name tells it of. */
   readonly byName: readonly string[];
 }
 
@@ -27,26 +27,20 @@ const altOf = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 const withVerdict = (origins: readonly Origin[], verdict: Origin['verdict']): readonly Origin[] =>
   origins.filter((row) => row.verdict === verdict);
 
-/** Tree nut (Shea butter), from bees (Beeswax). */
+/** Tree nut (Shea butter, Almond oil by its name), from bees (Beeswax). */
 const withMaterials = (rows: readonly Origin[]): string =>
-  rows.map((row) => `${nameOf(row)} (${row.materials.join(', ')})`).join('; ');
+  rows
+    .map((row) => {
+      const names = row.materials.map((name) => (row.byName.includes(name) ? `${name} by its name` : name));
+      return `${nameOf(row)} (${names.join(', ')})`;
+    })
+    .join('; ');
 
-/** Of which nobody has said, together; then each that a name tells of and an entry does not. */
-function sayOpen(open: readonly Origin[]): string[] {
-  const unsaid = open.filter(({ materials, byName }) => materials.length > 0 || byName.length === 0);
-  const materials = [...new Set(unsaid.flatMap((row) => row.materials))];
-  const named = open.filter(({ byName }) => byName.length > 0);
-  return [
-    ...(unsaid.length > 0
-      ? [
-          `Not known: ${listOf.format(unsaid.map(nameOf))}, since nobody has said what ${listOf.format(materials)} ${materials.length === 1 ? 'comes' : 'come'} from.`,
-        ]
-      : []),
-    ...named.map(
-      (row) =>
-        `Not known: ${nameOf(row)}, since the name of ${listOf.format(row.byName)} says so and ${row.byName.length === 1 ? 'its entry does' : 'their entries do'} not.`,
-    ),
-  ];
+/** Of which nobody has said, together. */
+function sayOpen(open: readonly Origin[]): string {
+  if (open.length === 0) return '';
+  const materials = [...new Set(open.flatMap((row) => row.materials))];
+  return `Not known: ${listOf.format(open.map(nameOf))}, since nobody has said what ${listOf.format(materials)} ${materials.length === 1 ? 'comes' : 'come'} from.`;
 }
 
 /** What people ask of a product: may I use it? */
@@ -63,7 +57,7 @@ export const answerWords = {
     const parts = [
       has.length > 0 ? `In it: ${withMaterials(has)}.` : '',
       free.length > 0 ? `Not in it: ${altOf.format(free.map(nameOf))}.` : '',
-      ...sayOpen(open),
+      sayOpen(open),
     ];
     return parts.filter((part) => part !== '').join(' ');
   },
