@@ -94,6 +94,12 @@ export const productFileSayings = {
     'Nobody has said which row of the exposure table the product falls under, or the table has none for its type.',
   'pf-exposure-says':
     'By the SCCS Notes of Guidance. Which row stands for a handmade product is a judgement: the assessor may take another.',
+  'pf-exposure-use-missing':
+    'The product is also used as {uses}, and the table has no row for that: its exposure is not in these figures, and the margin is left to the assessor.',
+  'pf-exposure-child':
+    'It is meant for use from {months, plural, =0 {birth} one {# month} other {# months}} on. These are figures of adults; a child of that age has {times} times the skin for each kilogram (from memory, check). Whether the margin is enough is left to the assessor.',
+  'pf-exposure-together': 'By all its uses together',
+  'pf-exposure-sum': '{relative} mg per kg of body weight and day',
   'pf-exposure-remembered': 'The row {type} is from memory, check.',
   'pf-exposure-type': 'Row of the exposure table',
   'pf-exposure-day': 'What somebody gets of the product',

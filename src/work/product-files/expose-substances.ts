@@ -1,9 +1,10 @@
 import type { OpenedRevision } from '../../check/index.ts';
 import type { productFiles } from '../../contract/index.ts';
-import { type Exact, exact, ZERO } from '../../core/quantity/index.ts';
+import { type Exact, exact, sumOf, ZERO } from '../../core/quantity/index.ts';
 import { findExposureMgPerKgDay, judgeMarginOfSafety, normaliseName } from '../../core/safety/index.ts';
 import type { ExposureProductType } from '../../reference/index.ts';
 import { ABSORPTION, BIOAVAILABILITY, isSwallowed, LEAST_MARGIN } from './exposure-basis.ts';
+import type { ExposureUses } from './exposure-uses.ts';
 
 export interface ExposedSubstance {
   readonly name: string;
@@ -12,7 +13,6 @@ export interface ExposedSubstance {
   /** Nobody has seen the page that its amount stands on. */
   readonly isRemembered: boolean;
   readonly fromMaterials: readonly string[];
-  readonly absorptionPercent: string;
   readonly exposureMgPerKgDay: Exact;
   readonly point: productFiles.PointOfDeparture | null;
   /** null: without a point of departure, or without exposure, there is none. */
@@ -42,34 +42,37 @@ export function listSubstances({ contributions }: Pick<OpenedRevision, 'contribu
 }
 
 /**
- * Exposure to each substance on the most that may be in it, and the margin of safety where somebody typed a point of
- * departure in. Absorption and bioavailability by the Notes' defaults unless a figure was typed.
+ * Exposure to each substance on the most that may be in it, by all uses of the product together, and the margin of safety
+ * where somebody typed a point of departure in: 1 / margin = sum of 1 / margin of each use. Absorption and bioavailability by the Notes' defaults unless a figure was typed.
  */
 export function exposeSubstances(
   opened: Pick<OpenedRevision, 'contributions'>,
-  type: ExposureProductType,
+  uses: Pick<ExposureUses, 'types' | 'child'>,
   points: readonly productFiles.PointOfDeparture[],
 ): ExposedSubstance[] {
   const byName = new Map(points.map((point) => [normaliseName(point.name), point]));
   return listSubstances(opened).map((substance) =>
-    exposeOne(substance, type, byName.get(normaliseName(substance.name)) ?? null),
+    exposeOne(substance, uses, byName.get(normaliseName(substance.name)) ?? null),
   );
 }
 
 function exposeOne(
   substance: Substance,
-  type: ExposureProductType,
+  { types, child }: Pick<ExposureUses, 'types' | 'child'>,
   point: productFiles.PointOfDeparture | null,
 ): ExposedSubstance {
   const bioavailability = point?.bioavailabilityPercent ?? String(BIOAVAILABILITY.value);
-  const absorptionPercent = isSwallowed(type)
-    ? bioavailability
-    : (point?.absorptionPercent ?? String(ABSORPTION.value));
-  const exposureMgPerKgDay = findExposureMgPerKgDay({
-    relativeExposureMgPerKgDay: type.relativeExposureMgPerKgDay,
-    percent: substance.mostPercent,
-    absorptionPercent,
-  });
+  const absorptionOf = (type: ExposureProductType): string =>
+    isSwallowed(type) ? bioavailability : (point?.absorptionPercent ?? String(ABSORPTION.value));
+  const exposureMgPerKgDay = sumOf(
+    types.map((type) =>
+      findExposureMgPerKgDay({
+        relativeExposureMgPerKgDay: type.relativeExposureMgPerKgDay,
+        percent: substance.mostPercent,
+        absorptionPercent: absorptionOf(type),
+      }),
+    ),
+  );
   const margin =
     point &&
     judgeMarginOfSafety({
@@ -80,11 +83,11 @@ function exposeOne(
     });
   return {
     ...substance,
-    absorptionPercent,
     exposureMgPerKgDay,
     point,
     marginOfSafety: margin?.marginOfSafety ?? null,
-    isEnough: margin?.isEnough ?? null,
+    // An adult's figure never says that it is enough for a child.
+    isEnough: margin?.isEnough && child !== null ? null : (margin?.isEnough ?? null),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { OpenedRevision } from '../../check/index.ts';
 import type { productFiles } from '../../contract/index.ts';
+import { exact, sumOf, toText } from '../../core/quantity/index.ts';
 import type { ExposureProductType } from '../../reference/index.ts';
 import { sayDecimal } from '../../words/index.ts';
 import { saying } from '../saying.ts';
@@ -12,58 +13,82 @@ import {
   isSwallowed,
   LEAST_MARGIN,
 } from './exposure-basis.ts';
+import type { ExposureUses } from './exposure-uses.ts';
 import { labelRule } from './label-rule.ts';
 import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from './write-chapter.ts';
 
 type Point = productFiles.PointOfDeparture;
 
-/** Part A, 6: how much of the product somebody gets in a day, by the table of the Notes of Guidance. */
-export function productExposureChapter(type: ExposureProductType | undefined): Chapter {
+/** Part A, 6: how much of the product somebody gets in a day, by the table of the Notes of Guidance, use by use. */
+export function productExposureChapter({ types, missing, child }: ExposureUses): Chapter {
   const title = labelRule('cpsr-a6').rule;
-  if (!type)
+  if (types.length === 0)
     return chapter('exposure', 2, title, { state: 'missing', says: [saying('pf-exposure-no-type')] });
-  const { relativeExposureMgPerKgDay, exposureGramsPerDay, retentionFraction, applicationsPerDay } = type;
+  const remembered = types.filter(({ confidence }) => confidence === 'memory').map(({ label }) => label);
   return chapter('exposure', 2, title, {
+    ...(missing.length > 0 && { state: 'missing' as const }),
     says: [saying('pf-exposure-says')],
-    cautions: type.confidence === 'memory' ? [saying('pf-exposure-remembered', { type: type.label })] : [],
+    cautions: [
+      ...remembered.map((type) => saying('pf-exposure-remembered', { type })),
+      ...(missing.length > 0 ? [saying('pf-exposure-use-missing', { uses: missing.join(', ') })] : []),
+      ...(child ? [saying('pf-exposure-child', { ...child })] : []),
+    ],
     entries: [
-      entry(saying('pf-exposure-type'), type.label),
-      entry(
-        saying('pf-exposure-day'),
-        saying('pf-exposure-figures', {
-          grams: sayDecimal(exposureGramsPerDay),
-          relative: sayDecimal(relativeExposureMgPerKgDay),
-          retention: sayDecimal(retentionFraction),
-          times: sayDecimal(applicationsPerDay),
-          isRemembered: type.evidence?.applicationsPerDay?.confidence === 'memory' ? 'yes' : 'no',
-        }),
-      ),
-      ...(type.note === undefined ? [] : [entry(saying('pf-exposure-note'), type.note)]),
-      entry(saying('pf-col-source'), exposureSource(type.source)),
+      ...types.flatMap(entriesOfType),
+      ...(types.length > 1 ? [entry(saying('pf-exposure-together'), sayTogether(types))] : []),
     ],
   });
 }
 
+const entriesOfType = (type: ExposureProductType) => [
+  entry(saying('pf-exposure-type'), type.label),
+  entry(
+    saying('pf-exposure-day'),
+    saying('pf-exposure-figures', {
+      grams: sayDecimal(type.exposureGramsPerDay),
+      relative: sayDecimal(type.relativeExposureMgPerKgDay),
+      retention: sayDecimal(type.retentionFraction),
+      times: sayDecimal(type.applicationsPerDay),
+      isRemembered: type.evidence?.applicationsPerDay?.confidence === 'memory' ? 'yes' : 'no',
+    }),
+  ),
+  ...(type.note === undefined ? [] : [entry(saying('pf-exposure-note'), type.note)]),
+  entry(saying('pf-col-source'), exposureSource(type.source)),
+];
+
+const sayTogether = (types: readonly ExposureProductType[]): Words =>
+  saying('pf-exposure-sum', {
+    relative: sayDecimal(
+      toText(sumOf(types.map(({ relativeExposureMgPerKgDay }) => exact(relativeExposureMgPerKgDay)))),
+    ),
+  });
+
 /** Part A, 7: how much of each substance, on the most that may be in it. */
 export function substanceExposureChapter(
   opened: OpenedRevision,
-  type: ExposureProductType | undefined,
+  uses: ExposureUses,
   points: readonly Point[],
   key = 'substance-exposure',
 ): Chapter {
   const title = labelRule('cpsr-a7').rule;
-  if (!type) return chapter(key, 2, title, { state: 'missing', says: [saying('pf-exposure-no-type')] });
-  const substances = exposeSubstances(opened, type, points);
+  const { types, missing, child } = uses;
+  if (types.length === 0)
+    return chapter(key, 2, title, { state: 'missing', says: [saying('pf-exposure-no-type')] });
+  const substances = exposeSubstances(opened, uses, points);
   return chapter(key, 2, title, {
-    says: [saying('pf-margin-says'), sayDefaults(type)],
-    cautions: cautionsOf(substances),
+    says: [saying('pf-margin-says'), sayDefaults(types.every(isSwallowed))],
+    cautions: [
+      ...cautionsOf(substances),
+      ...(missing.length > 0 ? [saying('pf-exposure-use-missing', { uses: missing.join(', ') })] : []),
+      ...(child ? [saying('pf-exposure-child', { ...child })] : []),
+    ],
     tables: exposureTable(substances),
   });
 }
 
-const sayDefaults = (type: ExposureProductType): Words =>
+const sayDefaults = (isAllSwallowed: boolean): Words =>
   saying('pf-margin-defaults', {
-    swallowed: isSwallowed(type) ? 'yes' : 'no',
+    swallowed: isAllSwallowed ? 'yes' : 'no',
     absorption: sayDecimal(ABSORPTION.value),
     bioavailability: sayDecimal(BIOAVAILABILITY.value),
     margin: sayDecimal(LEAST_MARGIN.value),

@@ -5,8 +5,8 @@ import { kindOfFile } from '../attached-file.ts';
 import { saying } from '../saying.ts';
 import { compositionChapter } from './composition-chapter.ts';
 import { batchTable, effectsChapter } from './effects-chapter.ts';
-import { exposureOfProductType, findExposureType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
+import { type ExposureUses, exposureUsesOf } from './exposure-uses.ts';
 import { keptUntil, releasedBatches } from './file-batches.ts';
 import { linesOf } from './file-labels.ts';
 import { labelRule, ruleAsHeading } from './label-rule.ts';
@@ -18,11 +18,9 @@ import { type Chapter, chapter, entry, tableOf, type Words, word } from './write
 
 type Point = productFiles.PointOfDeparture;
 
-/** The table's row that a product's exposure is taken from: as chosen, else as its formula's product type says. */
-export const exposureTypeOf = ({ file, made }: FileData) =>
-  file.exposureType !== ''
-    ? findExposureType(file.exposureType)
-    : exposureOfProductType(made?.opened.details.productType ?? '');
+/** The table's rows that a product's exposure is taken from: the first as chosen, else as its formula's uses say. */
+export const exposureOf = ({ file, made }: FileData): ExposureUses =>
+  exposureUsesOf(made?.opened.details, file.exposureType);
 
 /** Every heading of Article 11 and of Annex I, in the law's order, filled from what the workshop knows. */
 export function fileChapters(data: FileData, points: readonly Point[]): Chapter[] {
@@ -64,7 +62,7 @@ const numbered = (one: Chapter, number: number): Chapter => ({
 
 function partA(data: FileData, points: readonly Point[]): Chapter[] {
   const { file, made } = data;
-  const type = exposureTypeOf(data);
+  const exposure = exposureOf(data);
   return [
     made
       ? compositionChapter(made.opened, new Map(file.functions.map((row) => [row.materialId, row.text])))
@@ -73,9 +71,9 @@ function partA(data: FileData, points: readonly Point[]): Chapter[] {
     microbiologyChapter(data),
     impuritiesChapter(data),
     chapterOfUse(data),
-    productExposureChapter(type),
+    productExposureChapter(exposure),
     made
-      ? substanceExposureChapter(made.opened, type, points)
+      ? substanceExposureChapter(made.opened, exposure, points)
       : nothingMade('substance-exposure', labelRule('cpsr-a7').rule),
     chapter('toxicology', 2, labelRule('cpsr-a8').rule, {
       state: 'assessor',

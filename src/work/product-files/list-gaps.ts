@@ -2,7 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import { checkWords } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { functionOf } from './composition-chapter.ts';
-import { exposureTypeOf } from './file-chapters.ts';
+import { exposureOf } from './file-chapters.ts';
 import type { FileData } from './read-file-data.ts';
 import type { Gap } from './write-chapter.ts';
 
@@ -78,7 +78,7 @@ function writtenGaps(data: FileData): Gap[] {
     [file.impurities === '', 'pf-gap-impurities', 'impurities'],
     [file.packaging === '', 'pf-gap-packaging', 'impurities'],
     [file.normalUse === '', 'pf-gap-use', 'use'],
-    [exposureTypeOf(data) === undefined, 'pf-gap-exposure', 'use', 'exposure'],
+    [exposureOf(data).types.length === 0, 'pf-gap-exposure', 'use', 'exposure'],
     [file.gmpStatement === '', 'pf-gap-gmp', 'method'],
     [file.claims.length === 0 && !file.hasNoClaims, 'pf-gap-claims', 'claims'],
     [isUnproved, 'pf-gap-proof', 'claims'],

@@ -6,8 +6,8 @@ import type { RevisionView } from '../formulas/index.ts';
 import { saying } from '../saying.ts';
 import { compositionChapter } from './composition-chapter.ts';
 import { exposeSubstances, listSubstances } from './expose-substances.ts';
-import { exposureOfProductType } from './exposure-basis.ts';
 import { productExposureChapter, substanceExposureChapter } from './exposure-chapters.ts';
+import { exposureUsesOf } from './exposure-uses.ts';
 import { stepTable } from './method-chapter.ts';
 import { type Chapter, chapter, entry, figure, tableOf, type Words, word } from './write-chapter.ts';
 
@@ -26,12 +26,12 @@ export interface WorksheetData {
 /** What is prepared for the assessor of one formula: nothing in it is an assessment. */
 export function worksheetChapters(data: WorksheetData): Chapter[] {
   const { opened, points } = data;
-  const type = exposureOfProductType(opened.details.productType);
+  const exposure = exposureUsesOf(opened.details);
   return [
     aboutChapter(data),
     asChapter(compositionChapter(opened, data.functions)),
-    asChapter(productExposureChapter(type)),
-    asChapter(substanceExposureChapter(opened, type, points)),
+    asChapter(productExposureChapter(exposure)),
+    asChapter(substanceExposureChapter(opened, exposure, points)),
     waterChapter(opened),
     ...data.check.markets.map((market) => limitsChapter(market)),
     questionsChapter(data.check),
@@ -133,14 +133,17 @@ function questionsChapter({ open }: RevisionCheck): Chapter {
 
 /** Everything that nobody has seen printed, in one list: what the assessor replaces first. */
 function rememberedChapter({ opened, check, points }: WorksheetData): Chapter {
-  const type = exposureOfProductType(opened.details.productType);
+  const exposure = exposureUsesOf(opened.details);
   const amounts = listSubstances(opened).filter(({ isRemembered }) => isRemembered);
   const rules = check.markets.flatMap(({ market, verdicts }) =>
     verdicts
       .filter(({ confidence, verdict }) => confidence === 'memory' && verdict !== 'no-rule')
       .map(({ name }) => `${name} (${checkWords.market[market]})`),
   );
-  const withoutPoint = type ? exposeSubstances(opened, type, points).filter(({ point }) => !point).length : 0;
+  const withoutPoint =
+    exposure.types.length === 0
+      ? 0
+      : exposeSubstances(opened, exposure, points).filter(({ point }) => !point).length;
   return chapter('remembered', 1, saying('sheet-remembered'), {
     says: [saying('sheet-remembered-says')],
     entries: [
