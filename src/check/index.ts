@@ -11,6 +11,7 @@ export type {
   SignedDecision,
 } from './checked.ts';
 export { EVERYWHERE } from './everywhere.ts';
+export { findReport as findCoveringReport } from './find-report.ts';
 export { type FoundRoom, findRoom } from './find-room.ts';
 export { type FoundScent, findScent, type ScentWish } from './find-scent.ts';
 export { isHeardOf } from './is-heard-of.ts';

@@ -187,10 +187,11 @@ export const productFileSayings = {
   'pf-gap-formula': 'Its formula is not written down.',
   'pf-gap-check':
     'Its check says {answer, select, no {that it may not be made for sale} other {that questions are open}}.',
+  'pf-report-for': 'Asked for',
   'pf-gap-report': 'No assessor’s report covers it.',
   'pf-gap-report-past': 'The report {reference} was to be reviewed by {reviewBy, date, long}.',
   'pf-gap-report-others': 'The report {reference} names other products and not this one.',
-  'pf-gap-report-markets': 'The report {reference} does not cover {markets}.',
+  'pf-gap-report-markets': 'No assessor’s report covers it for {markets}.',
   'pf-gap-report-file': 'The PDF of report {reference} is not attached.',
   'pf-gap-serious': 'Nobody has looked into the serious effect that came in on {receivedOn, date, long}.',
   'pf-gap-description': 'What the product is has to be described.',

@@ -1,44 +1,40 @@
-import { type OpenedRevision, usesOf } from '../../check/index.ts';
+import { type AskedProduct, findCoveringReport, type OpenedRevision } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
 import type { Reader } from '../../storage/index.ts';
 import { type KnownReport, readAllReports } from '../formulas/report-view.ts';
 
-export interface ReportOfProduct {
+export interface CoveringReport {
   readonly report: KnownReport;
-  /** It names products, and this one is not among them. */
-  readonly isOfOthers: boolean;
-  /** Markets of the product that it does not cover. */
-  readonly marketsMissing: readonly Market[];
+  readonly markets: readonly Market[];
 }
 
-/**
- * The report that belongs into a product's file: of those that cover its formula and use, one that names the product
- * goes before one that names none, and the newest before older ones.
- */
-export async function findReportOf(
+export interface ReportsOfProduct {
+  /** The reports that belong into the product's file, each with the markets that it is asked for. */
+  readonly covering: readonly CoveringReport[];
+  /** Markets of the product that no report covers. */
+  readonly marketsMissing: readonly Market[];
+  /** None covers it, and this one would if it did not name other products. */
+  readonly ofOthers: KnownReport | null;
+}
+
+/** Market by market the report that check and release ask, so that the file never names another one. */
+export async function findReportsOf(
   db: Reader,
-  productId: string,
-  { formula, details }: OpenedRevision,
+  asked: { readonly product: AskedProduct; readonly opened: OpenedRevision; readonly today: string },
   markets: readonly Market[],
-): Promise<ReportOfProduct | null> {
-  const covering = (await readAllReports(db)).filter(
-    ({ details: report }) =>
-      usesOf(details).every(({ use }) => report.uses.includes(use)) &&
-      (formula.kind === 'base'
-        ? report.baseFormulaId === formula.id
-        : report.formulaIds.includes(formula.id)),
-  );
-  const rank = ({ details: { productIds = [] } }: KnownReport): number => {
-    if (productIds.includes(productId)) return 0;
-    return productIds.length === 0 ? 1 : 2;
-  };
-  const [report] = covering.sort(
-    (one, other) => rank(one) - rank(other) || other.details.signedOn.localeCompare(one.details.signedOn),
-  );
-  if (!report) return null;
+): Promise<ReportsOfProduct> {
+  const reports = await readAllReports(db);
+  const idIn = (market: Market, products: readonly AskedProduct[]): string | undefined =>
+    findCoveringReport(reports, { ...asked, products }, market)?.row.id;
+  const covering = reports.flatMap((report) => {
+    const own = markets.filter((market) => idIn(market, [asked.product]) === report.row.id);
+    return own.length === 0 ? [] : [{ report, markets: own }];
+  });
+  const marketsMissing = markets.filter((market) => idIn(market, [asked.product]) === undefined);
+  const [other] = covering.length > 0 ? [] : marketsMissing.flatMap((market) => idIn(market, []) ?? []);
   return {
-    report,
-    isOfOthers: rank(report) === 2,
-    marketsMissing: markets.filter((market) => !report.details.markets.includes(market)),
+    covering,
+    marketsMissing,
+    ofOthers: reports.find(({ row }) => row.id === other) ?? null,
   };
 }

@@ -1,5 +1,6 @@
 import type { Saying } from '../../contract/index.ts';
 import { checkWords } from '../../words/index.ts';
+import type { KnownReport } from '../formulas/report-view.ts';
 import { saying } from '../saying.ts';
 import { functionOf } from './composition-chapter.ts';
 import { exposureOf } from './file-chapters.ts';
@@ -35,24 +36,26 @@ function checkGaps({ made, product }: FileData): Gap[] {
     : [gap('composition', saying('pf-gap-check', { answer: made.answer }), `${to}/check`)];
 }
 
-function reportGaps({ report, product, today }: FileData): Gap[] {
-  if (report === null)
-    return [gap('part-b', saying('pf-gap-report'), `/reports?formula=${product.formulaId}`)];
-  const { details, row } = report.report;
+function reportGaps({ reports, product, today }: FileData): Gap[] {
+  const covering = reports?.covering ?? [];
+  const toEnter = `/reports?formula=${product.formulaId}`;
+  if (reports?.ofOthers) {
+    const { reference } = reports.ofOthers.details;
+    return [gap('part-b', saying('pf-gap-report-others', { reference }), '/reports')];
+  }
+  if (reports === null || covering.length === 0) return [gap('part-b', saying('pf-gap-report'), toEnter)];
+  const markets = reports.marketsMissing.join(', ');
+  return [
+    ...(markets === '' ? [] : [gap('part-b', saying('pf-gap-report-markets', { markets }), toEnter)]),
+    ...covering.flatMap(({ report }) => gapsOfReport(report, today)),
+  ];
+}
+
+function gapsOfReport({ details, row }: KnownReport, today: string): Gap[] {
   const facts = { reference: details.reference };
   return [
     ...(details.reviewBy < today
       ? [gap('part-b', saying('pf-gap-report-past', { ...facts, reviewBy: details.reviewBy }), '/reports')]
-      : []),
-    ...(report.isOfOthers ? [gap('part-b', saying('pf-gap-report-others', facts), '/reports')] : []),
-    ...(report.marketsMissing.length > 0
-      ? [
-          gap(
-            'part-b',
-            saying('pf-gap-report-markets', { ...facts, markets: report.marketsMissing.join(', ') }),
-            '/reports',
-          ),
-        ]
       : []),
     ...(row.file_name === null ? [gap('part-b', saying('pf-gap-report-file', facts), '/reports')] : []),
   ];

@@ -1,5 +1,6 @@
-import { sayDateWithYear } from '../../words/index.ts';
+import { checkWords, sayDateWithYear } from '../../words/index.ts';
 import { saying } from '../saying.ts';
+import type { CoveringReport } from './find-report-of.ts';
 import { labelRule } from './label-rule.ts';
 import type { FileData } from './read-file-data.ts';
 import { type Chapter, chapter, entry } from './write-chapter.ts';
@@ -7,26 +8,32 @@ import { type Chapter, chapter, entry } from './write-chapter.ts';
 const PARTS = ['cpsr-b1', 'cpsr-b2', 'cpsr-b3', 'cpsr-b4'] as const;
 
 /** Part B is the assessor's: what is known of the report that holds it, and nothing else. */
-export function partBChapters({ report, today }: FileData): Chapter[] {
+export function partBChapters({ reports, today }: FileData): Chapter[] {
+  const covering = reports?.covering ?? [];
   return [
     chapter('part-b', 2, saying('pf-part-b'), {
       source: saying('pf-annex-part', { part: 'B' }),
-      state: report === null ? 'missing' : 'assessor',
+      state: covering.length === 0 ? 'missing' : 'assessor',
       says: [saying('pf-part-b-says')],
-      cautions: report && report.report.details.reviewBy < today ? [saying('pf-report-past')] : [],
+      cautions: covering.some(({ report }) => report.details.reviewBy < today)
+        ? [saying('pf-report-past')]
+        : [],
       entries: [
         ...PARTS.map((id) => {
           const { rule, number } = labelRule(id);
           return entry(saying('pf-part-b-heading', { number: number ?? 0 }), rule);
         }),
-        ...(report === null ? [entry(saying('pf-report'), saying('pf-missing'))] : entriesOf(report.report)),
+        ...(covering.length === 0
+          ? [entry(saying('pf-report'), saying('pf-missing'))]
+          : covering.flatMap(entriesOf)),
       ],
     }),
   ];
 }
 
-const entriesOf = ({ details, row }: NonNullable<FileData['report']>['report']) => [
+const entriesOf = ({ report: { details, row }, markets }: CoveringReport) => [
   entry(saying('pf-report'), details.reference),
+  entry(saying('pf-report-for'), markets.map((market) => checkWords.market[market]).join(', ')),
   entry(saying('pf-assessor'), details.assessor),
   entry(saying('pf-signed'), sayDateWithYear(details.signedOn)),
   entry(saying('pf-review-by'), sayDateWithYear(details.reviewBy)),

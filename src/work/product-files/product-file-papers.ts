@@ -64,8 +64,11 @@ async function gather(
   folder.set(names.pdf, pdf.value.bytes);
   folder.set(names.data, textFile(JSON.stringify(view, null, 2)));
   await putAttachments(context, view, folder);
-  const reportFile = data.report?.report.row.attachment_id ?? null;
-  if (reportFile !== null) await putAttachment(context, folder, names.report, reportFile);
+  for (const { report } of data.reports?.covering ?? []) {
+    const place = `${names.report}/${plainName(report.details.reference)}`;
+    const fileId = report.row.attachment_id;
+    if (fileId !== null) await putAttachment(context, folder, place, fileId);
+  }
   const records = await putBatchRecords(context, data, folder);
   if (!records.ok) return records;
   await putLabels(data, folder);

@@ -103,6 +103,30 @@ describe('the product information file', () => {
     ]);
   });
 
+  it('names the report of each market that the check asks, and the markets that have none', async () => {
+    const [first] = await bench.get('listReports');
+    if (!first) throw new Error('the bench has a report');
+    const { details } = first;
+    await bench.get('saveReport', {
+      body: { details: { ...details, reference: 'R-9', signedOn: '2026-11-01', markets: ['GB', 'EU'] } },
+    });
+    const told = async () => {
+      const part = (await file()).chapters.find(({ key }) => key === 'part-b');
+      return part?.entries.map(({ text }) => wordsOf(text)).filter((one) => /^R-|Britain|Ireland/.test(one));
+    };
+    expect((await codes()).filter((code) => code.startsWith('pf-gap-report-m'))).toEqual([]);
+    expect(await told()).toEqual(['R-1', 'Northern Ireland', 'R-9', 'Great Britain']);
+    const row = (await bench.get('listProducts')).find(({ id }) => id === shop.product);
+    if (!row) throw new Error('the bench sells it');
+    const product = { ...row.details, markets: ['GB' as const, 'NI' as const, 'EU' as const, 'US' as const] };
+    await bench.get('saveProduct', { body: { id: row.id, version: row.version, details: product } });
+    expect((await file()).missing).toContainEqual(
+      expect.objectContaining({
+        says: expect.objectContaining({ code: 'pf-gap-report-markets', parameters: { markets: 'US' } }),
+      }),
+    );
+  });
+
   it('counts complaints against what was sold', async () => {
     await makeFirmBase(bench, shop, '300');
     await buildTins(bench, shop, 5);
@@ -255,7 +279,7 @@ describe('the file on paper', () => {
     const zip = await bench.get('getProductFileZip', { params: params() });
     const files = unzipSync(zip.bytes);
     expect(Object.keys(files).sort()).toEqual([
-      'assessors-report/Report 1.pdf',
+      'assessors-report/R-1/Report 1.pdf',
       'batch-records/batch-record-LB-0001.pdf',
       'by-heading/15-claims/Study.pdf',
       'data.json',

@@ -26,7 +26,7 @@ import { thingNotFound } from '../record.ts';
 import { type MaterialDetails, viewMaterials } from '../stock/material-view.ts';
 import { type WorkshopDetails, workshopDetails } from '../workshop-details.ts';
 import { composeFileLabels, type FileLabel } from './file-labels.ts';
-import { findReportOf, type ReportOfProduct } from './find-report-of.ts';
+import { findReportsOf, type ReportsOfProduct } from './find-report-of.ts';
 import { type LotUsed, readLotsUsed } from './lots-used.ts';
 
 /** The composition of what is made now. */
@@ -45,7 +45,7 @@ export interface FileData {
   readonly version: number | null;
   /** null: its formula has nothing written down. */
   readonly made: MadeNow | null;
-  readonly report: ReportOfProduct | null;
+  readonly reports: ReportsOfProduct | null;
   readonly packaging: readonly MaterialDetails[];
   readonly complaints: readonly ComplaintView[];
   readonly sold: readonly SoldTins[];
@@ -78,6 +78,7 @@ export async function readFileData(context: Context, id: string): Promise<Result
   const runIds = runs.map((run) => run.id);
   const closes = await listRunCloses(db, runIds);
   const house = await workshopDetails(context);
+  const today = localDate(context.machine.now(), house.timeZone);
   const asOf = (await lastWrittenAt(db)) ?? context.machine.now();
   return done({
     id,
@@ -85,7 +86,13 @@ export async function readFileData(context: Context, id: string): Promise<Result
     file: readFileDetails(kept?.details),
     version: kept?.version ?? null,
     made: made.value,
-    report: made.value && (await findReportOf(db, id, made.value.opened, product.markets)),
+    reports:
+      made.value &&
+      (await findReportsOf(
+        db,
+        { product: { id, name: product.name }, opened: made.value.opened, today },
+        product.markets,
+      )),
     packaging: await readPackaging(context, product),
     complaints: await viewComplaints(context, [id]),
     sold: await listSold(db, [id]),
@@ -101,7 +108,7 @@ export async function readFileData(context: Context, id: string): Promise<Result
       ? await readLabels(context, id, product, made.value, localDate(asOf, house.timeZone))
       : [],
     house,
-    today: localDate(context.machine.now(), house.timeZone),
+    today,
     asOf,
   });
 }
