@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -35,6 +35,8 @@ const commandsOf = (page: string): Command[] =>
 const commands = PAGES.flatMap(commandsOf);
 
 beforeAll(async () => {
+  // What a command writes beside it is not to lie in the checkout.
+  symlinkSync(join(root, 'bin'), join(home, 'bin'));
   const started = await startCli(['--folder', join(home, 'my-workshop')], {
     isBuilt: true,
   });
@@ -50,7 +52,7 @@ describe('the commands in the guides', () => {
 
   it.each(commands)('$where: $line', ({ line, answer }) => {
     const { status, stdout, stderr } = spawnSync('sh', ['-c', line], {
-      cwd: root,
+      cwd: home,
       env: { ...process.env, HOME: home },
       encoding: 'utf8',
     });

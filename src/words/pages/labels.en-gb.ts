@@ -96,6 +96,9 @@ export const labelWords = {
     titleOf: (name: string) => `Labels of ${name}`,
     says: (name: string, stops: number) =>
       stops === 0 ? `${name}: its labels fit.` : `${name}: ${counted(stops, 'thing', 'things')} to mend.`,
+    lacks: (name: string, market: string, n: number) =>
+      `${name}: its labels fit, and lack ${counted(n, 'thing', 'things')} for ${market}.`,
+    mendLacks: 'Write it down with the product, or under Workshop',
     reading: (name: string) => `${name}: its labels are being laid out.`,
     soft: 'Everything is measured with a ruler on the tin in your hand. Batch and date are examples until a run is chosen.',
     form: 'The labels of the product',

@@ -15,7 +15,9 @@ import { FormActions } from '../../parts/form-actions.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { Select } from '../../parts/select.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
+import { State } from '../../parts/state.tsx';
 import { TextLink } from '../../parts/text-link.tsx';
 import { Page } from '../../shell/page.tsx';
 import { useGoTo } from '../../shell/use-go-to.ts';
@@ -152,7 +154,11 @@ const saysOf = (
 ): string => {
   if (isUnread) return words.unread(name);
   if (isRefused) return words.refused(name);
-  return label ? words.says(name, countStops(label)) : words.reading(name);
+  if (!label) return words.reading(name);
+  const stops = countStops(label);
+  return stops === 0 && label.missing.length > 0
+    ? words.lacks(name, checkWords.market[label.market], label.missing.length)
+    : words.says(name, stops);
 };
 
 const countStops = ({ notes, pieces }: Label): number =>
@@ -179,6 +185,7 @@ function Preview({ label, productId, move }: PreviewProps) {
   return (
     <>
       <Notes notes={label.notes} mend={mend} />
+      <Lacks label={label} productId={productId} />
       <div className={styles.faces}>
         {label.pieces.map((piece) => (
           <PieceFigure key={piece.id} piece={piece} mend={mend} />
@@ -187,3 +194,23 @@ function Preview({ label, productId, move }: PreviewProps) {
     </>
   );
 }
+
+/** What the market asks for and nobody has written down, where the labels themselves are laid out already. */
+const Lacks = ({ label, productId }: { readonly label: Label; readonly productId: string }) =>
+  countStops(label) === 0 &&
+  label.missing.length > 0 && (
+    <>
+      <ul>
+        {label.missing.map((each) => (
+          <li key={JSON.stringify(each)}>
+            <State kind="stop">
+              <Sentence saying={each} />
+            </State>
+          </li>
+        ))}
+      </ul>
+      <p>
+        <TextLink to={`/products/${productId}`}>{words.mendLacks}</TextLink>
+      </p>
+    </>
+  );
