@@ -154,6 +154,11 @@ describe('the first day in a workshop of one’s own', () => {
     await page.getByText('Thursday 5 November 2026').waitFor();
     await field('To be reviewed by').fill(inDays(365));
     await page.getByLabel('Plain balm').check();
+    for (const material of ['Shea butter', 'Sunflower oil']) {
+      const range = page.getByRole('group', { name: material });
+      await range.getByLabel('At the least').fill('10');
+      await range.getByLabel('At the most').fill('90');
+    }
     await save();
     await goHome(8);
     await steps().getByRole('link', { name: 'Add a product' }).click();

@@ -62,12 +62,16 @@ describe('the label desk', () => {
     await page.getByLabel('Which label').selectOption({ label: 'Sticker' });
     await page.getByLabel('Spoilt', { exact: true }).fill('1');
     await page.getByRole('button', { name: 'Write the count down' }).click();
-    await page
-      .getByText(`${copies} on tins and 1 spoilt are 1 more than was printed.`, { exact: false })
-      .waitFor();
+    const odd = page.getByText(`${copies} on tins and 1 spoilt are 1 more than was printed.`, {
+      exact: false,
+    });
+    await odd.first().waitFor();
+    await page.getByLabel('Remark').fill('One had stuck to the sheet');
+    await page.getByRole('button', { name: 'Write the count down' }).click();
     await page.getByRole('button', { name: 'Print the label' }).click();
     await page.getByText(`${copies + 1} printed, ${copies} on tins, 1 spoilt: none is left over.`).waitFor();
-    expect(errors).toEqual([]);
+    // The count that did not add up was refused, and the browser notes it.
+    expect(errors.filter((error) => !error.includes('422'))).toEqual([]);
     await context.close();
   });
 });
