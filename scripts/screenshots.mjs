@@ -64,7 +64,7 @@ async function pages() {
     );
   const designed = designs.find((design) => design.isDesigned);
   const open = orders.find((order) => order.state === 'open');
-  const mixture = formulas.find((formula) => formula.kind === 'mixture');
+  const mixture = formulas.find((formula) => formula.name === 'Orange and cedar butter');
   const closed = runs.find((run) => run.state === 'closed') ?? runs[0];
   const oil =
     shelf.items.find((item) => item.group === 'ingredient' && item.lots.length > 1) ?? shelf.items[0];

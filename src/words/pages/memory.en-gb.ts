@@ -6,7 +6,7 @@ export const memoryWords = {
   says: (firm: number, hangs: number, unknown: number): string =>
     hangs + unknown === 0
       ? 'Nothing hangs on a remembered figure.'
-      : `${things(hangs)} would change if a remembered figure were wrong, ${unknown === 0 ? 'nothing is not known' : `${unknown} ${unknown === 1 ? 'is' : 'are'} not known`}, ${firm} ${firm === 1 ? 'holds' : 'hold'} even so.`,
+      : `${things(hangs)} would change if a remembered figure were wrong, ${unknown === 0 ? 'nothing is open' : `${unknown} ${unknown === 1 ? 'is' : 'are'} not known`}, ${firm} ${firm === 1 ? 'holds' : 'hold'} even so.`,
   hangs: 'Hangs on a remembered figure',
   unknown: 'Not known',
   firm: 'Holds even if memory errs',

@@ -72,9 +72,12 @@ async function lookBack(
     .map(({ lotId }) => lotId)
     .filter((lotId) => (told.get(lotId) ?? '') > release.happened_at);
   if (toldAnew.length === 0) return null;
-  const says = (await checkRelease(context, records))
-    .filter(({ check, isPassed }) => !isPassed && isOfContent(check))
-    .map(({ detail }) => detail);
+  const failed = (await checkRelease(context, records)).filter(
+    ({ check, isPassed }) => !isPassed && isOfContent(check),
+  );
+  // What was weighed in says it all where both fail: the limits tell only the first of the same reasons.
+  const isWeighedToo = failed.some(({ check }) => check === 'weighed');
+  const says = failed.filter(({ check }) => !isWeighedToo || check !== 'limits').map(({ detail }) => detail);
   return says.length === 0 ? null : { head, tins, says, toldAnew };
 }
 

@@ -25,7 +25,7 @@ export const CheckMarkets = ({ check, asked, onChange }: Props) => (
     <ul className={styles.reasons}>
       {check.everywhere.map((row) => (
         <li key={row.market}>
-          <State kind={STATE[row.answer]}>
+          <State kind={isSoldIn(check, row.market) ? STATE[row.answer] : 'plain'}>
             <strong>{checkWords.market[row.market]}:</strong>{' '}
             {checkWords.somewhere(row.answer, row.because && say(row.because), row.others, row.questions)}
           </State>
@@ -56,6 +56,10 @@ export const CheckMarkets = ({ check, asked, onChange }: Props) => (
     )}
   </div>
 );
+
+/** Nothing is wrong where it is not sold: it is only told. Before any product is made of it every market is looked at. */
+const isSoldIn = ({ sold }: Check, market: Market): boolean =>
+  sold.markets.length === 0 || sold.markets.includes(market);
 
 /** Where it is sold comes first; each market by itself, and all of them, where that is not the same. */
 function choicesOf({ sold }: Check) {

@@ -40,7 +40,7 @@ export function LimitTable({ check }: Props) {
   return (
     <>
       {measured.length === 0 && <p className={`soft ${styles.none}`}>{checkWords.noLimits}</p>}
-      {measured.length > 0 && <p className={`soft small ${styles.legend}`}>{checkWords.legend}</p>}
+      {close.length > 0 && <p className={`soft small ${styles.legend}`}>{checkWords.legend}</p>}
       {close.length > 0 && <Rows {...rows} rows={close} />}
       {check.markets.map(
         ({ market, sumOfShares }) =>
