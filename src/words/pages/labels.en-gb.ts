@@ -240,8 +240,8 @@ export const labelWords = {
     save: 'Write the count down',
     saved: 'The count is written down.',
     prints: 'Prints',
-    printOf: (copies: number, pieces: string, sheet: string, position: number) =>
-      `${sayDecimal(copies)} of ${pieces}, on ${sheet}${position > 1 ? ` from position ${sayDecimal(position)}` : ''}`,
+    printOf: (copies: number, pieces: string, market: string, sheet: string, position: number) =>
+      `${sayDecimal(copies)} of ${pieces} for ${market}, on ${sheet}${position > 1 ? ` from position ${sayDecimal(position)}` : ''}`,
     again: 'Open again',
   },
 };

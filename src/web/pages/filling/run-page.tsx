@@ -1,5 +1,5 @@
 import { useParams } from '@tanstack/react-router';
-import { briefGrams, fillingWords, sayDateWithYear } from '../../../words/index.ts';
+import { fillingWords, sayDateWithYear, sayDecimal } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
@@ -74,7 +74,7 @@ const Summary = ({ run }: { readonly run: Run }) => {
               ? fillingWords.mean
               : fillingWords.meanOf(run.summary.counting)
           }
-          value={run.summary.meanGrams === null ? '–' : briefGrams(run.summary.meanGrams)}
+          value={run.summary.meanGrams === null ? '–' : sayDecimal(run.summary.meanGrams)}
           unit={run.summary.meanGrams === null ? undefined : 'g'}
           hint={
             run.summary.giveawayGrams === null

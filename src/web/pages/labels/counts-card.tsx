@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { labelWords } from '../../../words/index.ts';
+import { checkWords, labelWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useRead } from '../../api/use-read.ts';
 import { useRest } from '../../api/use-rest.ts';
@@ -158,6 +158,7 @@ const Prints = ({ counts }: { readonly counts: LabelCounts }) => (
             {words.printOf(
               print.copies,
               print.pieces.map((role) => labelWords.roles[role]).join(', '),
+              checkWords.market[print.market],
               print.sheet ?? labelWords.plainPaper,
               print.firstPosition,
             )}

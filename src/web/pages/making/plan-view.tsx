@@ -70,7 +70,7 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
         </Card>
       )}
       <p>{isBarred ? sum : <Sentence saying={plan.limitedBy} />}</p>
-      {plan.tins.map((tin) => (
+      {(isBarred ? [] : plan.tins).map((tin) => (
         <p key={tin.productId}>
           <State kind={tin.possible >= tin.wanted ? 'ready' : 'stop'}>
             {makingWords.possible(tin.possible, tin.wanted, tin.productName)}
