@@ -11,6 +11,7 @@ export { gtinCheckDigit, readGtin } from './gtin.ts';
 export { buildInHouseCode } from './in-house-code.ts';
 export { isCalendarDate } from './is-calendar-date.ts';
 export { isLacking } from './is-lacking.ts';
+export { US_UNSUBSTANTIATED_WARNING } from './judge-elements.ts';
 export type {
   ElementLaw,
   LabelElement,

@@ -1,4 +1,4 @@
-import { isCalendarDate, sayUsNetWeight } from '../../core/label/index.ts';
+import { isCalendarDate, sayUsNetWeight, US_UNSUBSTANTIATED_WARNING } from '../../core/label/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import { exact } from '../../core/quantity/index.ts';
 import { labelPrintWords } from '../../words/index.ts';
@@ -24,6 +24,7 @@ export const checkDesign = (
   ...checkWords(design, wording),
   ...checkContent(design, wording),
   ...checkPlaces(design, wording, wishes),
+  ...checkUsWarning(design, wording, wishes),
 ];
 
 const named = (element: LabelElementKey) => ({ element: labelPrintWords.elements[element] });
@@ -102,6 +103,23 @@ const isEmpty = (text: TextIn): boolean =>
 
 const lacks = (text: TextIn | undefined, language: LabelDesign['languages'][number]): boolean =>
   typeof text === 'object' && !isEmpty(text) && !text[language]?.trim();
+
+/** 21 CFR 740.10(a), from memory: the statement stands on the principal display panel, which the front or whole label is. */
+function checkUsWarning(
+  { market }: LabelDesign,
+  { precautions = '' }: LabelWording,
+  wishes: readonly PieceWish[],
+): Problem[] {
+  const texts = typeof precautions === 'string' ? [precautions] : Object.values(precautions);
+  const isWarned = texts.some((text) => text?.includes(US_UNSUBSTANTIATED_WARNING));
+  const isInFront = wishes.some(
+    ({ piece: { role }, elements }) =>
+      (role === 'front' || role === 'whole') && elements.includes('precautions'),
+  );
+  return market !== 'US' || !isWarned || isInFront
+    ? []
+    : [problem('us-warning-not-in-front', 'precautions', { source: '21 CFR 740.10, from memory' })];
+}
 
 function checkMonths({ openedMonths }: LabelWording): Problem[] {
   if (openedMonths === undefined) return [];

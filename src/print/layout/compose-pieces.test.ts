@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { buildDesign, buildWording } from '../../../test/workshop/build-design.ts';
-import { sayDurability, sayDurabilityInUs } from '../../core/label/index.ts';
+import { sayDurability, sayDurabilityInUs, US_UNSUBSTANTIATED_WARNING } from '../../core/label/index.ts';
 import { must } from '../../core/problem.ts';
 import { composePieces } from './compose-pieces.ts';
-import type { LabelDesign, LabelPiece, LabelWording } from './label-design.ts';
+import type { LabelDesign, LabelElementKey, LabelPiece, LabelWording } from './label-design.ts';
 
 const compose = (design: Partial<LabelDesign> = {}, wording: Partial<LabelWording> = {}) =>
   must(composePieces(buildDesign(design), buildWording(wording)));
@@ -152,6 +152,23 @@ describe('composePieces', () => {
       kind: 'ean-13',
       content: '0614141000036',
     });
+  });
+
+  // 21 CFR 740.10, from memory.
+  it('wants the warning of an untested product on the front of a label for the United States', () => {
+    const warned = { precautions: `Keep dry. ${US_UNSUBSTANTIATED_WARNING}`, originCountry: 'GB' };
+    const pieces = (front: readonly LabelElementKey[] | undefined): LabelDesign['pieces'] => [
+      { id: 'lid', role: 'front', surface: round, ...(front && { elements: front }) },
+      { id: 'base', role: 'back', surface: round },
+    ];
+    const says = (market: LabelDesign['market'], front?: readonly LabelElementKey[]) =>
+      codesOf({ market, pieces: pieces(front) }, warned).filter((code) => code.startsWith('us-warning'));
+    expect(says('US')).toEqual(['us-warning-not-in-front precautions']);
+    expect(says('US', ['name', 'content', 'precautions'])).toEqual([]);
+    expect(says('GB')).toEqual([]);
+    expect(codesOf({ market: 'US', pieces: pieces(undefined) }, { precautions: 'Keep dry.' })).not.toContain(
+      'us-warning-not-in-front precautions',
+    );
   });
 
   it('names everything that is wrong at once', () => {

@@ -48,6 +48,10 @@ export const labelDeskProblems = {
     says: '{element} may not move to a leaflet; the law allows it for {allowed} alone.',
     mend: 'Leave it on the label.',
   },
+  'us-warning-not-in-front': {
+    says: 'The United States want the warning that the product’s safety has not been determined on the front, and the precautions stand elsewhere (21 CFR 740.10, from memory, check).',
+    mend: 'Choose what stands on the front of the label, and tick the precautions there.',
+  },
   'label-language-missing': {
     says: '{element} is not there in {language, select, en {English} fr {French} de {German} it {Italian} es {Spanish} other {{language}}}.',
     mend: 'Write it in that language, or take the language off the label.',
