@@ -113,7 +113,7 @@ export const checkWords = {
   market: { GB: 'Great Britain', NI: 'Northern Ireland', EU: 'European Union', US: 'United States' },
   judgedFor: (products: readonly string[]) =>
     products.length === 0
-      ? 'No product is filled from it yet, so it is judged for every market.'
+      ? 'No product is filled from it yet, so it is judged for Great Britain, Northern Ireland and the European Union.'
       : `Judged for where its products are sold: ${products.join(', ')}.`,
   lookAt: 'What follows is of',
   somewhere(
@@ -190,7 +190,8 @@ export const checkWords = {
     count === 1
       ? 'One substance lies below a tenth of its limit.'
       : `${sayDecimal(count)} lie below a tenth of their limits.`,
-  phototoxic: (market: string, share: string) => `Phototoxic oils together, ${market}: ${share} of 1`,
+  phototoxic: (market: string, share: string) =>
+    `Phototoxic oils together, ${market}: their shares of their own limits add up to ${share}; 1 is the most (IFRA).`,
   onLabel: 'On the label',
   names: (list: string) =>
     list === ''

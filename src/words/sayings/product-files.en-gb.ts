@@ -212,7 +212,8 @@ export const productFileSayings = {
   'pf-gap-function':
     'What {n, plural, one {a material does} other {# materials do}} in it is not said: {names}.',
   'pf-gap-notify-gb': 'No number of the notification in Great Britain is entered.',
-  'pf-gap-notify-eu': 'No number of the notification in the European Union is entered.',
+  'pf-gap-notify-eu':
+    'No number of the notification in the European Union is entered{isForNi, select, yes {, which Northern Ireland goes by} other {}}.',
   'pf-gap-responsible-gb': 'The responsible person for Great Britain is not entered.',
   'pf-gap-responsible-us': 'Name or address of the responsible person for the United States is missing.',
   'pf-gap-responsible-eu':

@@ -123,14 +123,21 @@ function materialGaps({ made, file, id }: FileData): Gap[] {
 }
 
 function notificationGaps({ product: { markets }, file: { notification }, id }: FileData): Gap[] {
-  const to = `/products/${id}/notification`;
+  const to = `/products/${id}/file/change`;
   const isInEu = markets.some((market) => market === 'NI' || market === 'EU');
   return [
     ...(markets.includes('GB') && notification.gbReference === ''
-      ? [gap('notification', saying('pf-gap-notify-gb'), to)]
+      ? [gap('notification', saying('pf-gap-notify-gb'), to, 'notification')]
       : []),
     ...(isInEu && notification.euReference === ''
-      ? [gap('notification', saying('pf-gap-notify-eu'), to)]
+      ? [
+          gap(
+            'notification',
+            saying('pf-gap-notify-eu', { isForNi: markets.includes('EU') ? 'no' : 'yes' }),
+            to,
+            'notification',
+          ),
+        ]
       : []),
   ];
 }
