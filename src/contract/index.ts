@@ -1,4 +1,5 @@
 import { answerRoutes } from './answers.ts';
+import { awayRoutes } from './away.ts';
 import { certificateRoutes } from './certificates.ts';
 import { complaintRoutes } from './complaints.ts';
 import { fillingRoutes } from './filling.ts';
@@ -7,6 +8,8 @@ import { labelRoutes } from './labels.ts';
 import { makingRoutes } from './making.ts';
 import { orderRoutes } from './orders.ts';
 import { productFileRoutes } from './product-files.ts';
+import { reachRoutes } from './reach.ts';
+import { scalesRoutes } from './scales.ts';
 import { stockRoutes } from './stock.ts';
 import { traceRoutes } from './trace.ts';
 import { workshopRoutes } from './workshop.ts';
@@ -25,10 +28,14 @@ export const routes = {
   ...traceRoutes,
   ...complaintRoutes,
   ...productFileRoutes,
+  ...reachRoutes,
+  ...scalesRoutes,
+  ...awayRoutes,
 };
 export type RouteName = keyof typeof routes;
 
 export * as answers from './answers.ts';
+export * as away from './away.ts';
 export * as certificates from './certificates.ts';
 export * as complaints from './complaints.ts';
 export type { Amount, Market, Saying, Stamp } from './fields.ts';
@@ -39,8 +46,10 @@ export * as labels from './labels.ts';
 export * as making from './making.ts';
 export * as orders from './orders.ts';
 export * as productFiles from './product-files.ts';
+export * as reach from './reach.ts';
 export type { Route } from './route.ts';
 export { saying } from './saying.ts';
+export * as scales from './scales.ts';
 export * as stock from './stock.ts';
 export * as trace from './trace.ts';
 export * as workshop from './workshop.ts';

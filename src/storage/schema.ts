@@ -1,4 +1,10 @@
 import type { Generated } from 'kysely';
+import type { AwayTables } from './schema-away.ts';
+import type { FillingTables } from './schema-filling.ts';
+import type { ReachTables } from './schema-reach.ts';
+import type { ScalesTables } from './schema-scales.ts';
+import type { StepsTables } from './schema-steps.ts';
+import type { WeighingTables } from './schema-weighing.ts';
 
 /**
  * The tables, as the queries see them (migrations/ makes them).
@@ -8,7 +14,13 @@ import type { Generated } from 'kysely';
  * Masses are whole micrograms, counts whole pieces; typed numbers are kept as the decimal text that was typed.
  * Dates are YYYY-MM-DD, instants ISO 8601 in UTC. Flags are 0 or 1.
  */
-export interface Database {
+export interface Database
+  extends ReachTables,
+    ScalesTables,
+    WeighingTables,
+    AwayTables,
+    StepsTables,
+    FillingTables {
   entry: EntryTable;
   chain_end: ChainEndTable;
   request_salt: RequestSaltTable;

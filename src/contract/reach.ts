@@ -1,0 +1,2 @@
+/** Reaching the workshop from its tablets and phones. */
+export const reachRoutes = {};

@@ -1,0 +1,2 @@
+/** Scales: their tests, their daily check. */
+export const scalesRoutes = {};

@@ -1,0 +1,2 @@
+/** Targets made anew while a batch is under way, weighings in parts, makings without a recipe. */
+export type WeighingTables = Record<never, never>;
