@@ -1,8 +1,8 @@
-import type { certificates } from '../contract/index.ts';
+import type { certificates, stock } from '../contract/index.ts';
 import { normaliseName } from '../core/safety/index.ts';
-import type { MaterialDetails } from './checked.ts';
 import { readCasNumbers } from './read-cas-numbers.ts';
 
+type MaterialDetails = stock.MaterialDetails;
 type Constituent = MaterialDetails['constituents'][number];
 type Details = certificates.CertificateDetails;
 

@@ -1,5 +1,10 @@
 import { type Fraction, NOUGHT, UNIT } from './fraction.ts';
-import type { LinearRow } from './maximise.ts';
+
+/** coefficients . x <= most */
+export interface LinearRow {
+  readonly coefficients: readonly Fraction[];
+  readonly most: Fraction;
+}
 
 /** constant + the sum of coefficient x variable, over the variables that are not basic; the others count as nought. */
 interface Form {

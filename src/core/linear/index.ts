@@ -1,5 +1,6 @@
+export type { LinearRow } from './dictionary.ts';
 export { Fraction, fractionOf, NOUGHT, UNIT } from './fraction.ts';
-export { type LinearAnswer, type LinearProgram, type LinearRow, maximise } from './maximise.ts';
+export { type LinearAnswer, type LinearProgram, maximise } from './maximise.ts';
 export {
   isWithin,
   overlapOf,

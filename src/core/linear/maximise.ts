@@ -1,11 +1,5 @@
-import { Dictionary } from './dictionary.ts';
+import { Dictionary, type LinearRow } from './dictionary.ts';
 import { type Fraction, NOUGHT, UNIT } from './fraction.ts';
-
-/** coefficients . x <= most */
-export interface LinearRow {
-  readonly coefficients: readonly Fraction[];
-  readonly most: Fraction;
-}
 
 export interface LinearProgram {
   /** What is maximised: objective . x, over x of nought or more. */

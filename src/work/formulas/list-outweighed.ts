@@ -1,5 +1,5 @@
+import type { KnownReport } from '../../check/index.ts';
 import type { Market } from '../../contract/index.ts';
-import type { KnownReport } from './report-view.ts';
 
 export interface Outweighed {
   readonly by: string;

@@ -1,5 +1,5 @@
 import { productFileWords } from '../../../words/index.ts';
-import type { BodyOf } from '../../api/shapes.ts';
+import type { AnswerOf, BodyOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -9,8 +9,8 @@ import { Form } from '../../parts/form.tsx';
 import { FormActions } from '../../parts/form-actions.tsx';
 import { Select } from '../../parts/select.tsx';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
-import type { Point } from './points-card.tsx';
 
+export type Point = AnswerOf<'listPointsOfDeparture'>[number];
 type Details = BodyOf<'savePointOfDeparture'>['details'];
 
 const { worksheet: words } = productFileWords;

@@ -1,15 +1,12 @@
 import { useState } from 'react';
 import { productFileWords, sayDecimal } from '../../../words/index.ts';
-import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { List } from '../../parts/list.tsx';
 import { ListFoot } from '../../parts/list-foot.tsx';
 import { ListRow } from '../../parts/list-row.tsx';
-import { PointDialog } from './point-dialog.tsx';
-
-export type Point = AnswerOf<'listPointsOfDeparture'>[number];
+import { type Point, PointDialog } from './point-dialog.tsx';
 
 const { worksheet: words } = productFileWords;
 
