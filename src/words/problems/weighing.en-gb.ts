@@ -36,4 +36,32 @@ export const weighingProblems = {
     says: '{where} is {found} g; its limit allows at most {allowed} g in this batch.',
     mend: 'Lower its share in the formula.',
   },
+  'reading-negative': {
+    says: '{found} g is less than nothing.',
+    mend: 'Take everything off, press zero, and weigh again.',
+  },
+  'reading-above-capacity': {
+    says: '{found} g is more than this scale holds ({allowed} g).',
+    mend: 'Read it again, or say which scale it stood on.',
+  },
+  'reading-tare-forgotten': {
+    says: '{found} g looks as if the tub ({tareGrams} g) were in it: without it that is {netGrams} g.',
+    mend: 'Enter {netGrams} g, or say that {found} g is net.',
+  },
+  'reading-ten-times': {
+    says: '{found} g is far from {allowed} g. Did the point slip? {gramsThen} g would fit.',
+    mend: 'Read the point again, or say that {found} g is right.',
+  },
+  'reading-other-unit': {
+    says: '{found} g is far from {allowed} g. Does the scale show {unit, select, kg {kilograms} oz {ounces} lb {pounds} ozt {troy ounces} ct {carats} grain {grains} mg {milligrams} other {another unit}}? That would be {gramsThen} g.',
+    mend: 'Look at the unit beside the digits, set the scale to grams, or say that {found} g is right.',
+  },
+  'reading-not-a-step': {
+    says: 'This scale shows steps of {allowed} g; {found} g is none.',
+    mend: 'Read it again, or say which scale it stood on.',
+  },
+  'reading-same-as-last': {
+    says: '{found} g, to the last digit what came before it. Is it the same one twice?',
+    mend: 'Take the next one, or say that it is another.',
+  },
 } as const;
