@@ -72,7 +72,7 @@ export const batchPlan = z.object({
   hindrances: z.array(f.saying),
 });
 
-/** What was weighed in at one position. */
+/** One weighing that was entered at a position; of a position that is done: its last one, with the sum of all. */
 const weighedIn = z.object({
   entryId: f.id,
   lotId: f.id,
@@ -80,8 +80,14 @@ const weighedIn = z.object({
   actualGrams: z.string(),
   at: f.instant,
   by: z.string(),
+  /** Where the sum up to here lies; a part that is not the last one may be low. */
   verdict: z.enum(['inside', 'low', 'high']),
+  /** More of it is to come: from another lot, or after a refill. */
+  isPart: z.boolean(),
+  /** The name of what was weighed in instead of what the line asks for; null: what it asks for. */
+  substitute: z.string().nullable(),
 });
+export type WeighedIn = z.output<typeof weighedIn>;
 
 /** What a step weighed: anything, or a full cup, whose volume and mass before whipping tell how much air is in it. */
 export const stepWeighed = z.strictObject({
@@ -99,6 +105,11 @@ export const batchScreen = z.discriminatedUnion('kind', [
     screen: z.number(),
     /** While it is not weighed in: what share its grams are by now, where earlier weighings were not as planned. */
     shareNow: f.saying.nullable(),
+    /** What stands, in the order of weighing; target, low and high are those of their sum. */
+    entries: z.array(weighedIn),
+    inGrams: z.string(),
+    /** What is still to weigh: the target as it is now less what is in; nought where it is done. */
+    leftGrams: z.string(),
     done: weighedIn.nullable(),
   }),
   z.object({
@@ -263,6 +274,8 @@ export const makingRoutes = {
       lotId: f.id,
       scaleId: f.id.nullable(),
       actualGrams: f.gramsAboveZero,
+      /** More of it is to come: from another lot, or after a refill. */
+      isPart: z.boolean().default(false),
       /** Asked for when the weight lies outside the band: what was done differently and why. */
       deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
       /** The person was told that limits or report are broken with it, and it stays in. */

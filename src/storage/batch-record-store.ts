@@ -30,31 +30,52 @@ const signed = <Row extends Joined>({ person_name, strike_id, ...row }: Row) => 
   is_struck: strike_id !== null,
 });
 
-export type SignedAddition = AdditionRow & Signed & { readonly lot_number: string };
+export type SignedAddition = AdditionRow &
+  Signed & {
+    readonly lot_number: string;
+    readonly lot_item_id: string;
+    readonly lot_item_name: string;
+    /** Its place in the chain. */
+    readonly seq: number;
+    /** Somebody said after it that this is all there is. */
+    readonly is_ended: boolean;
+  };
 
-const selectAdditions = (db: Reader) =>
+export const selectAdditions = (db: Reader) =>
   db
     .selectFrom('addition')
     .innerJoin('entry', 'entry.id', 'addition.entry_id')
     .innerJoin('lot', 'lot.id', 'addition.lot_id')
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .leftJoin('addition_close', 'addition_close.after_entry_id', 'addition.entry_id')
+    .leftJoin('material as lot_material', 'lot_material.id', 'lot.item_id')
+    .leftJoin('formula as lot_formula', 'lot_formula.id', 'lot.item_id')
     .selectAll('addition')
-    .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name'])
+    .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name', 'entry.seq'])
+    .select(['lot.item_id as lot_item_id', 'addition_close.entry_id as close_id'])
+    .select(['lot_material.name as material_name', 'lot_formula.name as formula_name'])
     .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason']);
 
-/** The weighing-in that an entry wrote, with the line it was for. */
-export async function findAdditionOfEntry(db: Reader, entryId: string) {
-  const row = await selectAdditions(db)
-    .innerJoin('batch_line', (join) =>
-      join
-        .onRef('batch_line.batch_id', '=', 'addition.batch_id')
-        .onRef('batch_line.position', '=', 'addition.position'),
-    )
-    .select(['batch_line.low_ug', 'batch_line.high_ug'])
-    .where('addition.entry_id', '=', entryId)
-    .executeTakeFirst();
-  return row && signed(row);
+type SelectedAddition = Awaited<ReturnType<ReturnType<typeof selectAdditions>['execute']>>[number];
+
+export const additionOf = ({
+  close_id,
+  material_name,
+  formula_name,
+  seq,
+  ...row
+}: SelectedAddition): SignedAddition => ({
+  ...signed(row),
+  seq: Number(seq),
+  is_ended: close_id !== null,
+  lot_item_name: material_name ?? formula_name ?? '',
+});
+
+/** The weighing-in that an entry wrote. */
+export async function findAdditionOfEntry(db: Reader, entryId: string): Promise<SignedAddition | undefined> {
+  const row = await selectAdditions(db).where('addition.entry_id', '=', entryId).executeTakeFirst();
+  return row && additionOf(row);
 }
 
 /** Every weighing-in of a batch, struck ones too, in the order of entry. */
@@ -63,7 +84,7 @@ export async function listAdditions(db: Reader, batchId: string): Promise<Signed
     .where('addition.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();
-  return rows.map(signed);
+  return rows.map(additionOf);
 }
 
 /** Lot: when it first went into a batch, whether that was struck since or not. */
@@ -172,7 +193,7 @@ export async function listStrikesOfBatch(db: Reader, batchId: string): Promise<S
   return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
 }
 
-/** The weighings-in at one position, struck ones too: hardly ever more than one. */
+/** The weighings-in at one position, struck ones too, in the order of entry. */
 export async function listAdditionsAt(
   db: Reader,
   batchId: string,
@@ -181,8 +202,9 @@ export async function listAdditionsAt(
   const rows = await selectAdditions(db)
     .where('addition.batch_id', '=', batchId)
     .where('addition.position', '=', position)
+    .orderBy('entry.seq')
     .execute();
-  return rows.map(signed);
+  return rows.map(additionOf);
 }
 
 export async function insertAddition(db: Reader, row: AdditionRow): Promise<void> {
@@ -200,58 +222,3 @@ export async function insertDeviation(db: Reader, row: DeviationRow): Promise<vo
 export async function insertStrike(db: Reader, row: Selectable<StrikeTable>): Promise<void> {
   await db.insertInto('strike').values(row).execute();
 }
-
-/** How many screens each batch has, and how many of them are done: for lists, in four queries however many there are. */
-export async function countScreens(db: Reader): Promise<Map<string, { total: number; done: number }>> {
-  const counts = new Map<string, { total: number; done: number }>();
-  const count = (field: 'total' | 'done', rows: readonly { batch_id: string; n: number }[]) => {
-    for (const row of rows) {
-      const known = counts.get(row.batch_id) ?? { total: 0, done: 0 };
-      known[field] += Number(row.n);
-      counts.set(row.batch_id, known);
-    }
-  };
-  count('total', await countLines(db));
-  count('total', await countSteps(db));
-  count('done', await countAdditions(db));
-  count('done', await countStepRecords(db));
-  return counts;
-}
-
-const countLines = (db: Reader) =>
-  db
-    .selectFrom('batch_line')
-    .select('batch_id')
-    .select((query) => query.fn.countAll<number>().as('n'))
-    .groupBy('batch_id')
-    .execute();
-
-const countSteps = (db: Reader) =>
-  db
-    .selectFrom('batch')
-    .innerJoin('revision_step', 'revision_step.revision_id', 'batch.revision_id')
-    .select('batch.id as batch_id')
-    .select((query) => query.fn.countAll<number>().as('n'))
-    .groupBy('batch.id')
-    .execute();
-
-/** Struck ones left out, here and below. */
-const countAdditions = (db: Reader) =>
-  db
-    .selectFrom('addition')
-    .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
-    .select('addition.batch_id')
-    .select((query) => query.fn.countAll<number>().as('n'))
-    .where('strike.entry_id', 'is', null)
-    .groupBy('addition.batch_id')
-    .execute();
-
-const countStepRecords = (db: Reader) =>
-  db
-    .selectFrom('step_record')
-    .leftJoin('strike', 'strike.struck_entry_id', 'step_record.entry_id')
-    .select('step_record.batch_id')
-    .select((query) => query.fn.countAll<number>().as('n'))
-    .where('strike.entry_id', 'is', null)
-    .groupBy('step_record.batch_id')
-    .execute();

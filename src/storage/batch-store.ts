@@ -91,7 +91,68 @@ export async function insertBatch(
       .execute();
 }
 
-export interface NamedBatchLine extends BatchLineRow {
+/**
+ * A line with what is asked of it now: since the batch was made larger or smaller its targets are others than those it
+ * was begun with.
+ */
+export interface BatchLineNow extends BatchLineRow {
+  /** Place in the chain of the entry that its targets are of; null: as begun. */
+  readonly asked_after: number | null;
+  /** What it was begun with. */
+  readonly begun_target_ug: number;
+}
+
+/** Lines with the targets of the last resize that stands. */
+export const selectLinesNow = (db: Reader) =>
+  db
+    .selectFrom('batch_line')
+    .leftJoin('batch_target', (join) =>
+      join
+        .onRef('batch_target.batch_id', '=', 'batch_line.batch_id')
+        .onRef('batch_target.position', '=', 'batch_line.position')
+        .on('batch_target.entry_id', '=', (where) =>
+          where
+            .selectFrom('batch_resize')
+            .innerJoin('entry as resize_entry', 'resize_entry.id', 'batch_resize.entry_id')
+            .leftJoin('strike as resize_strike', 'resize_strike.struck_entry_id', 'batch_resize.entry_id')
+            .select('batch_resize.entry_id')
+            .whereRef('batch_resize.batch_id', '=', 'batch_line.batch_id')
+            .where('resize_strike.entry_id', 'is', null)
+            .orderBy('resize_entry.seq', 'desc')
+            .limit(1),
+        ),
+    )
+    .leftJoin('entry as asked', 'asked.id', 'batch_target.entry_id')
+    .selectAll('batch_line')
+    .select(['batch_target.exact_grams as now_exact', 'batch_target.target_ug as now_target'])
+    .select(['batch_target.low_ug as now_low', 'batch_target.high_ug as now_high', 'asked.seq as now_seq']);
+
+interface Targets {
+  readonly now_exact: string | null;
+  readonly now_target: number | null;
+  readonly now_low: number | null;
+  readonly now_high: number | null;
+  readonly now_seq: number | null;
+}
+
+export const lineNow = <Row extends BatchLineRow & Targets>({
+  now_exact,
+  now_target,
+  now_low,
+  now_high,
+  now_seq,
+  ...row
+}: Row) => ({
+  ...row,
+  exact_grams: now_exact ?? row.exact_grams,
+  target_ug: now_target ?? row.target_ug,
+  low_ug: now_low ?? row.low_ug,
+  high_ug: now_high ?? row.high_ug,
+  asked_after: now_seq === null ? null : Number(now_seq),
+  begun_target_ug: row.target_ug,
+});
+
+export interface NamedBatchLine extends BatchLineNow {
   readonly item_name: string;
   readonly lot_number: string;
   readonly scale_name: string | null;
@@ -100,35 +161,33 @@ export interface NamedBatchLine extends BatchLineRow {
 }
 
 export async function listBatchLines(db: Reader, batchId: string): Promise<NamedBatchLine[]> {
-  const rows = await db
-    .selectFrom('batch_line')
+  const rows = await selectLinesNow(db)
     .innerJoin('lot', 'lot.id', 'batch_line.lot_id')
     .leftJoin('material', 'material.id', 'batch_line.item_id')
     .leftJoin('formula', 'formula.id', 'batch_line.item_id')
     .leftJoin('scale', 'scale.id', 'batch_line.scale_id')
-    .selectAll('batch_line')
     .select(['lot.number as lot_number', 'scale.name as scale_name', 'material.details as material_details'])
     .select(['material.name as material_name', 'formula.name as formula_name'])
     .where('batch_line.batch_id', '=', batchId)
     .orderBy('batch_line.position')
     .execute();
   return rows.map(({ material_name, formula_name, ...row }) => ({
-    ...row,
+    ...lineNow(row),
     item_name: material_name ?? formula_name ?? '',
   }));
 }
 
-export const findBatchLine = (
+export async function findBatchLine(
   db: Reader,
   batchId: string,
   position: number,
-): Promise<BatchLineRow | undefined> =>
-  db
-    .selectFrom('batch_line')
-    .selectAll()
-    .where('batch_id', '=', batchId)
-    .where('position', '=', position)
+): Promise<BatchLineNow | undefined> {
+  const row = await selectLinesNow(db)
+    .where('batch_line.batch_id', '=', batchId)
+    .where('batch_line.position', '=', position)
     .executeTakeFirst();
+  return row && lineNow(row);
+}
 
 /** JSON of the revision's details that the batch is made by. */
 export async function findBatchRevisionDetails(db: Reader, batchId: string): Promise<string> {

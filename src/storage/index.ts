@@ -9,7 +9,6 @@ export { type BackupFile, datedName, ownBackupFolder, writeBackup } from './back
 export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from './backup-store.ts';
 export {
   type AdditionRow,
-  countScreens,
   type DeviationRow,
   findAdditionOfEntry,
   insertAddition,
@@ -32,6 +31,7 @@ export {
 export {
   type BatchCloseRow,
   type BatchHead,
+  type BatchLineNow,
   type BatchLineRow,
   type BatchRow,
   type BatchTinRow,
@@ -67,6 +67,7 @@ export {
   type SignedComplaint,
   type SignedComplaintWord,
 } from './complaint-store.ts';
+export { countScreens, judgeLine } from './count-screens.ts';
 export {
   type CustomerRow,
   findCustomer,

@@ -35,6 +35,10 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   complaint_word: [],
   label_count: [],
   attachment_link: [],
+  batch_resize: [],
+  batch_target: ['position'],
+  addition_close: [],
+  spill: [],
 };
 
 /** What tells the rows of a thing apart: they are edited, and belong to whichever entry spoke of them last. */

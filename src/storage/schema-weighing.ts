@@ -1,2 +1,50 @@
-/** Targets made anew while a batch is under way, weighings in parts, makings without a recipe. */
-export type WeighingTables = Record<never, never>;
+/** Targets made anew while a batch is under way, weighings in parts, what was spilt. */
+export interface WeighingTables {
+  batch_resize: BatchResizeTable;
+  batch_target: BatchTargetTable;
+  addition_close: AdditionCloseTable;
+  spill: SpillTable;
+}
+
+/** The batch was made larger or smaller: its targets hold from here on, until it is struck or another comes. */
+export interface BatchResizeTable {
+  entry_id: string;
+  batch_id: string;
+  /** `over`, `under` or `wish`: too much or too little of one line, or somebody wanted it so. */
+  cause: string;
+  /** The line that was weighed too much or too little of. */
+  position: number | null;
+  planned_ug: number;
+  /** JSON: how many of which product it is for now. */
+  tins: string;
+  reason: string;
+}
+
+/** What one line asks for, all of its weighings together, once the batch was made larger or smaller. */
+export interface BatchTargetTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  exact_grams: string;
+  target_ug: number;
+  low_ug: number;
+  high_ug: number;
+}
+
+/** That is all there is: after this weighing nothing more is weighed at its position, though it was a part only. */
+export interface AdditionCloseTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  after_entry_id: string;
+}
+
+/** Weighed out and spilt before it went in: out of the lot, and not in the bowl. */
+export interface SpillTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  lot_id: string;
+  spilt_ug: number;
+  reason: string;
+}

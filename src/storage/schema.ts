@@ -167,6 +167,10 @@ export interface AdditionTable {
   scale_id: string | null;
   target_ug: number;
   actual_ug: number;
+  /** 1: more of it is to come, from another lot or because the batch became larger; null: that was all. */
+  is_part: number | null;
+  /** JSON: what was asked about the reading and answered; null: nothing. */
+  reading: string | null;
 }
 
 export interface StepRecordTable {

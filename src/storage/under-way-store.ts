@@ -1,3 +1,6 @@
+import { additionOf, selectAdditions } from './batch-record-store.ts';
+import { lineNow, selectLinesNow } from './batch-store.ts';
+import { judgeLine } from './count-screens.ts';
 import type { OrderRow } from './order-store.ts';
 import type { Reader } from './storage.ts';
 
@@ -62,26 +65,21 @@ export const listBatchesUnderWay = (db: Reader): Promise<BatchUnderWay[]> =>
 
 /** What batches under way have still to take of each lot, as planned. */
 export async function listStillToWeigh(db: Reader): Promise<ReadonlyMap<string, number>> {
-  const rows = await db
-    .selectFrom('batch_line')
+  const rows = await selectLinesNow(db)
     .leftJoin('batch_close', 'batch_close.batch_id', 'batch_line.batch_id')
-    .select('batch_line.lot_id')
-    .select((query) => query.fn.sum<number>('batch_line.target_ug').as('quantity'))
     .where('batch_close.batch_id', 'is', null)
-    .where((where) =>
-      where.not(
-        where.exists(
-          where
-            .selectFrom('addition')
-            .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
-            .select('addition.entry_id')
-            .whereRef('addition.batch_id', '=', 'batch_line.batch_id')
-            .whereRef('addition.position', '=', 'batch_line.position')
-            .where('strike.entry_id', 'is', null),
-        ),
-      ),
-    )
-    .groupBy('batch_line.lot_id')
     .execute();
-  return new Map(rows.map((row) => [row.lot_id, Number(row.quantity)]));
+  const lines = rows.map(lineNow);
+  const ids = [...new Set(lines.map((line) => line.batch_id))];
+  const selected =
+    ids.length === 0
+      ? []
+      : await selectAdditions(db).where('addition.batch_id', 'in', ids).orderBy('entry.seq').execute();
+  const additions = selected.map(additionOf);
+  const left = new Map<string, number>();
+  for (const line of lines) {
+    const { leftUg } = judgeLine(line, additions);
+    if (leftUg > 0) left.set(line.lot_id, (left.get(line.lot_id) ?? 0) + leftUg);
+  }
+  return left;
 }

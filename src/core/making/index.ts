@@ -1,4 +1,10 @@
 export {
+  type AskedOfPosition,
+  judgePosition,
+  type PositionState,
+  type StandingWeighing,
+} from './judge-position.ts';
+export {
   type BatchPlan,
   type BatchToPlan,
   type ItemShort,

@@ -24,6 +24,10 @@ export const workMakingProblems = {
     says: 'This was weighed in already: {found} g.',
     mend: 'If that entry is wrong, strike it with a reason, then enter the right weight.',
   },
+  'part-is-all': {
+    says: 'With this {found} g are in, and {allowed} g are enough: nothing more of it is to come.',
+    mend: 'Enter it as the last weighing of it.',
+  },
   'step-done-already': {
     says: '\u201c{where}\u201d is done already, by {by}, {found}.',
     mend: 'If that entry is wrong, strike it with a reason, then enter it again.',

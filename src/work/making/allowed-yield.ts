@@ -21,7 +21,10 @@ export function findAllowedYield(
   const errors = standing.map((row) => {
     const line = lines.find((candidate) => candidate.position === row.position);
     const note = line ? (JSON.parse(line.weighing) as WeighingNote) : undefined;
-    return exact(note?.relativeError ?? 0).times(row.actual_ug);
+    // A part is off by as much as the whole would be: a scale's errors do not shrink with its load as fast.
+    const isOneOfSeveral = standing.some((each) => each !== row && each.position === row.position);
+    const load = isOneOfSeveral ? Math.max(row.actual_ug, line?.target_ug ?? 0) : row.actual_ug;
+    return exact(note?.relativeError ?? 0).times(load);
   });
   const slackUg = sumOf(errors).times(2).toDecimalPlaces(0).toNumber();
   return { inputUg, mostUg: inputUg + slackUg };

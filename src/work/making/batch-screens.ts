@@ -2,6 +2,7 @@ import type { making } from '../../contract/index.ts';
 import type { listBatchSteps, NamedBatchLine, SignedAddition, SignedStep } from '../../storage/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { orderStages } from './order-stages.ts';
+import { standingAt, weighState } from './weigh-state.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Screen = making.BatchScreen;
@@ -34,7 +35,8 @@ export function buildScreens(records: ScreenRecords): Screen[] {
 
 function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Screen {
   const note = JSON.parse(line.weighing) as WeighingNote;
-  const standing = additions.find((row) => row.position === line.position && !row.is_struck);
+  const standing = standingAt(line, additions);
+  const state = weighState(line, additions);
   return {
     kind: 'addition',
     screen: 0,
@@ -58,19 +60,45 @@ function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Scr
     warning: note.warning,
     caution: cautionOf(line.material_details),
     shareNow: null,
-    done: standing ? doneAddition(standing, line) : null,
+    entries: listEntries(standing, line),
+    inGrams: gramsText(state.inUg),
+    leftGrams: gramsText(state.leftUg),
+    done: state.isDone ? doneAddition(standing, line) : null,
   };
 }
 
-/** How a weighing-in is shown, against the band of its line. */
-export const doneAddition = (row: SignedAddition, line: WeighingBounds) => ({
+/** A position that is done: its last weighing, with the sum of all. */
+function doneAddition(standing: readonly SignedAddition[], line: WeighedLine): making.WeighedIn | null {
+  const last = standing.at(-1);
+  if (!last) return null;
+  const sum = standing.reduce((all, row) => all + row.actual_ug, 0);
+  return { ...viewEntry(last, line), actualGrams: gramsText(sum), verdict: judgeBand(sum, line) };
+}
+
+/** Each weighing with the verdict of the sum up to it. */
+export function listEntries(standing: readonly SignedAddition[], line: WeighedLine): making.WeighedIn[] {
+  let sum = 0;
+  return standing.map((row) => {
+    sum += row.actual_ug;
+    const verdict = judgeBand(sum, line);
+    const isToCome = row.is_part === 1 && verdict === 'low';
+    return { ...viewEntry(row, line), verdict: isToCome ? 'inside' : verdict };
+  });
+}
+
+export interface WeighedLine extends WeighingBounds {
+  readonly item_id: string;
+}
+
+const viewEntry = (row: SignedAddition, { item_id }: WeighedLine): Omit<making.WeighedIn, 'verdict'> => ({
   entryId: row.entry_id,
   lotId: row.lot_id,
   lotNumber: row.lot_number,
   actualGrams: gramsText(row.actual_ug),
   at: row.happened_at,
   by: row.person_name,
-  verdict: judgeBand(row.actual_ug, line),
+  isPart: row.is_part === 1,
+  substitute: row.lot_item_id === item_id ? null : row.lot_item_name,
 });
 
 export interface WeighingBounds {

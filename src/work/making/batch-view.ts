@@ -72,7 +72,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     deviations: deviations.map((row) => ({
       entryId: row.entry_id,
       screen: row.screen,
-      ...placeOfDeviation(screens, row),
+      ...placeOfDeviation(screens, additions, row),
       what: row.what,
       why: row.why,
       at: row.happened_at,
@@ -94,7 +94,7 @@ async function judgeStanding(
 ): Promise<Pick<BatchView, 'asWeighed' | 'screens'>> {
   const asPlanned = { asWeighed: null, screens };
   if (head.outcome === 'abandoned') return asPlanned;
-  const isBegun = screens.some((screen) => screen.kind === 'addition' && screen.done !== null);
+  const isBegun = screens.some((screen) => screen.kind === 'addition' && screen.entries.length > 0);
   if (head.outcome === null && !isBegun) return asPlanned;
   const markets = JSON.parse(head.markets) as BatchView['markets'];
   const batch = { batchId: head.id, revisionId: head.revision_id, markets };

@@ -10,12 +10,16 @@ import {
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
 import type { JudgeWeighed } from './judge-weighed.ts';
+import { weighState } from './weigh-state.ts';
 
 export interface RefusedWeighing {
   readonly line: BatchLineRow;
   readonly lotId: string;
   readonly itemName: string;
   readonly actualUg: number;
+  /** What is in of it already, and what was left to weigh when it was refused. */
+  readonly inUg: number;
+  readonly leftUg: number;
 }
 
 /** Finer than what a bench scale shows; told down where it is a most, up where it is a least. */
@@ -35,14 +39,13 @@ export async function findRemedy(
   judge: JudgeWeighed,
   refused: RefusedWeighing,
 ): Promise<Saying[]> {
-  const { line, lotId, actualUg, itemName: item } = refused;
+  const { line, lotId, actualUg, leftUg, itemName: item } = refused;
   const isAllowed = async (ug: number) =>
     (await judge({ position: line.position, lot_id: lotId, actual_ug: ug })) === null;
-  if (!(await isAllowed(line.target_ug)))
-    return [saying('weighed-target-too', { item, targetGrams: gramsText(line.target_ug) })];
-  const bound = await halve(line.target_ug, actualUg, isAllowed);
-  if (actualUg < line.target_ug)
-    return [saying('weighed-least', { item, leastGrams: tellGrams(bound, 'up') })];
+  if (!(await isAllowed(leftUg)))
+    return [saying('weighed-target-too', { item, targetGrams: gramsText(leftUg) })];
+  const bound = await halve(leftUg, actualUg, isAllowed);
+  if (actualUg < leftUg) return [saying('weighed-least', { item, leastGrams: tellGrams(bound, 'up') })];
   return [
     saying('weighed-most', { item, mostGrams: tellGrams(bound, 'down') }),
     ...(await sayDilution(db, refused, bound)),
@@ -69,7 +72,7 @@ async function halve(
 
 async function sayDilution(
   db: Reader,
-  { line, actualUg }: RefusedWeighing,
+  { line, actualUg, inUg }: RefusedWeighing,
   bound: number,
 ): Promise<Saying[]> {
   const others = (await listBatchLines(db, line.batch_id)).filter(
@@ -80,7 +83,7 @@ async function sayDilution(
   const restUg = await sumStanding(db, line.batch_id, others);
   const more = exact(gramsFromMicrograms(restUg))
     .times(actualUg - bound)
-    .div(bound);
+    .div(inUg + bound);
   const names = [...new Set(others.map(({ item_name }) => item_name))];
   return [
     saying('weighed-dilute', {
@@ -91,12 +94,11 @@ async function sayDilution(
   ];
 }
 
-/** As weighed in, else as planned. */
+/** As weighed in, and what is not as planned. */
 async function sumStanding(db: Reader, batchId: string, lines: readonly NamedBatchLine[]): Promise<number> {
-  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
-  return lines.reduce(
-    (sum, { position, target_ug }) =>
-      sum + (standing.find((row) => row.position === position)?.actual_ug ?? target_ug),
-    0,
-  );
+  const additions = await listAdditions(db, batchId);
+  return lines.reduce((sum, line) => {
+    const { inUg, leftUg } = weighState(line, additions);
+    return sum + inUg + leftUg;
+  }, 0);
 }

@@ -28,6 +28,7 @@ import { findAllowedYield, roundedGrams } from './allowed-yield.ts';
 import { viewBatch } from './batch-view.ts';
 import { findMadeLotDates, type MadeLotDates } from './made-lot.ts';
 import { openBatch } from './open-batch.ts';
+import { weighState } from './weigh-state.ts';
 
 type Body = RequestOf<'finishBatch'>['body'];
 
@@ -57,7 +58,7 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
 async function refuseUnfinished(tx: Writer, batch: BatchHead, yieldUg: number): Promise<SignedAddition[]> {
   const lines = await listBatchLines(tx, batch.id);
   const additions = (await listAdditions(tx, batch.id)).filter((row) => !row.is_struck);
-  const missing = lines.filter((line) => !additions.some((row) => row.position === line.position));
+  const missing = lines.filter((line) => !weighState(line, additions).isDone);
   if (missing.length > 0) {
     const names = missing.map((line) => line.item_name).join(', ');
     giveUp(

@@ -5,6 +5,7 @@ import {
   buildBatchRecord,
   buildWeighingSheet,
   type Paper as Layout,
+  type RecordedAddition,
   type StruckEntry,
 } from '../../print/layout/index.ts';
 import {
@@ -121,17 +122,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     yieldGrams: outcome.yieldGrams,
     yieldPercent: percentOf(outcome.yieldGrams, outcome.inputGrams),
     lossGrams: outcome.lossGrams,
-    additions: additionsOf(batch).map((row) => ({
-      materialName: row.itemName,
-      lot: row.done?.lotNumber ?? row.lotNumber ?? '',
-      targetGrams: row.targetGrams,
-      scaleName: row.scaleName ?? '',
-      done: row.done && {
-        ...signed(row.done),
-        actualGrams: row.done.actualGrams,
-        outside: row.done.verdict === 'inside' ? null : row.done.verdict,
-      },
-    })),
+    additions: additionsOf(batch).flatMap((row) => listRecorded(row, signed)),
     struck: await listStruck(context.storage.db, batch, moment),
     steps: stepsOf(batch).map((step) => ({
       what: stepText(step),
@@ -148,6 +139,28 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
     createdAt: context.machine.now(),
   });
+}
+
+/** A line of the record for each weighing; the target stands once, and each substitute by its own name. */
+function listRecorded(
+  row: Addition,
+  signed: (entry: { readonly at: string; readonly by: string }) => { when: string; who: string },
+): RecordedAddition[] {
+  const { itemName, targetGrams, scaleName, lotNumber, entries } = row;
+  const scale = scaleName ?? '';
+  if (entries.length === 0)
+    return [{ materialName: itemName, lot: lotNumber ?? '', targetGrams, scaleName: scale, done: null }];
+  return entries.map((entry, index) => ({
+    materialName: entry.substitute ?? itemName,
+    lot: entry.lotNumber,
+    targetGrams: index === 0 ? targetGrams : '',
+    scaleName: scale,
+    done: {
+      ...signed(entry),
+      actualGrams: entry.actualGrams,
+      outside: entry.verdict === 'inside' || index < entries.length - 1 ? null : entry.verdict,
+    },
+  }));
 }
 
 function seenOf({ celsius, minutes, weighed, remark }: NonNullable<Step['done']>): string {

@@ -3,15 +3,7 @@ import { listWorstLimits, type NamedLimit } from '../../check/index.ts';
 import { type Market, type making, type Saying, saying } from '../../contract/index.ts';
 import { digestOf } from '../../core/digest/index.ts';
 import type { FormulaLine, FormulaLookup } from '../../core/formula/index.ts';
-import {
-  type Exact,
-  exact,
-  gramsFromMicrograms,
-  largest,
-  sumOf,
-  toText,
-  ZERO,
-} from '../../core/quantity/index.ts';
+import { type Exact, exact, largest, sumOf, toText, ZERO } from '../../core/quantity/index.ts';
 import {
   findGramsToAdd,
   findWorstPercent,
@@ -125,8 +117,10 @@ async function listWays(
 ): Promise<WorstCase['ways']> {
   const ways: WorstCase['ways'] = [];
   const total = sumOf(weighed.map(({ grams }) => grams));
-  for (const [index, { line, row }] of weighed.entries()) {
-    if (line.item_kind !== 'formula' && !isLargest(weighed, index)) continue;
+  for (const [index, { line }] of weighed.entries()) {
+    // Of a line that was weighed in parts the first stands for all of them.
+    if (weighed.findIndex((each) => each.line.position === line.position) !== index) continue;
+    if (line.item_kind !== 'formula' && !isLargest(weighed, line.position)) continue;
     const grams = gramsOf(weighed, over, [index]);
     if (!grams) continue;
     const shares = [{ lotItemId: line.item_id, name: line.item_name, grams }];
@@ -134,7 +128,7 @@ async function listWays(
       says: saying('worst-add-one', {
         item: line.item_name,
         addGrams: toText(grams),
-        togetherGrams: toText(grams.plus(gramsFromMicrograms(row.actual_ug))),
+        togetherGrams: toText(grams.plus(gramsAt(weighed, line.position))),
       }),
       room: await tellRoom(context, head, shares, { total, added: grams }),
     });
@@ -160,8 +154,11 @@ async function listWays(
   return ways;
 }
 
-const isLargest = (weighed: readonly Weighed[], index: number): boolean =>
-  weighed.every(({ grams }) => grams.lte(weighed[index]?.grams ?? 0));
+const gramsAt = (weighed: readonly Weighed[], position: number): Exact =>
+  sumOf(weighed.filter(({ line }) => line.position === position).map(({ grams }) => grams));
+
+const isLargest = (weighed: readonly Weighed[], position: number): boolean =>
+  weighed.every(({ line }) => gramsAt(weighed, line.position).lte(gramsAt(weighed, position)));
 
 const isPoorer = (index: number, over: readonly NamedLimit[]): boolean =>
   over.every(({ percentIn, limitPercent }) => exact(percentIn[index] ?? 0).lt(limitPercent));

@@ -9,6 +9,7 @@ import {
   type SignedAddition,
 } from '../../storage/index.ts';
 import { findWorstError } from '../scale-error.ts';
+import { weighState } from './weigh-state.ts';
 
 /** What is weighed in, as its scale showed it. */
 export interface Weighed {
@@ -19,12 +20,15 @@ export interface Weighed {
   readonly errorGrams: Exact | null;
 }
 
-/** In the order in which the batch is opened: additions that stand, one a position. null: not everything is in yet. */
+/**
+ * In the order in which the batch is opened: additions that stand, each with the error of its own weighing, also where
+ * several are of one position. null: not everything is in yet.
+ */
 export async function readWeighed(db: Reader, batchId: string): Promise<Weighed[] | null> {
   const lines = await listBatchLines(db, batchId);
   const scales = new Map((await listScales(db)).map((scale) => [scale.id, scale]));
   const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
-  if (lines.some(({ position }) => !standing.some((row) => row.position === position))) return null;
+  if (lines.some((line) => !weighState(line, standing).isDone)) return null;
   return standing.flatMap((row) => {
     const line = lines.find(({ position }) => position === row.position);
     const grams = gramsFromMicrograms(row.actual_ug);

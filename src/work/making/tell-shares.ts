@@ -22,7 +22,7 @@ export async function tellShares(
 ): Promise<Screen[]> {
   const additions = screens.filter((screen) => screen.kind === 'addition');
   const planned = sumOf(additions.map((screen) => screen.targetGrams));
-  const now = sumOf(additions.map((screen) => screen.done?.actualGrams ?? screen.targetGrams));
+  const now = sumOf(additions.map(({ inGrams, leftGrams }) => exact(inGrams).plus(leftGrams)));
   if (now.eq(planned) || additions.every((screen) => screen.done !== null)) return [...screens];
   const ranges = await readRanges(context, batch);
   return screens.map((screen) =>

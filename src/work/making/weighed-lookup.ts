@@ -10,6 +10,7 @@ import {
 import { readCounting } from '../certificates/read-counting.ts';
 import type { LotLookup } from '../formulas/index.ts';
 import { gramsText } from '../quantity-text.ts';
+import { weighState } from './weigh-state.ts';
 
 /** What of a lot is in, or is to go in. */
 export interface LotAmount {
@@ -19,6 +20,8 @@ export interface LotAmount {
 
 export interface WeighedIn extends LotAmount {
   readonly position: number;
+  /** Of what is proposed: more of it is to come. */
+  readonly isPart?: boolean;
 }
 
 /**
@@ -49,16 +52,21 @@ export async function readWeighedLookup(
   return { revision: () => recipes.get(batchId), base: (id) => recipes.get(id), certified };
 }
 
-/** What went into a batch: additions that stand, and for what is not weighed in yet the lot that is planned. */
+/**
+ * What went into a batch: additions that stand, and what is not weighed in yet, or not all of it, of the lot that is
+ * planned. What is proposed counts as all of its position, unless it is said to be a part.
+ */
 export async function readWeighings(db: Reader, batchId: string, proposed?: WeighedIn): Promise<WeighedIn[]> {
-  const standing: WeighedIn[] = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
-  const known = proposed ? [...standing, proposed] : standing;
-  const planned = (await listBatchLines(db, batchId)).flatMap(({ position, lot_id, target_ug }) =>
-    lot_id === null || known.some((row) => row.position === position)
-      ? []
-      : [{ position, lot_id, actual_ug: target_ug }],
-  );
-  return [...known, ...planned];
+  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
+  const planned = (await listBatchLines(db, batchId)).flatMap((line): WeighedIn[] => {
+    const { position, lot_id, target_ug } = line;
+    const state = weighState(line, standing);
+    const isProposed = proposed?.position === position;
+    if (isProposed && !proposed.isPart) return [];
+    const withIt = isProposed ? target_ug - state.inUg - proposed.actual_ug : state.leftUg;
+    return withIt > 0 ? [{ position, lot_id, actual_ug: withIt }] : [];
+  });
+  return [...standing, ...(proposed ? [proposed] : []), ...planned];
 }
 
 async function readRecipe(db: Reader, batchId: string, weighings: readonly LotAmount[]) {
