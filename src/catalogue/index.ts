@@ -1,3 +1,4 @@
+export { chartTables } from './chart-tables.ts';
 export { type Calculation, type CalculationSource, defineCalculation } from './define-calculation.ts';
 export { describeFields, type FieldDescription } from './describe-fields.ts';
 export { labelLawOf, saleCountries } from './label-law.ts';

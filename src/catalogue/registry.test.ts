@@ -14,6 +14,8 @@ const CALLED = [
   'smallest-weight',
   'addition-error',
   'scale-errors',
+  'premix',
+  'control-chart',
   'air-overrun',
   'whipped-fill',
   'units-from-batch',

@@ -65,6 +65,21 @@ export {
 } from './eu/tolerable-errors-76-211.ts';
 export type { CasTrap, FragranceAllergen, NamingRule } from './fragrance-allergen.ts';
 export {
+  type ControlChartFactors,
+  type ControlChartFormula,
+  controlChartFactors,
+  controlChartFormulas,
+  controlChartSources,
+  type NormalQuantileRow,
+  normalQuantiles,
+  type RunRule,
+  runRules,
+  type StudentQuantileRow,
+  studentQuantiles,
+  type ToleranceFactorRow,
+  toleranceFactors,
+} from './gathered/control-charts-2026.ts';
+export {
   type DensityRow,
   type DensityTemperatureRule,
   densities,

@@ -5,7 +5,12 @@ export {
   type ReadingQuestion,
   type ReadingQuestionCode,
 } from './ask-about-reading.ts';
+export type { ChartFactors, ChartTables } from './control-chart-factors.ts';
 export { findBandAround, type WeighingBand } from './find-band.ts';
+export { type ChartWish, type ControlChart, findControlChart } from './find-control-chart.ts';
+export { findMassInAir, type WeighedInAir } from './find-mass-in-air.ts';
+export { findPremix, type Premix, type PremixWish } from './find-premix.ts';
+export { type Drift, type DriftWish, followDrift } from './follow-drift.ts';
 export { GRAMS_PER_UNIT, gramsOfUnit, type MassUnit } from './mass-unit.ts';
 export { planWeighings, type WeighingPlan } from './plan-weighings.ts';
 export type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';

@@ -23,7 +23,7 @@ describe('a reading in another unit', () => {
     const pound = GRAMS_PER_UNIT.lb;
     expect(gramsOfUnit(7000, 'grain').eq(pound)).toBe(true);
     expect(gramsOfUnit(16, 'oz').eq(pound)).toBe(true);
-    expect(gramsOfUnit(480, 'grain').eq(GRAMS_PER_UNIT['ozt'])).toBe(true);
+    expect(gramsOfUnit(480, 'grain').eq(GRAMS_PER_UNIT.ozt)).toBe(true);
     expect(gramsOfUnit(exact('0.5'), 'lb').times(2).eq(pound)).toBe(true);
   });
 });

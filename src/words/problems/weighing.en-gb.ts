@@ -36,6 +36,34 @@ export const weighingProblems = {
     says: '{where} is {found} g; its limit allows at most {allowed} g in this batch.',
     mend: 'Lower its share in the formula.',
   },
+  'premix-not-needed': {
+    says: '{found} g is no less than {allowed} g, the least that can be weighed: it needs no premix.',
+    mend: 'Weigh it as it is.',
+  },
+  'portion-below-smallest': {
+    says: 'A portion of {found} g is below {allowed} g, the least that can be weighed.',
+    mend: 'Give a portion of {allowed} g or more, or leave it out.',
+  },
+  'chart-too-few': {
+    says: 'A chart needs {allowed} or more; there {found, plural, =0 {are none} one {is one} other {are #}}.',
+    mend: 'Give more values.',
+  },
+  'chart-wants-values': {
+    says: 'A chart of single values takes numbers; {where} is a list.',
+    mend: 'Give numbers, or take a chart of subgroups.',
+  },
+  'chart-wants-subgroups': {
+    says: 'A chart of subgroups takes lists of equal length; {where} is {found}.',
+    mend: 'Put the values that belong together in a list each, or take the chart of individuals.',
+  },
+  'subgroups-not-equal': {
+    says: '{where} has {found, plural, one {one value} other {# values}}; the first subgroup has {allowed}.',
+    mend: 'Give each subgroup as many values.',
+  },
+  'subgroup-size-not-in-table': {
+    says: 'Subgroups of {found}: the tables have factors for {allowed} values.',
+    mend: 'Give smaller or larger subgroups, or take the chart of individuals.',
+  },
   'reading-negative': {
     says: '{found} g is less than nothing.',
     mend: 'Take everything off, press zero, and weigh again.',
