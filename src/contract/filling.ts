@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { claim } from './away.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 
@@ -93,6 +94,8 @@ export const runView = z.object({
   release: z
     .object({ verdict: z.enum(['released', 'rejected']), by: z.string(), reason: z.string(), at: f.instant })
     .nullable(),
+  /** What tablets did while they were away and could not be entered as it came, answered or not. */
+  claims: z.array(claim),
 });
 
 export const costView = z.object({

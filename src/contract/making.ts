@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { claim } from './away.ts';
 import * as f from './fields.ts';
 import { stepKind } from './formulas.ts';
 import { shortItem } from './orders.ts';
@@ -235,6 +236,8 @@ export const batchView = batchSummary.extend({
       by: z.string(),
     })
     .nullable(),
+  /** What tablets did while they were away and could not be entered as it came, answered or not. */
+  claims: z.array(claim),
 });
 
 export const makingRoutes = {

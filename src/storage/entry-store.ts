@@ -72,9 +72,9 @@ export const readChainEnd = (db: Kysely<Database>): Promise<ChainEnd> =>
 
 /**
  * Adds the next link of the chain; called inside the one transaction of the write it belongs to. It follows the end that
- * was noted, not the last row: after entries were cut off, the gap stays to be seen.
+ * was noted, not the last row: after entries were cut off, the gap stays to be seen. Gives its number.
  */
-export async function appendEntry(db: Kysely<Database>, entry: NewEntry): Promise<void> {
+export async function appendEntry(db: Kysely<Database>, entry: NewEntry): Promise<number> {
   const end = await readChainEnd(db);
   const row = {
     seq: end.seq + 1,
@@ -95,4 +95,5 @@ export async function appendEntry(db: Kysely<Database>, entry: NewEntry): Promis
     .insertInto('entry')
     .values({ ...row, hash: hashEntry(row) })
     .execute();
+  return row.seq;
 }

@@ -58,6 +58,16 @@ export {
 } from './certificate-store.ts';
 export { type CheckName, checkUp, type Finding } from './check-up.ts';
 export {
+  type ClaimRow,
+  findClaim,
+  findClaimOfKept,
+  insertClaim,
+  insertClaimAnswer,
+  listClaimsOf,
+  listOpenClaims,
+  type SignedClaim,
+} from './claim-store.ts';
+export {
   type ComplaintRow,
   findComplaint,
   insertComplaint,
@@ -295,9 +305,11 @@ export {
 export {
   type Asked,
   giveUp,
+  joinWrite,
   orGiveUp,
   type Writer,
   type WriteStamp,
   type WriteStory,
   writeOnce,
 } from './write.ts';
+export { makeWrittenWatch, type Written, type WrittenWatch } from './written-watch.ts';

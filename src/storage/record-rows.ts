@@ -39,6 +39,8 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   batch_target: ['position'],
   addition_close: [],
   spill: [],
+  claim: [],
+  claim_answer: [],
 };
 
 /** What tells the rows of a thing apart: they are edited, and belong to whichever entry spoke of them last. */

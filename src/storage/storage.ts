@@ -1,5 +1,5 @@
 import { accessSync, constants, existsSync } from 'node:fs';
-import { Kysely } from 'kysely';
+import { Kysely, type Transaction } from 'kysely';
 import { done, type Problem, problem, type Result, refused } from '../core/problem.ts';
 import { readAddressHint } from '../machine/index.ts';
 import { migrations } from './migrations/index.ts';
@@ -16,6 +16,7 @@ import {
   truncateLog,
   writeSchemaVersion,
 } from './sqlite-only.ts';
+import { makeWrittenWatch, type WrittenWatch } from './written-watch.ts';
 
 export type Reader = Kysely<Database>;
 
@@ -25,6 +26,10 @@ export interface Storage {
   readonly db: Reader;
   readonly handle: SqliteHandle;
   readonly schemaVersion: number;
+  /** Told of every write as soon as it is on disk. */
+  readonly written: WrittenWatch;
+  /** An open transaction that every write is part of: all of it counts, or nothing. */
+  readonly within?: Transaction<Database>;
   close(): Promise<void>;
 }
 
@@ -91,6 +96,7 @@ const storageOf = (file: string, db: Reader, handle: SqliteHandle): Storage => (
   db,
   handle,
   schemaVersion: migrations.length,
+  written: makeWrittenWatch(),
   async close() {
     await db.destroy();
     // Kysely closes only what it has used: a file that was opened and nothing more would stay held.

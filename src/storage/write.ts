@@ -7,6 +7,7 @@ import { findSalt, insertSalt } from './salt-store.ts';
 import type { Database } from './schema.ts';
 import type { Storage } from './storage.ts';
 import { watchRows } from './watch-rows.ts';
+import type { Written } from './written-watch.ts';
 
 export type Writer = Transaction<Database>;
 
@@ -34,11 +35,6 @@ export interface WriteStory {
   readonly subjectKind: string;
   readonly subjectId: string;
   readonly payload: unknown;
-}
-
-export interface Written<T> {
-  readonly story: WriteStory;
-  readonly value: T;
 }
 
 /** Carries a refusal out of the transaction, so that it is rolled back whole. */
@@ -79,9 +75,13 @@ export async function writeOnce<T>(
 ): Promise<Outcome<T>> {
   const earlier = await findEarlier(storage, stamp);
   if (earlier) return earlier;
+  const write = (tx: Writer) => writeIn(tx, stamp, recordedAt, carryOut);
   try {
-    const value = await storage.db.transaction().execute((tx) => writeIn(tx, stamp, recordedAt, carryOut));
-    return { ok: true, value: { again: false, value } };
+    // What is part of a larger write is told with it.
+    if (storage.within) return answered((await write(storage.within)).value);
+    const { value, written } = await storage.db.transaction().execute(write);
+    storage.written.tell(written);
+    return answered(value);
   } catch (error) {
     // The same entry may have been sent twice at once: whichever comes second finds the first on disk.
     const raced = await findEarlier(storage, stamp);
@@ -93,21 +93,29 @@ export async function writeOnce<T>(
   }
 }
 
+const answered = <T>(value: T): Outcome<T> => ({ ok: true, value: { again: false, value } });
+
+/** The same file, where every write is part of this transaction: its rows belong to entries of their own. */
+export function joinWrite(storage: Storage, tx: Writer): Storage {
+  const within = tx.withoutPlugins();
+  return { ...storage, db: within, within };
+}
+
 async function writeIn<T>(
   tx: Writer,
   stamp: WriteStamp,
   recordedAt: string,
   carryOut: (tx: Writer, tell: (story: WriteStory) => Promise<void>) => Promise<T>,
-): Promise<T> {
+): Promise<{ readonly value: T; readonly written: Written }> {
   const rows = new RowStory();
   const told: WriteStory[] = [];
-  const answer = await carryOut(tx.withPlugin(watchRows(rows)), async (story) => {
+  const value = await carryOut(tx.withPlugin(watchRows(rows)), async (story) => {
     told.push(story);
   });
   const [story] = told;
   if (!story || told.length > 1) throw new Error(`a write tells its story once, told ${told.length} times`);
   const { text, salt } = stamp.asked;
-  await appendEntry(tx, {
+  const seq = await appendEntry(tx, {
     ...story,
     id: stamp.id,
     requestHash: hashAsked(text, salt),
@@ -118,7 +126,11 @@ async function writeIn<T>(
     device: stamp.device,
   });
   if (salt !== null) await insertSalt(tx, stamp.id, salt);
-  return answer;
+  const { kind, subjectKind, subjectId } = story;
+  return {
+    value,
+    written: { seq, kind, subjectKind, subjectId, entryId: stamp.id, by: stamp.by, device: stamp.device },
+  };
 }
 
 /** The entry that stands under this stamp already, if the same was asked; where the salt was erased, nobody can tell. */

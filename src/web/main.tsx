@@ -7,6 +7,7 @@ import { StrictMode } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import { queryClient } from './api/query-client.ts';
+import { startReplaying } from './away/replay.ts';
 import { router } from './router.tsx';
 
 const place = document.getElementById('page');
@@ -21,3 +22,5 @@ createRoot(place).render(
     </I18nProvider>
   </StrictMode>,
 );
+
+void startReplaying();

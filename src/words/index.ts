@@ -7,6 +7,7 @@ export type { LabelWords } from './labels/label-words.ts';
 export { labelWordsIn } from './labels/label-words-in.ts';
 export { letterWords } from './letter.en-gb.ts';
 export { answerWords } from './pages/answers.en-gb.ts';
+export { awayWords } from './pages/away.en-gb.ts';
 export { certificateWords } from './pages/certificates.en-gb.ts';
 export { complaintWords } from './pages/complaints.en-gb.ts';
 export { fillingWords, traceWords } from './pages/filling.en-gb.ts';

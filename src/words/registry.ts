@@ -1,4 +1,5 @@
 import type { ProblemWords } from './problem-words.ts';
+import { awayProblems } from './problems/away.en-gb.ts';
 import { certificateProblems } from './problems/certificates.en-gb.ts';
 import { cliProblems } from './problems/cli.en-gb.ts';
 import { complaintProblems } from './problems/complaints.en-gb.ts';
@@ -23,6 +24,7 @@ import { workMakingProblems } from './problems/work-making.en-gb.ts';
 import { workOrdersProblems } from './problems/work-orders.en-gb.ts';
 import { workStockProblems } from './problems/work-stock.en-gb.ts';
 import { workWorkshopProblems } from './problems/work-workshop.en-gb.ts';
+import { awaySayings } from './sayings/away.en-gb.ts';
 import { certificateSayings } from './sayings/certificates.en-gb.ts';
 import { complaintSayings } from './sayings/complaints.en-gb.ts';
 import { fillingSayings } from './sayings/filling.en-gb.ts';
@@ -42,6 +44,7 @@ import { traceSayings } from './sayings/trace.en-gb.ts';
 
 /** Every room's sentences; each file of problems/ and sayings/ stands here once (registry.test.ts looks). */
 export const problemRooms: Readonly<Record<string, Readonly<Record<string, ProblemWords>>>> = {
+  away: awayProblems,
   complaints: complaintProblems,
   productFiles: productFileProblems,
   certificates: certificateProblems,
@@ -69,6 +72,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
 };
 
 export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  away: awaySayings,
   complaints: complaintSayings,
   productFiles: productFileSayings,
   certificates: certificateSayings,

@@ -12,4 +12,8 @@ export interface Context {
 /** What a use-case is asked: the context, and the request word for word, which its entry keeps as a hash. */
 export interface AskedContext extends Context {
   readonly asked: () => Asked;
+  /**
+   * Somebody answered for it: what came late is entered after all, also where the work has gone on since.
+   */
+  readonly isAfterAll?: boolean;
 }

@@ -1,5 +1,6 @@
 import type { RouteName } from '../contract/index.ts';
 import { answerUseCases } from './answers/index.ts';
+import { awayUseCases } from './away/index.ts';
 import { certificateUseCases } from './certificates/index.ts';
 import { complaintUseCases } from './complaints/index.ts';
 import { fillingUseCases } from './filling/index.ts';
@@ -37,6 +38,7 @@ export const useCases = noteRequests({
   ...certificateUseCases,
   ...keepingUseCases,
   ...answerUseCases,
+  ...awayUseCases,
   ...complaintUseCases,
   ...fillingUseCases,
   ...formulaUseCases,

@@ -20,14 +20,15 @@ type Carry = (context: object, request: unknown) => unknown;
  */
 export function noteRequests<Names extends RouteName>(useCases: UseCases<Names>): OpenUseCases<Names> {
   const noting = (name: string, carryOut: Carry) => (context: Context, request: unknown) =>
-    carryOut({ ...context, asked: (): Asked => note(context, name, request) }, request);
+    carryOut({ ...context, asked: (): Asked => noteRequest(context, name, request) }, request);
   const entries = Object.entries(useCases as unknown as Record<string, Carry>);
   return Object.fromEntries(
     entries.map(([name, carryOut]) => [name, noting(name, carryOut)]),
   ) as unknown as OpenUseCases<Names>;
 }
 
-const note = ({ machine }: Context, name: string, request: unknown): Asked => ({
+/** For a use-case that carries another one out as part of itself, too. */
+export const noteRequest = ({ machine }: Context, name: string, request: unknown): Asked => ({
   text: canonicalJson([name, request]),
   salt: HOLDS_CUSTOMERS_TEXT.has(name) ? machine.newId() : null,
 });

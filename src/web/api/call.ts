@@ -1,5 +1,6 @@
 import { type RouteName, routes } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
+import { door, shutDoor } from '../away/door.ts';
 import { ApiProblem } from './api-problem.ts';
 import { connection } from './connection.ts';
 import { requestUrl } from './request-url.ts';
@@ -17,8 +18,13 @@ export async function call<Name extends RouteName>(
   const response = await reach(url, routes[name].method, request.body, signal);
   const answer = await readJson(response, url);
   connection.write('answers');
+  const problems = response.ok ? [] : problemsIn(answer, url, response.status);
+  const shut = shutDoor(problems);
+  // What may be read says nothing of who may write.
+  if (shut) door.write(shut);
+  else if (routes[name].method !== 'GET' || door.read() === 'device-not-paired') door.write(null);
   if (response.ok) return answer as AnswerOf<Name>;
-  throw new ApiProblem(problemsIn(answer, url, response.status), true);
+  throw new ApiProblem(problems, true);
 }
 
 async function reach(url: string, method: string, body: unknown, signal?: AbortSignal): Promise<Response> {
@@ -33,11 +39,15 @@ async function reach(url: string, method: string, body: unknown, signal?: AbortS
       ...(signal === undefined ? {} : { signal }),
     });
   } catch (error) {
-    if (signal?.aborted) throw error;
+    // Given up by the page, unless its patience ran out: then nobody answered.
+    if (signal?.aborted && !isPatienceOver(signal)) throw error;
     connection.write('silent');
     throw notReached(url);
   }
 }
+
+const isPatienceOver = ({ reason }: AbortSignal): boolean =>
+  reason instanceof DOMException && reason.name === 'TimeoutError';
 
 /** An answer that is not JSON comes from something between us and the workshop, or was cut off. */
 async function readJson(response: Response, url: string): Promise<unknown> {

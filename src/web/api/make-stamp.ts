@@ -1,6 +1,9 @@
 import type { Stamp } from '../../contract/index.ts';
+import { problem } from '../../core/problem.ts';
+import { ApiProblem } from './api-problem.ts';
 import { deviceName } from './device-name.ts';
 import { makeId } from './make-id.ts';
+import { askPerson } from './person-now.ts';
 
 /** Who enters what when, on which machine. One stamp is one entry, however often it is sent. */
 export const makeStamp = (by: string): Stamp => ({
@@ -9,3 +12,10 @@ export const makeStamp = (by: string): Stamp => ({
   by,
   device: deviceName.read(),
 });
+
+/** Of whoever works here, who is asked where nobody said so. */
+export async function stampNow(): Promise<Stamp> {
+  const by = await askPerson();
+  if (by === null) throw new ApiProblem([problem('nobody-said-who', 'stamp.by')], true);
+  return makeStamp(by);
+}

@@ -1,5 +1,90 @@
-import type { RouteName } from '../../contract/index.ts';
-import { useWrite, type Write } from './use-write.ts';
+import { useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import type { RouteName, Stamp } from '../../contract/index.ts';
+import type { Problem } from '../../core/problem.ts';
+import type { KeptEntry } from '../away/kept-entry.ts';
+import { enterAtBench, isSilent } from '../away/outbox.ts';
+import { stampNow } from './make-stamp.ts';
+import { problemsOf } from './problems-of.ts';
+import type { WriteOf } from './shapes.ts';
+import type { UnderWay } from './unsaved.ts';
+import type { Write } from './use-write.ts';
 
-/** A write from the bench: as any other, but kept on this tablet first. */
-export const useBenchWrite = <Name extends RouteName>(name: Name): Write<Name> => useWrite(name);
+/** The entry stands at the workshop, or is kept on this tablet until it does: the bench goes on in both cases. */
+export interface BenchAnswer {
+  readonly isOnTabletOnly: boolean;
+}
+
+/** What the workshop would ask about the entry, as far as it can be known here. */
+export type JudgeHere<Name extends RouteName> = (request: WriteOf<Name>) => readonly Problem[];
+
+export interface BenchWrite<Name extends RouteName> extends Omit<Write<Name>, 'write'> {
+  /**
+   * Answers undefined where it was refused: `problems` then says why. The answer holds nothing of the batch: the bench
+   * shows the batch that it is given, in which the entry stands already.
+   */
+  readonly write: (request: WriteOf<Name>) => Promise<BenchAnswer | undefined>;
+}
+
+const NONE: readonly Problem[] = [];
+const KEPT: BenchAnswer = { isOnTabletOnly: true };
+const ENTERED: BenchAnswer = { isOnTabletOnly: false };
+
+/**
+ * A write from the bench: kept on this tablet first, then sent; where nobody answers it stays here, and goes in order
+ * and with its own time once the workshop is there again. `judge` asks here what only the workshop could ask else.
+ */
+export function useBenchWrite<Name extends RouteName>(
+  name: Name,
+  { judge }: { readonly judge?: JudgeHere<Name> } = {},
+): BenchWrite<Name> {
+  const queryClient = useQueryClient();
+  const [problems, setProblems] = useState(NONE);
+  const [isBusy, setBusy] = useState(false);
+  /** Pressed twice counts once; the state is a moment too late for a quick thumb. */
+  const sending = useRef<Promise<boolean>>(undefined);
+  const [underWay] = useState((): UnderWay => () => sending.current);
+
+  async function write(request: WriteOf<Name>): Promise<BenchAnswer | undefined> {
+    if (sending.current) return undefined;
+    setProblems(NONE);
+    setBusy(true);
+    const written = send(request);
+    sending.current = written.then((answer) => answer !== undefined);
+    try {
+      return await written;
+    } finally {
+      sending.current = undefined;
+      setBusy(false);
+    }
+  }
+
+  async function send(request: WriteOf<Name>): Promise<BenchAnswer | undefined> {
+    try {
+      const asked = isSilent() ? (judge?.(request) ?? NONE) : NONE;
+      if (asked.length > 0) return refuse(asked);
+      const entered = await enterAtBench(entryOf(name, request, await stampNow()));
+      if (entered.how === 'kept') return KEPT;
+      // What a refusal was about may have changed under the page: it shows how things stand now.
+      if (entered.how === 'refused') void queryClient.invalidateQueries();
+      else await queryClient.invalidateQueries();
+      return entered.how === 'answered' ? ENTERED : refuse(entered.problems);
+    } catch (error) {
+      return refuse(problemsOf(error));
+    }
+  }
+
+  function refuse(found: readonly Problem[]): undefined {
+    setProblems(found);
+    return undefined;
+  }
+  return { write, isBusy, underWay, problems, refuse: setProblems, forget: () => setProblems(NONE) };
+}
+
+function entryOf<Name extends RouteName>(
+  route: Name,
+  { params = {}, body }: WriteOf<Name>,
+  stamp: Stamp,
+): Omit<KeptEntry, 'state' | 'tab' | 'until'> {
+  return { id: stamp.id, route, params, body: { ...(body as object), stamp }, at: stamp.at };
+}

@@ -1,24 +1,17 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { z } from 'zod';
-import { type RouteName, routes, type Stamp } from '../../contract/index.ts';
-import { type Problem, problem } from '../../core/problem.ts';
+import { type RouteName, routes } from '../../contract/index.ts';
+import type { Problem } from '../../core/problem.ts';
 import { ApiProblem } from './api-problem.ts';
 import { call } from './call.ts';
 import { makeSender, type Unstamped } from './make-sender.ts';
-import { makeStamp } from './make-stamp.ts';
-import { askPerson } from './person-now.ts';
+import { stampNow } from './make-stamp.ts';
 import { problemsOf } from './problems-of.ts';
 import type { AnswerOf, RequestOf, WriteOf } from './shapes.ts';
 import type { UnderWay } from './unsaved.ts';
 
 const NONE: readonly Problem[] = [];
-
-async function stampNow(): Promise<Stamp> {
-  const by = await askPerson();
-  if (by === null) throw new ApiProblem([problem('nobody-said-who', 'stamp.by')], true);
-  return makeStamp(by);
-}
 
 const isStamped = (name: RouteName): boolean => {
   const { input } = routes[name];

@@ -6,6 +6,7 @@ import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record } from '../record.ts';
+import { refuseOpenClaims } from '../refuse-open-claims.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findRunBestBefore } from './best-before.ts';
 import { bookClosing, type Closing } from './book-closing.ts';
@@ -26,6 +27,7 @@ export const closeRun: UseCase<'closeRun'> = (context, { body, params }) =>
     body.stamp,
     async (tx, tell) => {
       const head = await openRun(tx, params.id ?? '', body.stamp);
+      await refuseOpenClaims(tx, 'filling-run', head.id, `filling run ${head.number}`);
       const [records] = await gatherRuns(tx, [head]);
       if (!records) throw new Error(`filling run ${head.number} has no records`);
       const closing = await planClosing(context, tx, records, body);

@@ -10,6 +10,7 @@ import {
 import { inside } from '../inside.ts';
 import { workshopZone } from '../local-date.ts';
 import { record, refuseBefore, thingNotFound } from '../record.ts';
+import { refuseOpenClaims } from '../refuse-open-claims.ts';
 import type { UseCase } from '../use-case.ts';
 import { checkRelease, failedChecks } from './release-checks.ts';
 import { gatherRuns } from './run-records.ts';
@@ -26,6 +27,8 @@ export const releaseRun: UseCase<'releaseRun'> = (context, { body, params }) =>
       const [records] = await gatherRuns(tx, [run]);
       if (!records?.close) throw new Error(`filling run ${run.number} has no closing`);
       refuseBefore(stamp, records.close.happened_at, `filling run ${run.number}`);
+      await refuseOpenClaims(tx, 'batch', run.batch_id, `batch ${run.batch_number}`);
+      await refuseOpenClaims(tx, 'filling-run', run.id, `filling run ${run.number}`);
       const checks = await checkRelease(inside(context, tx), records);
       const refusals =
         verdict === 'released'

@@ -5,6 +5,7 @@ import type { SignedWeight } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
+import { viewClaimsOf } from '../view-claim.ts';
 import { findRunBestBefore } from './best-before.ts';
 import { countingTins, judgeRecords, judgeWeight, netGramsOf } from './judge-records.ts';
 import { checkRelease, readChecks } from './release-checks.ts';
@@ -16,7 +17,9 @@ export async function viewRun(context: Context, id: string): Promise<Result<RunV
   const records = await gatherRun(context.storage.db, id);
   if (!records) return refused(thingNotFound('id', id));
   const waits = stateOf(records) === 'closed';
-  return done(await viewRecords(context, records, waits ? await checkRelease(context, records) : []));
+  const checks = waits ? await checkRelease(context, records) : [];
+  const view = await viewRecords(context, records, checks);
+  return done({ ...view, claims: await viewClaimsOf(context.storage.db, 'filling-run', id) });
 }
 
 /** `checks`: of a run that waits for its release, worked out for whoever looks at it alone; later they are as signed. */
@@ -73,6 +76,7 @@ export async function viewRecords(
           at: release.happened_at,
         }
       : null,
+    claims: [],
   };
 }
 

@@ -18,6 +18,7 @@ import {
 import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
+import { viewClaimsOf } from '../view-claim.ts';
 import { buildScreens } from './batch-screens.ts';
 import { findCupTins } from './find-cup-tins.ts';
 import { judgeWeighed } from './judge-weighed.ts';
@@ -79,6 +80,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       by: row.person_name,
     })),
     outcome: outcomeOf(head, inputUg),
+    claims: await viewClaimsOf(db, 'batch', id),
   });
 }
 

@@ -23,6 +23,7 @@ import { localDate, workshopZone } from '../local-date.ts';
 import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record } from '../record.ts';
+import { refuseOpenClaims } from '../refuse-open-claims.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findAllowedYield, roundedGrams } from './allowed-yield.ts';
 import { viewBatch } from './batch-view.ts';
@@ -39,6 +40,7 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
+      await refuseOpenClaims(tx, 'batch', batch.id, `batch ${batch.number}`);
       const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
       const additions = await refuseUnfinished(tx, batch, yieldUg);
       const lot = await planLot(context, tx, batch, body, additions);

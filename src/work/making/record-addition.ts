@@ -19,7 +19,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
-import type { Context } from '../context.ts';
+import type { AskedContext, Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { lotTooSmall, spreadOverPlaces, type Taking, whyNotUsable } from '../lot-use.ts';
@@ -51,8 +51,8 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     context,
     body.stamp,
     async (tx, tell) => {
-      const batch = await openBatch(tx, params.id ?? '', body.stamp);
-      const { line, state } = await openLine(tx, batch.id, body.position);
+      const batch = await openBatch(tx, params.id ?? '', body.stamp, context);
+      const { line, state } = await openLine(tx, batch.id, body.position, context);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       refuseWholePart(line, state, actual, body);
       const day = await dayOf(inside(context, tx), body);
@@ -113,15 +113,18 @@ const storyOf = ({ line, state, lot, body }: Weighing, takings: readonly Taking[
   deviation: body.deviation,
 });
 
+/** Two people may both have weighed the same in while one was away: whoever answers for it says that both is in. */
 async function openLine(
   tx: Writer,
   batchId: string,
   position: number,
+  { isAfterAll = false }: AskedContext,
 ): Promise<{ line: BatchLineNow; state: PositionState }> {
   const line = await findBatchLine(tx, batchId, position);
   if (!line) giveUp(thingNotFound('position', String(position)));
   const state = weighState(line, await listAdditionsAt(tx, batchId, position));
-  if (state.isDone) giveUp(problem('addition-done-already', 'position', { found: gramsText(state.inUg) }));
+  if (state.isDone && !isAfterAll)
+    giveUp(problem('addition-done-already', 'position', { found: gramsText(state.inUg) }));
   return { line, state };
 }
 

@@ -5,12 +5,14 @@ import type { BookFormula } from '../orders/read-order-book.ts';
 import type { Barred } from '../orders/serve-orders.ts';
 import { saying } from '../saying.ts';
 import { findLastMeltDay, findLatestStart } from './latest-start.ts';
+import { listClaimLines } from './list-claims.ts';
 import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
 import { listUnderWay } from './list-under-way.ts';
 import type { MorningData, OrderInTurn } from './read-morning.ts';
 
-/** What was begun first, then what open orders lack: bases to melt, then tins. */
+/** What is not known of what was begun, then that itself, then what open orders lack: bases to melt, then tins. */
 export const listMakings = (data: MorningData): trace.MorningLine[] => [
+  ...listClaimLines(data),
   ...listUnderWay(data),
   ...listMelts(data).map((melt) => meltLine(data, melt)),
   ...listTinsToMake(data).map((tins) => makeLine(data, tins)),

@@ -1,4 +1,4 @@
-import { listRunsAtHand, type RunHead } from '../../storage/index.ts';
+import { listOpenClaims, listRunsAtHand, type RunHead, type SignedClaim } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { type OpenNeeds, sumNeeds } from '../orders/needs.ts';
 import type { OrderView } from '../orders/order-view.ts';
@@ -19,6 +19,8 @@ export interface MorningData {
   readonly needs: OpenNeeds;
   /** Filling runs that nobody has decided yet. */
   readonly runs: readonly RunHead[];
+  /** What tablets did while they were away and nobody has answered. */
+  readonly claims: readonly SignedClaim[];
 }
 
 export async function readMorning(context: Context): Promise<MorningData> {
@@ -33,5 +35,6 @@ export async function readMorning(context: Context): Promise<MorningData> {
     }),
     needs: sumNeeds(book, served),
     runs: runs.filter((run) => run.verdict === null),
+    claims: await listOpenClaims(context.storage.db),
   };
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Problem } from '../../../core/problem.ts';
 import { makingWords, partWords, sayDecimal, sayGrams, sayProblem } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
@@ -43,7 +43,7 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
   const [lotId, setLotId] = useState(screen.lotId);
   /** What the question is about: the answer keeps that, whatever the field says by then. */
   const [weighed, setWeighed] = useState({ grams: '', lotId });
-  const save = useWrite('recordAddition');
+  const save = useBenchWrite('recordAddition');
   if (screen.done) return <DoneAddition batch={batch} screen={screen} all={all} />;
   const asked = save.problems.find((each) => IS_ASKED.has(each.code));
   const isOver = asked?.code === 'weighed-over-limits';

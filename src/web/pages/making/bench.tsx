@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { makingWords } from '../../../words/index.ts';
+import { StateLine } from '../../away/state-line.tsx';
 import { Button } from '../../parts/button.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
@@ -12,6 +13,7 @@ import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
 import { FinishScreen } from './finish-screen.tsx';
 import { StepScreen } from './step-screen.tsx';
+import { useKeptBatch } from './use-kept-batch.ts';
 import { WorstCase } from './worst-case.tsx';
 
 const firstOpen = (screens: readonly Screen[]): number => {
@@ -23,7 +25,8 @@ export const nameOf = (screen: Screen): string =>
   screen.kind === 'addition' ? screen.itemName : screen.what;
 
 /** One step a screen. It opens where the work stands; done screens can be looked at again. */
-export function Bench({ batch }: { readonly batch: Batch }) {
+export function Bench({ batch: told }: { readonly batch: Batch }) {
+  const batch = useKeptBatch(told);
   const { screens } = batch;
   const [shown, setShown] = useState(() => firstOpen(screens));
   const screen = screens[shown];
@@ -36,6 +39,7 @@ export function Bench({ batch }: { readonly batch: Batch }) {
         <p>
           <strong>{batch.number}</strong> <span className="soft">{batch.formulaName}</span>
         </p>
+        <StateLine />
         <p className="soft">
           {batch.asWeighed && batch.purpose === 'sale'
             ? makingWords.purposeHeld

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { makingWords } from '../../../words/index.ts';
-import { useWrite } from '../../api/use-write.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import type { Batch } from './batch.ts';
@@ -14,7 +14,7 @@ interface Props {
 /** Anything done differently that no weight tells: another pan, a longer hold. */
 export function Deviation({ batch, screen }: Props) {
   const [isOpen, setOpen] = useState(false);
-  const save = useWrite('recordDeviation');
+  const save = useBenchWrite('recordDeviation');
   return (
     <>
       <Button isBench onPress={() => setOpen(true)}>

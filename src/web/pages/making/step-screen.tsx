@@ -1,7 +1,7 @@
 import type { Problem } from '../../../core/problem.ts';
 import { makingWords, sayProblem } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
@@ -33,7 +33,7 @@ export function StepScreen({ batch, screen, doneWord, onDone, all }: Props) {
     cupMl: '',
     unwhipped: '',
   });
-  const save = useWrite('recordStep');
+  const save = useBenchWrite('recordStep');
   const weighed = WEIGHS.has(screen.stepKind) ? readWeighing(draft, screen.stepKind === 'cup') : null;
   const cup = cupSoFar(weighed);
   const asked = save.problems.find((each) => each.code === 'heat-not-wanted');

@@ -1,10 +1,10 @@
 import { makingWords } from '../../../words/index.ts';
-import { useWrite } from '../../api/use-write.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { AskReason } from './ask-reason.tsx';
 import type { Batch } from './batch.ts';
 
 export function StrikeAddition({ batch, entryId }: { readonly batch: Batch; readonly entryId: string }) {
-  const strike = useWrite('strikeAddition');
+  const strike = useBenchWrite('strikeAddition');
   return (
     <div>
       <AskReason

@@ -1,0 +1,117 @@
+import { problem } from '../../core/problem.ts';
+import { ApiProblem } from '../api/api-problem.ts';
+import { call } from '../api/call.ts';
+import { connection } from '../api/connection.ts';
+import { makeId } from '../api/make-id.ts';
+import { makeStore } from '../api/make-store.ts';
+import { queryClient } from '../api/query-client.ts';
+import type { RequestOf } from '../api/shapes.ts';
+import { keepClaim } from './keep-claim.ts';
+import type { KeptEntry } from './kept-entry.ts';
+import { makeOutbox } from './make-outbox.ts';
+import { makeMemoryStore } from './memory-store.ts';
+import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
+import { makeRunAlone } from './run-alone.ts';
+
+/** What lies on this tablet. */
+export interface OnTablet {
+  /** Not at the workshop yet, in order. */
+  readonly waiting: readonly KeptEntry[];
+  /** Arrived a moment ago: pages show it until they have asked anew. */
+  readonly sent: readonly KeptEntry[];
+  /** false: the browser gives no database, and what waits is lost with the page. */
+  readonly isLasting: boolean;
+}
+
+export const onTablet = makeStore<OnTablet>({ waiting: [], sent: [], isLasting: true });
+/** Something is on its way at this moment. */
+export const isSending = makeStore(false);
+
+/** What somebody before the screen waits at the most, and what an answer may take (common practice, no source). */
+const PATIENCE_MS = 4_000;
+const ANSWER_MS = 15_000;
+/** Longer than the pages need to ask anew. */
+const SENT_MS = 5_000;
+
+let opening: Promise<OutboxStore> | undefined;
+const store = (): Promise<OutboxStore> => {
+  opening ??= openOutboxStore().catch(() => {
+    onTablet.write({ ...onTablet.read(), isLasting: false });
+    return makeMemoryStore();
+  });
+  return opening;
+};
+
+const channel =
+  typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('gramwright.outbox');
+
+async function readAnew(): Promise<void> {
+  const waiting = await (await store()).list();
+  onTablet.write({ ...onTablet.read(), waiting });
+}
+
+function showAsSent(entry: KeptEntry): void {
+  const drop = () => {
+    const now = onTablet.read();
+    onTablet.write({ ...now, sent: now.sent.filter(({ id }) => id !== entry.id) });
+  };
+  const now = onTablet.read();
+  const waiting = now.waiting.filter(({ id }) => id !== entry.id);
+  onTablet.write({ ...now, waiting, sent: [...now.sent, entry] });
+  setTimeout(drop, SENT_MS);
+}
+
+/** An answer that does not come in time is silence: the entry may have arrived, and goes again with its stamp. */
+const send = ({ route, params, body }: KeptEntry): Promise<unknown> =>
+  call(route, { params, body } as RequestOf<typeof route>, AbortSignal.timeout(ANSWER_MS));
+
+const outbox = makeOutbox({
+  store,
+  send,
+  claim: keepClaim,
+  alone: makeRunAlone(typeof navigator === 'undefined' ? undefined : navigator.locks),
+  tab: makeId(),
+  now: () => Date.now(),
+  wait: (ms) => new Promise((resolve) => setTimeout(() => resolve(undefined), ms)),
+  patienceMs: PATIENCE_MS,
+  onChange(sent) {
+    if (sent) showAsSent(sent);
+    void readAnew();
+    channel?.postMessage('changed');
+  },
+});
+
+/** Reads what an earlier visit left, and follows what other tabs do. */
+export function openOutbox(): Promise<void> {
+  if (channel) channel.onmessage = () => void readAnew();
+  return readAnew();
+}
+
+export async function replayOutbox(): Promise<void> {
+  const before = onTablet.read().waiting.length;
+  isSending.write(before > 0);
+  try {
+    await outbox.replay();
+  } finally {
+    isSending.write(false);
+    await readAnew();
+  }
+  if (onTablet.read().waiting.length < before) await queryClient.invalidateQueries();
+}
+
+export async function enterAtBench(entry: Omit<KeptEntry, 'state' | 'tab' | 'until'>) {
+  void navigator.storage?.persist?.();
+  isSending.write(true);
+  try {
+    return await outbox.enter(entry);
+  } catch (error) {
+    if (error instanceof DOMException)
+      throw new ApiProblem([problem('tablet-keeps-nothing', 'tablet', { found: error.name })], true);
+    throw error;
+  } finally {
+    isSending.write(false);
+  }
+}
+
+/** Whether it is known that nobody answers. */
+export const isSilent = (): boolean => connection.read() === 'silent';

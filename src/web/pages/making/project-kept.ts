@@ -1,0 +1,132 @@
+import { exact, sumOf, toText } from '../../../core/quantity/index.ts';
+import type { BodyOf } from '../../api/shapes.ts';
+import type { KeptEntry } from '../../away/kept-entry.ts';
+import type { Addition, Batch, Screen, Step } from './batch.ts';
+import { bandVerdict } from './weight-verdict.ts';
+
+/** An id as a person: names are known here, and the entry carries the id only. */
+export type NameOf = (personId: string) => string;
+
+type Change = (batch: Batch, entry: KeptEntry, nameOf: NameOf) => Batch;
+
+const onScreen = (
+  batch: Batch,
+  isIt: (screen: Screen) => boolean,
+  change: (screen: Screen) => Screen,
+): Batch => ({
+  ...batch,
+  screens: batch.screens.map((screen) => (isIt(screen) ? change(screen) : screen)),
+});
+
+/** One more weighing at its position; the position is done once a weighing is no part of more to come. */
+const addAddition: Change = (batch, entry, nameOf) => {
+  const body = entry.body as BodyOf<'recordAddition'>;
+  const isIt = (screen: Screen) => screen.kind === 'addition' && screen.position === body.position;
+  return onScreen(batch, isIt, (screen) => withWeighing(screen as Addition, entry, nameOf));
+};
+
+function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addition {
+  const { actualGrams, isPart = false, lotId } = entry.body as BodyOf<'recordAddition'>;
+  const inGrams = toText(sumOf([screen.inGrams, actualGrams]));
+  const weighed = {
+    entryId: entry.id,
+    lotId,
+    lotNumber: screen.lotId === lotId ? (screen.lotNumber ?? '') : '',
+    actualGrams,
+    at: entry.at,
+    by: nameOf(entry.body.stamp.by),
+    verdict: isPart ? ('inside' as const) : verdictOf(inGrams, screen),
+    isPart,
+    substitute: null,
+  };
+  const left = exact(screen.targetGrams).minus(inGrams);
+  return {
+    ...screen,
+    isKept: true,
+    entries: [...screen.entries, weighed],
+    inGrams,
+    leftGrams: isPart && left.gt(0) ? toText(left) : '0',
+    done: isPart ? null : { ...weighed, actualGrams: inGrams },
+  };
+}
+
+const verdictOf = (grams: string, screen: Addition): 'inside' | 'low' | 'high' => {
+  const verdict = bandVerdict(grams, screen);
+  return verdict === 'nothing' ? 'low' : verdict;
+};
+
+const addStep: Change = (batch, entry, nameOf) => {
+  const { position, celsius, minutes, remark, weighed = null } = entry.body as BodyOf<'recordStep'>;
+  const isIt = (screen: Screen) => screen.kind === 'step' && screen.position === position;
+  const done = {
+    entryId: entry.id,
+    at: entry.at,
+    by: nameOf(entry.body.stamp.by),
+    celsius,
+    minutes,
+    remark,
+    weighed,
+  };
+  return onScreen(batch, isIt, (screen) => ({ ...(screen as Step), isKept: true, done }));
+};
+
+/** What is struck on this tablet only is open again on it. */
+const addStrike: Change = (batch, entry) => {
+  const { entryId } = entry.body as BodyOf<'strikeAddition'>;
+  const screens = batch.screens.map((screen) =>
+    screen.kind === 'addition' ? withoutWeighing(screen, entryId) : withoutStep(screen, entryId),
+  );
+  return { ...batch, screens };
+};
+
+const withoutStep = (screen: Step, entryId: string): Step =>
+  screen.done?.entryId === entryId ? { ...screen, isKept: true, done: null } : screen;
+
+function withoutWeighing(screen: Addition, entryId: string): Addition {
+  const entries = screen.entries.filter((each) => each.entryId !== entryId);
+  if (entries.length === screen.entries.length) return screen;
+  const inGrams = toText(sumOf(entries.map(({ actualGrams }) => actualGrams)));
+  const last = entries.at(-1);
+  const isDone = last !== undefined && !last.isPart;
+  const left = exact(screen.targetGrams).minus(inGrams);
+  return {
+    ...screen,
+    isKept: true,
+    entries,
+    inGrams,
+    leftGrams: !isDone && left.gt(0) ? toText(left) : '0',
+    done: isDone ? { ...last, actualGrams: inGrams } : null,
+  };
+}
+
+const addDeviation: Change = (batch, entry, nameOf) => {
+  const { screen, what, why } = entry.body as BodyOf<'recordDeviation'>;
+  const by = nameOf(entry.body.stamp.by);
+  const deviation = { entryId: entry.id, screen, step: null, offGrams: null, what, why, at: entry.at, by };
+  return { ...batch, deviations: [...batch.deviations, deviation] };
+};
+
+const CHANGES: Readonly<Record<string, Change>> = {
+  recordAddition: addAddition,
+  recordStep: addStep,
+  strikeAddition: addStrike,
+  recordDeviation: addDeviation,
+};
+
+/** What the workshop told of already: it may have arrived, and its answer was lost. */
+const knownEntries = ({ screens, struck, deviations }: Batch): ReadonlySet<string> =>
+  new Set([
+    ...screens.flatMap(({ done }) => (done ? [done.entryId] : [])),
+    ...screens.flatMap((screen) =>
+      screen.kind === 'addition' ? screen.entries.map(({ entryId }) => entryId) : [],
+    ),
+    ...struck.map(({ entryId }) => entryId),
+    ...deviations.map(({ entryId }) => entryId),
+  ]);
+
+/** The batch as whoever stands before this tablet knows it: as the workshop told it, with what lies here, in order. */
+export function projectKept(batch: Batch, kept: readonly KeptEntry[], nameOf: NameOf): Batch {
+  const known = knownEntries(batch);
+  const own = kept.filter(({ id, params }) => params.id === batch.id && !known.has(id));
+  return own.reduce((now, entry) => CHANGES[entry.route]?.(now, entry, nameOf) ?? now, batch);
+}

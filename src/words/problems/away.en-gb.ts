@@ -1,0 +1,23 @@
+/** What is wrong with what a tablet did while it was away. */
+export const awayProblems = {
+  'claims-open': {
+    says: '{found, plural, one {One entry of a tablet that was away is} other {# entries of a tablet that was away are}} not answered yet for {where}.',
+    mend: 'Open it and say of each whether it is entered after all or set aside: until then nobody knows what is in it.',
+  },
+  'claim-answered-already': {
+    says: 'It is answered already, by {by}: {found, select, entered {entered after all} other {set aside}}.',
+    mend: 'Nothing is left to do. Look at the record to see how it stands now.',
+  },
+  'claim-not-enterable': {
+    says: 'It cannot be entered as it was sent ({found}).',
+    mend: 'Set it aside with a reason, and enter what is true on the page of its batch.',
+  },
+  'tablet-clock-behind': {
+    says: 'The tablet\u2019s clock was far behind when this was entered: it says {found}, and was likely {allowed}.',
+    mend: 'Say when it really was.',
+  },
+  'tablet-keeps-nothing': {
+    says: 'This tablet could not keep the entry ({found}), so it was not sent either.',
+    mend: 'Make room on the tablet, or allow this page to keep data, then enter it again.',
+  },
+} as const;

@@ -1,0 +1,167 @@
+import { type away, type Route, routes } from '../contract/index.ts';
+import {
+  findBatch,
+  findBatchLine,
+  findRun,
+  listAdditionsAt,
+  listBatchLines,
+  listBatchSteps,
+  listClaimsOf,
+  listLotsAtHand,
+  listStepRecords,
+  type Reader,
+  type SignedClaim,
+} from '../storage/index.ts';
+import { sayWhere } from '../words/index.ts';
+import { gramsText } from './quantity-text.ts';
+import { saying } from './saying.ts';
+
+type Claim = away.Claim;
+type Body = Readonly<Record<string, unknown>>;
+
+/** Clocks that differ by less tell of nothing (common practice, no source; as when an entry is made). */
+const CLOCKS_DIFFER_MS = 5 * 60_000;
+/** Times that an entry cannot have happened at. */
+const WRONG_TIME: ReadonlySet<string> = new Set([
+  'entry-in-future',
+  'entry-before-its-thing',
+  'tablet-clock-behind',
+]);
+
+/** What a tablet brought back, with what may be done about it. */
+export async function viewClaim(db: Reader, row: SignedClaim): Promise<Claim> {
+  const { params, body } = JSON.parse(row.request) as { params: Record<string, string>; body: Body };
+  const problems = JSON.parse(row.problems) as Claim['problems'];
+  const kind = row.subject_kind as Claim['subjectKind'];
+  const told = await tellWhat(db, row, params, body);
+  return {
+    id: row.entry_id,
+    keptId: row.kept_id,
+    subjectKind: kind,
+    subjectId: row.subject_id,
+    subjectNumber: await numberOf(db, kind, row.subject_id),
+    what: told.what,
+    facts: told.facts,
+    at: row.happened_at,
+    by: row.by_name ?? '',
+    device: row.device,
+    recordedAt: row.recorded_at,
+    problems,
+    mayEnter: row.answer === null ? await findWays(db, row, body, problems) : null,
+    answer: answerOf(row),
+  };
+}
+
+export const viewClaimsOf = async (db: Reader, kind: Claim['subjectKind'], id: string): Promise<Claim[]> => {
+  const claims: Claim[] = [];
+  for (const row of await listClaimsOf(db, kind, id)) claims.push(await viewClaim(db, row));
+  return claims;
+};
+
+const answerOf = (row: SignedClaim): Claim['answer'] =>
+  row.answer === null
+    ? null
+    : {
+        how: row.answer as 'entered' | 'aside',
+        reason: row.answer_reason ?? '',
+        by: row.answered_by ?? '',
+        at: row.answered_at ?? row.recorded_at,
+      };
+
+async function numberOf(db: Reader, kind: Claim['subjectKind'], id: string): Promise<string | null> {
+  if (kind === 'batch') return (await findBatch(db, id))?.number ?? null;
+  return kind === 'filling-run' ? ((await findRun(db, id))?.number ?? null) : null;
+}
+
+const textOf = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+async function tellWhat(
+  db: Reader,
+  row: SignedClaim,
+  params: Readonly<Record<string, string>>,
+  body: Body,
+): Promise<Pick<Claim, 'what' | 'facts'>> {
+  if (row.route === 'recordAddition')
+    return { what: await tellAddition(db, params.id ?? '', body), facts: [] };
+  if (row.route === 'recordFill')
+    return { what: saying('claim-fill', { grams: textOf(body.grossGrams) }), facts: [] };
+  if (row.route === 'recordStep')
+    return { what: await tellStep(db, params.id ?? '', body), facts: listFacts(body, ['position']) };
+  const summary = (routes as Readonly<Record<string, Route>>)[row.route]?.summary ?? row.route;
+  return { what: saying('claim-other', { what: summary }), facts: listFacts(body, []) };
+}
+
+async function tellAddition(db: Reader, batchId: string, body: Body) {
+  const lines = await listBatchLines(db, batchId);
+  const line = lines.find(({ position }) => position === body.position);
+  const [lot] = await listLotsAtHand(db, { lotIds: [textOf(body.lotId)] });
+  return saying('claim-addition', {
+    grams: textOf(body.actualGrams),
+    item: line?.item_name ?? lot?.item_name ?? '',
+    lot: lot?.number ?? '',
+  });
+}
+
+async function tellStep(db: Reader, batchId: string, body: Body) {
+  const steps = await listBatchSteps(db, batchId);
+  return saying('claim-step', { step: steps.find(({ position }) => position === body.position)?.what ?? '' });
+}
+
+/** Text that says something to a reader; ids and pictures do not. */
+const isReadable = (value: unknown): value is string | number =>
+  typeof value === 'number' || (typeof value === 'string' && value !== '' && value.length <= 200);
+
+const listFacts = (body: Body, without: readonly string[]): Claim['facts'] =>
+  Object.entries(body).flatMap(([field, value]) =>
+    isReadable(value) && !/Id$/.test(field) && !without.includes(field)
+      ? [saying('claim-fact', { field: sayWhere(field), value: String(value) })]
+      : [],
+  );
+
+async function findWays(
+  db: Reader,
+  row: SignedClaim,
+  body: Body,
+  problems: Claim['problems'],
+): Promise<Claim['mayEnter']> {
+  const likelyAt = findLikelyTime(row, problems);
+  if (row.subject_kind === 'batch') {
+    const batch = await findBatch(db, row.subject_id);
+    if (!batch) return null;
+    if (row.route === 'recordAddition')
+      return { instead: await findWeighed(db, batch.id, body), isBesides: true, likelyAt };
+    // What is over takes late what was weighed into it, and nothing else.
+    if (batch.outcome !== null) return null;
+    if (row.route !== 'recordStep') return { instead: null, isBesides: true, likelyAt };
+    const instead = await findStep(db, batch.id, body);
+    return { instead, isBesides: instead === null, likelyAt };
+  }
+  if (row.subject_kind !== 'filling-run') return null;
+  const run = await findRun(db, row.subject_id);
+  return run && !run.is_closed ? { instead: null, isBesides: true, likelyAt } : null;
+}
+
+async function findWeighed(db: Reader, batchId: string, body: Body) {
+  const position = Number(body.position);
+  const line = await findBatchLine(db, batchId, position);
+  const standing = (await listAdditionsAt(db, batchId, position)).filter((each) => !each.is_struck).at(-1);
+  if (!line || !standing) return null;
+  const [lot] = await listLotsAtHand(db, { lotIds: [standing.lot_id] });
+  const facts = { grams: gramsText(standing.actual_ug), item: lot?.item_name ?? '', lot: lot?.number ?? '' };
+  return { entryId: standing.entry_id, what: saying('claim-addition', facts) };
+}
+
+async function findStep(db: Reader, batchId: string, body: Body) {
+  const records = await listStepRecords(db, batchId);
+  const standing = records.find((each) => each.position === body.position && !each.is_struck);
+  return standing ? { entryId: standing.entry_id, what: await tellStep(db, batchId, body) } : null;
+}
+
+/** Both clocks were read when the tablet came back: what the one is off by, its entries are off by. */
+function findLikelyTime(row: SignedClaim, problems: Claim['problems']): string | null {
+  if (!problems.some(({ code }) => WRONG_TIME.has(code))) return null;
+  const offMs = Date.parse(row.told_at) - Date.parse(row.recorded_at);
+  const at = Date.parse(row.happened_at);
+  if (Number.isNaN(at) || Math.abs(offMs) <= CLOCKS_DIFFER_MS) return null;
+  return new Date(at - offMs).toISOString();
+}
