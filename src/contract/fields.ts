@@ -43,6 +43,9 @@ export const grams = readBy(readDecimal, judgeMass);
 export const gramsAboveZero = readBy(readDecimal, (value) =>
   value.isZero() ? 'mass-zero' : judgeMass(value),
 );
+export const millilitresAboveZero = readBy(readDecimal, (value) =>
+  value.lte(0) ? 'volume-zero' : undefined,
+);
 export const percent = readBy(readDecimal, (value) =>
   value.lt(0) || value.gt(100) ? 'percent-out-of-range' : undefined,
 );

@@ -30,6 +30,14 @@ export const stepInput = z.strictObject({
   mostCelsius: f.decimal.nullable(),
   minutes: f.decimal.nullable(),
   caution: f.text,
+  /** Whipping: minutes of one round, after which it is looked at, and how many rounds it usually takes. */
+  roundMinutes: f.decimal.nullable().default(null),
+  rounds: z.number().int().min(1).max(20).nullable().default(null),
+  /** By how much it grows in whipping, as the maker expects, in percent of its volume. */
+  growsPercent: f.decimal.nullable().default(null),
+  /** Setting: hours until it is firm, at the earliest and at the latest. */
+  leastHours: f.decimal.nullable().default(null),
+  mostHours: f.decimal.nullable().default(null),
 });
 
 /** IFRA product category, such as 5A. */

@@ -10,6 +10,7 @@ import { orderRoutes } from './orders.ts';
 import { productFileRoutes } from './product-files.ts';
 import { reachRoutes } from './reach.ts';
 import { scalesRoutes } from './scales.ts';
+import { stepRoutes } from './step-routes.ts';
 import { stockRoutes } from './stock.ts';
 import { traceRoutes } from './trace.ts';
 import { workshopRoutes } from './workshop.ts';
@@ -22,6 +23,7 @@ export const routes = {
   ...formulaRoutes,
   ...orderRoutes,
   ...makingRoutes,
+  ...stepRoutes,
   ...fillingRoutes,
   ...labelRoutes,
   ...answerRoutes,
@@ -50,6 +52,7 @@ export * as reach from './reach.ts';
 export type { Route } from './route.ts';
 export { saying } from './saying.ts';
 export * as scales from './scales.ts';
+export * as steps from './steps.ts';
 export * as stock from './stock.ts';
 export * as trace from './trace.ts';
 export * as workshop from './workshop.ts';

@@ -4,6 +4,7 @@ import * as f from './fields.ts';
 import { stepKind } from './formulas.ts';
 import { shortItem } from './orders.ts';
 import { route } from './route.ts';
+import { airTin, stageYield, stepAir, stepBegun, stepPhoto, stepWeighed, whipRound } from './steps.ts';
 
 export const purpose = z.enum(['sale', 'trial']);
 
@@ -90,16 +91,6 @@ const weighedIn = z.object({
 });
 export type WeighedIn = z.output<typeof weighedIn>;
 
-/** What a step weighed: anything, or a full cup, whose volume and mass before whipping tell how much air is in it. */
-export const stepWeighed = z.strictObject({
-  grossGrams: f.gramsAboveZero,
-  tareGrams: f.grams,
-  cupMl: f.decimal.nullable(),
-  /** Net, of the same cup before whipping. */
-  unwhippedGrams: f.gramsAboveZero.nullable(),
-});
-export type StepWeighed = z.output<typeof stepWeighed>;
-
 export const batchScreen = z.discriminatedUnion('kind', [
   sheetRow.extend({
     kind: z.literal('addition'),
@@ -124,6 +115,19 @@ export const batchScreen = z.discriminatedUnion('kind', [
     mostCelsius: z.string().nullable(),
     minutes: z.string().nullable(),
     caution: z.string(),
+    /** Whipping: minutes of a round, how many are usual, by how much the maker expects it to grow. */
+    roundMinutes: z.string().nullable(),
+    rounds: z.number().nullable(),
+    growsPercent: z.string().nullable(),
+    /** Setting: hours until it is firm. */
+    leastHours: z.string().nullable(),
+    mostHours: z.string().nullable(),
+    /** A base is done with once it stands covered: that it is firm is said of its lot. */
+    isHandedOn: z.boolean(),
+    /** Standing beginnings: one of a step, or one of each round of whipping. */
+    begun: z.array(stepBegun),
+    whipped: z.array(whipRound),
+    photos: z.array(stepPhoto),
     done: z
       .object({
         entryId: f.id,
@@ -135,8 +139,10 @@ export const batchScreen = z.discriminatedUnion('kind', [
         weighed: stepWeighed.nullable(),
       })
       .nullable(),
-    /** Of a cup test: the tins that the butter is meant for, where their brim volume is known. */
-    tins: z.array(z.object({ productName: z.string(), brimMl: z.string(), declaredGrams: z.string() })),
+    /** Of whipping and its cup test: the tins that the butter is meant for, where their brim volume is known. */
+    tins: z.array(airTin),
+    /** Of whipping and its cup test; null of any other step. */
+    air: stepAir.nullable(),
   }),
 ]);
 export type BatchScreen = z.output<typeof batchScreen>;
@@ -227,6 +233,8 @@ export const batchView = batchSummary.extend({
   asWeighed: f.saying.nullable(),
   worstCase,
   deviations: z.array(batchDeviation),
+  /** What each stage left behind, where it was weighed. */
+  yields: z.array(stageYield),
   outcome: z
     .object({
       yieldGrams: z.string(),
@@ -306,7 +314,7 @@ export const makingRoutes = {
       minutes: f.decimal.nullable(),
       remark: f.text,
       weighed: stepWeighed.nullable().default(null),
-      /** Needed where the temperature is not what the step wants. */
+      /** Needed where temperature, time or weight are not what the step wants. */
       deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
     }),
     output: batchView,

@@ -25,6 +25,8 @@ export const productDetails = z.strictObject({
   fillBasis: z.enum(['minimum', 'average']),
   /** What is lost in the bowl, as a percent of what is made. */
   bowlLossPercent: f.percent,
+  /** Share of the tin's brim volume that stays free under the lid. */
+  headspacePercent: f.percent.default('0'),
   retainedGrams: f.grams,
   markets: z.array(f.market).min(1),
   /** European Union: the member states that it is sold in, since each sets the language of the label. */

@@ -20,6 +20,8 @@ export const workshopDetails = z.strictObject({
   backupFolder: z.string().max(1000),
   /** The net mass a bowl holds at most; '' where nobody has said. */
   bowlGrams: z.union([z.literal(''), f.gramsAboveZero]),
+  /** What the bowl takes in millilitres while the whisk turns; '' where nobody has said. */
+  bowlMl: z.union([z.literal(''), f.millilitresAboveZero]).default(''),
 });
 
 export const workshop = z.object({

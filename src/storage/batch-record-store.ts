@@ -186,6 +186,16 @@ export async function listStrikesOfBatch(db: Reader, batchId: string): Promise<S
           'in',
           where.selectFrom('step_record').select('entry_id').where('batch_id', '=', batchId),
         ),
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('step_begun').select('entry_id').where('batch_id', '=', batchId),
+        ),
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('whip_round').select('entry_id').where('batch_id', '=', batchId),
+        ),
       ]),
     )
     .orderBy('entry.seq')

@@ -46,6 +46,18 @@ export {
   listBatchTins,
   type NamedBatchLine,
 } from './batch-store.ts';
+export {
+  insertStepBegun,
+  insertWhipRound,
+  listEarlierBatches,
+  listStepsBegun,
+  listStepsWeighed,
+  listWhipRounds,
+  type SignedBegun,
+  type SignedRound,
+  type StepBegunRow,
+  type WhipRoundRow,
+} from './bench-step-store.ts';
 export { canonicalJson, sha256 } from './canonical.ts';
 export {
   type CertificateOfLot,

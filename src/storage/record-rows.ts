@@ -41,6 +41,8 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   spill: [],
   claim: [],
   claim_answer: [],
+  step_begun: [],
+  whip_round: [],
 };
 
 /** What tells the rows of a thing apart: they are edited, and belong to whichever entry spoke of them last. */

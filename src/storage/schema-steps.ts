@@ -1,2 +1,31 @@
 /** Steps begun, rounds of whipping, what was seen. */
-export type StepsTables = Record<never, never>;
+export interface StepsTables {
+  step_begun: StepBegunTable;
+  whip_round: WhipRoundTable;
+}
+
+/** Of a step that is not whipped in rounds, load and round are 1. */
+export interface StepBegunTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  load: number;
+  round: number;
+}
+
+export interface WhipRoundTable {
+  entry_id: string;
+  batch_id: string;
+  position: number;
+  load: number;
+  round: number;
+  minutes: string | null;
+  /** What it looked like: contract/steps. */
+  looked: string;
+  /** `on`: another round; `stop`: this load is whipped. */
+  goes: string;
+  celsius: string | null;
+  /** JSON of the cups and tins that were weighed. */
+  cups: string;
+  remark: string;
+}

@@ -515,6 +515,12 @@ export interface RevisionStepTable {
   most_celsius: string | null;
   minutes: string | null;
   caution: string;
+  /** What whipping and setting need; null where the method does not say. */
+  round_minutes: string | null;
+  rounds: number | null;
+  grows_percent: string | null;
+  least_hours: string | null;
+  most_hours: string | null;
 }
 
 export interface ProductTable {

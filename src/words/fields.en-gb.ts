@@ -12,6 +12,7 @@ import { productWords } from './pages/products.en-gb.ts';
 import { scentWords } from './pages/scent.en-gb.ts';
 import { shelfWords } from './pages/shelf.en-gb.ts';
 import { startWords } from './pages/start.en-gb.ts';
+import { stepWords } from './pages/steps.en-gb.ts';
 import { workshopWords } from './pages/workshop.en-gb.ts';
 
 const { goods, count, book, lot } = shelfWords;
@@ -58,6 +59,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   folder: workshopWords.backup.folder,
   backupFolder: workshop.backupFolder,
   bowlGrams: workshop.bowl,
+  bowlMl: workshop.bowlMl,
   country: workshop.country,
   currency: workshop.currency,
   timeZone: workshop.timeZone,
@@ -188,6 +190,11 @@ export const fieldWords: Readonly<Record<string, string>> = {
   'steps[].mostCelsius': formulaWords.to,
   'steps[].minutes': formulaWords.minutes,
   'steps[].caution': formulaWords.caution,
+  'steps[].roundMinutes': formulaWords.roundMinutes,
+  'steps[].rounds': formulaWords.rounds,
+  'steps[].growsPercent': formulaWords.growsPercent,
+  'steps[].leastHours': formulaWords.leastHours,
+  'steps[].mostHours': formulaWords.mostHours,
   key: 'the open question',
   upon: 'what was decided upon',
   corrects: 'the decision that is corrected',
@@ -219,6 +226,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   aimGrams: product.aim,
   fillBasis: product.basis,
   bowlLossPercent: product.loss,
+  headspacePercent: product.headspace,
   retainedGrams: product.retained,
   functionText: product.function,
   precautions: product.precautions,
@@ -278,6 +286,16 @@ export const fieldWords: Readonly<Record<string, string>> = {
   'weighed.tareGrams': makingWords.cupTare,
   cupMl: makingWords.cupMl,
   unwhippedGrams: makingWords.cupBefore,
+  load: stepWords.load,
+  round: stepWords.round,
+  looked: stepWords.whip.looked,
+  goes: 'whether it goes on',
+  cups: 'the cups',
+  'cups[]': 'cup',
+  'cups[].grossGrams': makingWords.cupGross,
+  'cups[].tareGrams': makingWords.cupTare,
+  tinOf: 'whose tin it is',
+  caption: stepWords.photo.caption,
   deviation: 'what was done differently',
   what: makingWords.whatHappened,
   why: makingWords.why,

@@ -26,6 +26,7 @@ export { scentWords } from './pages/scent.en-gb.ts';
 export { shelfWords } from './pages/shelf.en-gb.ts';
 export { partWords, shellWords } from './pages/shell.en-gb.ts';
 export { startWords } from './pages/start.en-gb.ts';
+export { stepWords } from './pages/steps.en-gb.ts';
 export { termWords } from './pages/terms.en-gb.ts';
 export { workshopWords } from './pages/workshop.en-gb.ts';
 export { worstCaseWords } from './pages/worst-case.en-gb.ts';

@@ -14,6 +14,7 @@ import { printProblems } from './problems/print.en-gb.ts';
 import { productFileProblems } from './problems/product-files.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
+import { stepProblems } from './problems/steps.en-gb.ts';
 import { stockProblems } from './problems/stock.en-gb.ts';
 import { webProblems } from './problems/web.en-gb.ts';
 import { weighingProblems } from './problems/weighing.en-gb.ts';
@@ -51,6 +52,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   filling: fillingProblems,
   formula: formulaProblems,
   stock: stockProblems,
+  steps: stepProblems,
   cli: cliProblems,
   cost: costProblems,
   label: labelProblems,

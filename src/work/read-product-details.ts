@@ -2,7 +2,7 @@ import type { orders } from '../contract/index.ts';
 
 type Unasked = Pick<
   orders.ProductDetails,
-  'saleCountries' | 'scentOnLabel' | 'noOpenedPeriod' | 'texts' | 'gtin'
+  'saleCountries' | 'scentOnLabel' | 'noOpenedPeriod' | 'texts' | 'gtin' | 'headspacePercent'
 >;
 
 /** What a product that was written down before these were asked for stands as. */
@@ -12,6 +12,7 @@ const UNASKED: Unasked = {
   noOpenedPeriod: '',
   texts: {},
   gtin: '',
+  headspacePercent: '0',
 };
 
 /** A product's details as they are stored, or as a run took them over. */

@@ -9,7 +9,8 @@ export type WorkshopDetails = z.output<typeof workshop.workshopDetails>;
 export const readWorkshopDetails = (json: string): WorkshopDetails => ({
   responsibleUs: { name: '', address: '', contact: '' },
   codeDomain: '',
-  ...(JSON.parse(json) as Omit<WorkshopDetails, 'responsibleUs' | 'codeDomain'>),
+  bowlMl: '',
+  ...(JSON.parse(json) as Omit<WorkshopDetails, 'responsibleUs' | 'codeDomain' | 'bowlMl'>),
 });
 
 /** What was entered of the workshop. Nothing that asks for it can happen before the first start. */

@@ -1,7 +1,10 @@
 export { type AirOverrun, findAirOverrun } from './air-overrun.ts';
 export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
 export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
+export { type BowlLoads, type BowlWish, splitIntoLoads } from './bowl-loads.ts';
+export { chanceAllReach, type Weighed } from './chance-all-reach.ts';
 export { findFigureHeightMm } from './figure-height-mm.ts';
+export { type AirNow, type AirVerdict, judgeAir, type TinForAir } from './judge-air.ts';
 export { type CupTest, type CupVerdict, fillByCup, judgeCup } from './judge-cup.ts';
 export { type Fill, type FillBasis, type FillVerdict, findAim, judgeFill } from './judge-fill.ts';
 export type { PackRule } from './judge-packs.ts';
@@ -18,6 +21,8 @@ export type {
   TolerableErrorTables,
 } from './net-contents-tables.ts';
 export { normalQuantile } from './normal-quantile.ts';
+export { normalShareBelow } from './normal-share.ts';
+export { type PooledSpread, poolSpread } from './pooled-spread.ts';
 export { type CountStage, findSamplingPlan, type SamplingPlan } from './sampling-plan.ts';
 export {
   type BatchWish,

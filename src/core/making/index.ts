@@ -1,9 +1,12 @@
+export { type BowlScreen, readBowlEvents } from './bowl-events.ts';
+export { judgeBowlWeight } from './judge-bowl-weight.ts';
 export {
   type AskedOfPosition,
   judgePosition,
   type PositionState,
   type StandingWeighing,
 } from './judge-position.ts';
+export { type HadStep, judgeStep, leastMinutesOf, type WantedStep } from './judge-step.ts';
 export {
   type BatchPlan,
   type BatchToPlan,
@@ -11,3 +14,4 @@ export {
   type PlannedLine,
   planBatch,
 } from './plan-batch.ts';
+export { type BowlEvent, findBowlGrams, findStageYields, type StageYield } from './stage-yields.ts';

@@ -34,6 +34,8 @@ export const productWords = {
     basis: 'How it is filled',
     loss: 'Lost in the bowl',
     lossHint: 'What clings to bowl and spoon, as a percent of what is made.',
+    headspace: 'Kept free under the lid',
+    headspaceHint: 'As a percent of the tin’s brim volume; 0 where the lid has a rim of its own.',
     retained: 'Kept of each batch as a sample',
     packTitle: 'What it is packed in',
     tin: 'Tin',

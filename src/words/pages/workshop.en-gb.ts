@@ -47,6 +47,9 @@ export const workshopWords = {
     timeZoneHint: 'Such as Europe/London: what day it is at the bench.',
     bowl: 'The bowl holds at most',
     bowlHint: 'Left empty where nobody has measured it.',
+    bowlMl: 'The bowl takes while whipping',
+    bowlMlHint:
+      'Millilitres up to where the whisk still works and nothing spills: fill it with water to there, and weigh the water.',
     backupFolder: 'Folder for the daily copies',
     backupFolderHint: 'Best on another disk or a stick. Left empty, they lie beside the workshop file.',
     save: 'Save it',

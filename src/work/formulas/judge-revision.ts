@@ -70,17 +70,25 @@ function judgeRanges({ settingHours, steps }: RevisionDetails): Problem[] {
 }
 
 function judgeStep(step: RevisionDetails['steps'][number], index: number): Problem[] {
-  const { leastCelsius: least, mostCelsius: most, minutes } = step;
+  const { leastCelsius: least, mostCelsius: most, leastHours, mostHours } = step;
   const where = `details.steps[${index}]`;
   return [
     ...(least !== null && most !== null && exact(least).gt(most)
       ? [problem('celsius-range-crossed', where, { found: least, allowed: most })]
       : []),
-    ...(minutes !== null && exact(minutes).lte(0)
-      ? [problem('value-not-above', `${where}.minutes`, { found: minutes, allowed: 0 })]
+    ...(leastHours !== null && mostHours !== null && exact(leastHours).gt(mostHours)
+      ? [problem('hours-range-crossed', where, { found: leastHours, allowed: mostHours })]
       : []),
+    ...(['minutes', 'roundMinutes', 'growsPercent', 'leastHours', 'mostHours'] as const).flatMap((field) =>
+      mustLieAbove(step[field], `${where}.${field}`),
+    ),
   ];
 }
+
+const mustLieAbove = (value: string | null, where: string): Problem[] =>
+  value !== null && exact(value).lte(0)
+    ? [problem('value-not-above', where, { found: value, allowed: 0 })]
+    : [];
 
 async function judgeLine(
   tx: Writer,

@@ -88,6 +88,11 @@ const viewStep = (step: RevisionStepRow): RevisionDetails['steps'][number] => ({
   mostCelsius: step.most_celsius,
   minutes: step.minutes,
   caution: step.caution,
+  roundMinutes: step.round_minutes,
+  rounds: step.rounds,
+  growsPercent: step.grows_percent,
+  leastHours: step.least_hours,
+  mostHours: step.most_hours,
 });
 
 /** Stages as a column of their own: each share is that of its grams. */

@@ -69,6 +69,11 @@ const partsOf = (id: string, { lines, steps }: RevisionDetails): RevisionParts =
     most_celsius: step.mostCelsius,
     minutes: step.minutes,
     caution: step.caution,
+    round_minutes: step.roundMinutes,
+    rounds: step.rounds,
+    grows_percent: step.growsPercent,
+    least_hours: step.leastHours,
+    most_hours: step.mostHours,
   })),
 });
 

@@ -1,5 +1,13 @@
-import type { making } from '../../contract/index.ts';
-import type { listBatchSteps, NamedBatchLine, SignedAddition, SignedStep } from '../../storage/index.ts';
+import type { formulas, making, steps } from '../../contract/index.ts';
+import type {
+  LinkedAttachment,
+  listBatchSteps,
+  NamedBatchLine,
+  SignedAddition,
+  SignedBegun,
+  SignedRound,
+  SignedStep,
+} from '../../storage/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { orderStages } from './order-stages.ts';
 import { standingAt, weighState } from './weigh-state.ts';
@@ -7,17 +15,22 @@ import type { WeighingNote } from './weighing-note.ts';
 
 type Screen = making.BatchScreen;
 type Step = Awaited<ReturnType<typeof listBatchSteps>>[number];
-type StepKind = Extract<Screen, { kind: 'step' }>['stepKind'];
-
-export type CupTin = Extract<Screen, { kind: 'step' }>['tins'][number];
+type StepScreen = Extract<Screen, { kind: 'step' }>;
+type StepKind = StepScreen['stepKind'];
 
 export interface ScreenRecords {
   readonly lines: readonly NamedBatchLine[];
   readonly steps: readonly Step[];
   readonly additions: readonly SignedAddition[];
   readonly stepRecords: readonly SignedStep[];
-  /** What a cup test is for. */
-  readonly tins?: readonly CupTin[];
+  readonly begun?: readonly SignedBegun[];
+  readonly rounds?: readonly SignedRound[];
+  readonly photos?: readonly LinkedAttachment[];
+  /** What whipping and its cup test are judged by. */
+  readonly tins?: readonly steps.AirTin[];
+  readonly air?: steps.StepAir | null;
+  /** Of a base: how long it sets where its step does not say. */
+  readonly base?: { readonly settingHours: formulas.RevisionDetails['settingHours'] } | null;
 }
 
 /** One thing to do a screen: stage by stage, first what is weighed in, then what is done with it. */
@@ -30,6 +43,8 @@ export function buildScreens(records: ScreenRecords): Screen[] {
     ...records.lines.filter((line) => line.stage === stage).map((line) => additionScreen(line, records)),
     ...records.steps.filter((step) => step.stage === stage).map((step) => stepScreen(step, records)),
   ]);
+  const last = bare.at(-1);
+  if (last?.kind === 'step' && records.base) last.isHandedOn = last.stepKind === 'set';
   return bare.map((screen, index) => ({ ...screen, screen: index }));
 }
 
@@ -115,8 +130,18 @@ export function judgeBand(actual: number, band: WeighingBounds): 'inside' | 'low
 const cautionOf = (details: string | null): string =>
   details === null ? '' : (JSON.parse(details) as { caution?: string }).caution || '';
 
-function stepScreen(step: Step, { stepRecords, tins = [] }: ScreenRecords): Screen {
-  const row = stepRecords.find((record) => record.position === step.position && !record.is_struck);
+/** Where the picture of a step lies among those of its batch. */
+export const photoHeading = (position: number): string => `step ${position}`;
+
+const WHIPPED: readonly string[] = ['whip', 'cup'];
+
+function stepScreen(step: Step, records: ScreenRecords): StepScreen {
+  const { begun = [], rounds = [], photos = [], tins = [], air = null, base = null } = records;
+  const isHere = (row: { readonly position: number; readonly is_struck: boolean }) =>
+    row.position === step.position && !row.is_struck;
+  const row = records.stepRecords.find(isHere);
+  const setting = step.kind === 'set' ? base?.settingHours : null;
+  const isAir = WHIPPED.includes(step.kind);
   return {
     kind: 'step',
     screen: 0,
@@ -128,17 +153,56 @@ function stepScreen(step: Step, { stepRecords, tins = [] }: ScreenRecords): Scre
     mostCelsius: step.most_celsius,
     minutes: step.minutes,
     caution: step.caution,
-    done: row
-      ? {
-          entryId: row.entry_id,
-          at: row.happened_at,
-          by: row.person_name,
-          celsius: row.celsius,
-          minutes: row.minutes,
-          remark: row.remark,
-          weighed: row.weighed === null ? null : (JSON.parse(row.weighed) as making.StepWeighed),
-        }
-      : null,
-    tins: step.kind === 'cup' ? [...tins] : [],
+    roundMinutes: step.round_minutes,
+    rounds: step.rounds,
+    growsPercent: step.grows_percent,
+    leastHours: step.least_hours ?? setting?.least.toString() ?? null,
+    mostHours: step.most_hours ?? setting?.most.toString() ?? null,
+    isHandedOn: false,
+    begun: begun.filter(isHere).map(viewBegun),
+    whipped: rounds.filter(isHere).map(viewRound),
+    photos: photos.filter((photo) => photo.heading === photoHeading(step.position)).map(viewPhoto),
+    done: row ? doneStep(row) : null,
+    tins: isAir ? [...tins] : [],
+    air: isAir ? air : null,
   };
 }
+
+const doneStep = (row: SignedStep): NonNullable<StepScreen['done']> => ({
+  entryId: row.entry_id,
+  at: row.happened_at,
+  by: row.person_name,
+  celsius: row.celsius,
+  minutes: row.minutes,
+  remark: row.remark,
+  weighed: row.weighed === null ? null : (JSON.parse(row.weighed) as steps.StepWeighed),
+});
+
+const viewBegun = (row: SignedBegun): steps.StepBegun => ({
+  entryId: row.entry_id,
+  load: row.load,
+  round: row.round,
+  at: row.happened_at,
+  by: row.person_name,
+});
+
+export const viewRound = (row: SignedRound): steps.WhipRound => ({
+  entryId: row.entry_id,
+  load: row.load,
+  round: row.round,
+  minutes: row.minutes,
+  looked: row.looked as steps.WhippedLook,
+  goes: row.goes as 'on' | 'stop',
+  celsius: row.celsius,
+  cups: JSON.parse(row.cups) as steps.FullCup[],
+  remark: row.remark,
+  at: row.happened_at,
+  by: row.person_name,
+});
+
+const viewPhoto = (file: LinkedAttachment): steps.StepPhoto => ({
+  id: file.id,
+  caption: file.name,
+  at: file.happened_at,
+  by: file.person_name,
+});

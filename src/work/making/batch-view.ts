@@ -9,10 +9,13 @@ import {
   listBatchSteps,
   listBatchTins,
   listDeviations,
+  listLinkedAttachments,
   listLotsAtHand,
   listRunStates,
   listStepRecords,
+  listStepsBegun,
   listStrikesOfBatch,
+  listWhipRounds,
   type RunState,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
@@ -20,7 +23,9 @@ import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { viewClaimsOf } from '../view-claim.ts';
 import { buildScreens } from './batch-screens.ts';
-import { findCupTins } from './find-cup-tins.ts';
+import { findAir } from './find-air.ts';
+import { findBase } from './find-base.ts';
+import { findYields } from './find-yields.ts';
 import { judgeWeighed } from './judge-weighed.ts';
 import { judgeWorstCase } from './judge-worst-case.ts';
 import { placeOfDeviation } from './place-of-deviation.ts';
@@ -39,18 +44,28 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
   const additions = await listAdditions(db, id);
   const stepRecords = await listStepRecords(db, id);
   const steps = await listBatchSteps(db, id);
-  const tested = steps.some((step) => step.kind === 'cup') ? await findCupTins(db, head) : [];
-  const screens = buildScreens({ lines, additions, steps, stepRecords, tins: tested });
+  const begun = await listStepsBegun(db, id);
+  const rounds = await listWhipRounds(db, [id]);
+  const photos = await listLinkedAttachments(db, 'step', id);
+  const whipped = steps.some((step) => step.kind === 'cup' || step.kind === 'whip')
+    ? await findAir(context, head, additions)
+    : { tins: [], air: null };
+  const screens = buildScreens({
+    ...{ lines, additions, steps, stepRecords, begun, rounds, photos },
+    ...whipped,
+    base: await findBase(db, head),
+  });
   const strikes = await listStrikesOfBatch(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
   const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });
   const inputUg = additions.reduce((sum, row) => (row.is_struck ? sum : sum + row.actual_ug), 0);
   const standing = await judgeStanding(context, head, screens);
+  const runs = await listRunStates(db, [id]);
   return done({
     ...summarise(head, {
       onHandUg: lot?.on_hand ?? null,
-      runs: await listRunStates(db, [id]),
+      runs,
       total: screens.length,
       done: screens.filter((screen) => screen.done !== null).length,
     }),
@@ -67,7 +82,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       declinedBecause: head.declined_because,
     },
     screens: standing.screens,
-    struck: viewStruck({ screens, additions, stepRecords, strikes }),
+    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes }),
     asWeighed: standing.asWeighed,
     worstCase: await judgeWorstCase(context, head),
     deviations: deviations.map((row) => ({
@@ -79,6 +94,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       at: row.happened_at,
       by: row.person_name,
     })),
+    yields: await findYields(db, head, screens, runs),
     outcome: outcomeOf(head, inputUg),
     claims: await viewClaimsOf(db, 'batch', id),
   });

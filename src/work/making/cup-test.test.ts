@@ -4,23 +4,23 @@ import { inGrams } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
 import { textOfPdf } from '../../../test/workshop/render-pdf.ts';
-import type { making } from '../../contract/index.ts';
+import type { steps } from '../../contract/index.ts';
 import type { Paper } from '../use-case.ts';
 
 const at = openMakingBench();
 
 describe('a step that weighs a cup', () => {
   async function startTrial() {
-    const steps = [step('cup', 'Cup test: weigh a full cup', { stage: 'Whip' })];
+    const method = [step('cup', 'Cup test: weigh a full cup', { stage: 'Whip' })];
     const lines = [line(at.shop.materials.shea, '100', { stage: 'Whip' })];
     const { revisionId } = await buildMixture(at.bench, lines, {
       name: 'Cup butter',
       code: 'CB',
-      details: { steps },
+      details: { steps: method },
     });
     return at.bench.get('startBatch', { body: { wish: inGrams(revisionId, '100', { purpose: 'trial' }) } });
   }
-  const record = (id: string, weighed: making.StepWeighed | null) =>
+  const record = (id: string, weighed: steps.StepWeighed | null) =>
     at.bench.ask('recordStep', {
       params: { id },
       body: { position: 0, celsius: null, minutes: null, remark: '', weighed },

@@ -1,5 +1,7 @@
 import type { UseCases } from '../use-case.ts';
 import { abandonBatch } from './abandon-batch.ts';
+import { addStepPhoto } from './add-step-photo.ts';
+import { beginStep } from './begin-step.ts';
 import { decideWorstCase } from './decide-worst-case.ts';
 import { finishBatch } from './finish-batch.ts';
 import { getBatch } from './get-batch.ts';
@@ -8,6 +10,7 @@ import { listBatches } from './list-batches.ts';
 import { planBatch } from './plan-batch.ts';
 import { recordAddition } from './record-addition.ts';
 import { recordDeviation } from './record-deviation.ts';
+import { recordRound } from './record-round.ts';
 import { recordStep } from './record-step.ts';
 import { startBatch } from './start-batch.ts';
 import { strikeAddition } from './strike-addition.ts';
@@ -19,6 +22,9 @@ export const makingUseCases = {
   getBatch,
   recordAddition,
   strikeAddition,
+  beginStep,
+  recordRound,
+  addStepPhoto,
   recordStep,
   recordDeviation,
   finishBatch,
@@ -32,6 +38,9 @@ export const makingUseCases = {
   | 'getBatch'
   | 'recordAddition'
   | 'strikeAddition'
+  | 'beginStep'
+  | 'recordRound'
+  | 'addStepPhoto'
   | 'recordStep'
   | 'recordDeviation'
   | 'finishBatch'

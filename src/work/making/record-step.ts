@@ -1,23 +1,33 @@
-import type { making } from '../../contract/index.ts';
+import type { steps } from '../../contract/index.ts';
 import { judgeCup } from '../../core/filling/index.ts';
+import { findBowlGrams, judgeBowlWeight, judgeStep, readBowlEvents } from '../../core/making/index.ts';
 import { problem } from '../../core/problem.ts';
 import { exact } from '../../core/quantity/index.ts';
 import {
+  type BatchHead,
   giveUp,
   insertDeviation,
   insertStepRecord,
+  listAdditions,
+  listBatchLines,
   listBatchSteps,
   listStepRecords,
+  type Writer,
 } from '../../storage/index.ts';
-import { record, thingNotFound } from '../record.ts';
-import type { UseCase } from '../use-case.ts';
+import { record } from '../record.ts';
+import type { RequestOf, UseCase } from '../use-case.ts';
+import { buildScreens } from './batch-screens.ts';
 import { viewBatch } from './batch-view.ts';
+import { findBase } from './find-base.ts';
 import { findScreen } from './find-screen.ts';
 import { openBatch } from './open-batch.ts';
+import { refuseDone, stepAt } from './step-at.ts';
+
+type Body = RequestOf<'recordStep'>['body'];
 
 /**
  * A step done. A second record of the same step is refused until the first is struck; a temperature that the step does
- * not want needs what was done differently and why, as a weight does.
+ * not want, a shorter time and an odd weight of the bowl need what was done differently and why, as a weighing does.
  */
 export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
   record(
@@ -26,21 +36,10 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const { stamp, position, celsius, minutes, remark, weighed, deviation } = body;
-      const step = (await listBatchSteps(tx, batch.id)).find((row) => row.position === position);
-      if (!step) giveUp(thingNotFound('position', String(position)));
-      const standing = (await listStepRecords(tx, batch.id)).find(
-        (row) => row.position === position && !row.is_struck,
-      );
-      if (standing) {
-        giveUp(
-          problem('step-done-already', step.what, {
-            found: standing.happened_at,
-            parameters: { by: standing.person_name },
-          }),
-        );
-      }
+      const step = await stepAt(tx, batch.id, position);
+      await refuseDone(tx, batch.id, step);
       if (weighed) refuseMisweighed(step.kind, weighed);
-      if (!deviation) refuseOtherHeat(step, celsius);
+      if (!deviation) await refuseUnexplained(tx, batch, body);
       await tell({
         kind: 'step-recorded',
         subjectKind: 'batch',
@@ -65,21 +64,34 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
     (id) => viewBatch(context, id),
   );
 
-type Step = Awaited<ReturnType<typeof listBatchSteps>>[number];
-
-/** Both ends of what is wanted are still wanted. */
-function refuseOtherHeat(step: Step, celsius: string | null): void {
-  if (celsius === null) return;
-  const { least_celsius: least, most_celsius: most, what } = step;
-  const isBelow = least !== null && exact(celsius).lt(least);
-  const isAbove = most !== null && exact(celsius).gt(most);
-  if (!isBelow && !isAbove) return;
-  const parameters = { step: what, least: least ?? '', most: most ?? '' };
-  giveUp(problem('heat-not-wanted', 'celsius', { found: celsius, parameters }));
+/** As its screen stands, with what lies in the bowl before it. */
+async function screensOf(tx: Writer, batch: BatchHead) {
+  return buildScreens({
+    lines: await listBatchLines(tx, batch.id),
+    steps: await listBatchSteps(tx, batch.id),
+    additions: await listAdditions(tx, batch.id),
+    stepRecords: await listStepRecords(tx, batch.id),
+    base: await findBase(tx, batch),
+  });
 }
 
+async function refuseUnexplained(tx: Writer, batch: BatchHead, body: Body): Promise<void> {
+  const screens = await screensOf(tx, batch);
+  const at = screens.findIndex((each) => each.kind === 'step' && each.position === body.position);
+  const screen = screens[at];
+  if (screen?.kind !== 'step') return;
+  const asked = judgeStep({ ...screen, kind: screen.stepKind }, body);
+  const net = screen.stepKind === 'weigh' && body.weighed ? netOf(body.weighed) : null;
+  const bowl = findBowlGrams(readBowlEvents(screens.slice(0, at)));
+  const odd = net === null ? [] : judgeBowlWeight(net, bowl, 'weighed.grossGrams');
+  const problems = [...asked, ...odd];
+  if (problems.length > 0) giveUp(...problems);
+}
+
+const netOf = ({ grossGrams, tareGrams }: steps.StepWeighed) => exact(grossGrams).minus(tareGrams);
+
 /** A cup needs its volume; what cannot be its weight is asked about before it stands in the record. */
-function refuseMisweighed(kind: string, weighed: making.StepWeighed): void {
+function refuseMisweighed(kind: string, weighed: steps.StepWeighed): void {
   if (kind === 'cup' && weighed.cupMl === null) giveUp(problem('number-missing', 'weighed.cupMl'));
   const cup = judgeCup({ ...weighed, cupMl: weighed.cupMl ?? 1 });
   if (!cup.ok) giveUp(...cup.problems.map((each) => ({ ...each, where: `weighed.${each.where}` })));

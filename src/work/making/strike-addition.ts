@@ -6,6 +6,8 @@ import {
   listAdditions,
   listMovementsOfEntry,
   listStepRecords,
+  listStepsBegun,
+  listWhipRounds,
   type Writer,
 } from '../../storage/index.ts';
 import { newMovement } from '../new-movement.ts';
@@ -16,7 +18,7 @@ import { viewBatch } from './batch-view.ts';
 import { openBatch } from './open-batch.ts';
 
 /**
- * Strikes a wrong weighing or step: the entry stays readable, and what was weighed goes back to the lot at the place
+ * Strikes a wrong weighing, step, beginning or round: the entry stays readable, and what was weighed goes back to the lot at the place
  * it was taken from. Only while making: what is in a finished bowl cannot be taken out.
  */
 export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, params }) =>
@@ -55,7 +57,12 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
   );
 
 async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {
-  const entries = [...(await listAdditions(tx, batchId)), ...(await listStepRecords(tx, batchId))];
+  const entries = [
+    ...(await listAdditions(tx, batchId)),
+    ...(await listStepRecords(tx, batchId)),
+    ...(await listStepsBegun(tx, batchId)),
+    ...(await listWhipRounds(tx, [batchId])),
+  ];
   const entry = entries.find((row) => row.entry_id === entryId);
   if (!entry) giveUp(thingNotFound('entryId', entryId));
   if (entry.is_struck) giveUp(problem('entry-struck-already', 'entryId', { found: entry.happened_at }));

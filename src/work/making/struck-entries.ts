@@ -1,6 +1,12 @@
 import type { z } from 'zod';
 import type { making } from '../../contract/index.ts';
-import type { SignedAddition, SignedStep, SignedStrike } from '../../storage/index.ts';
+import type {
+  SignedAddition,
+  SignedBegun,
+  SignedRound,
+  SignedStep,
+  SignedStrike,
+} from '../../storage/index.ts';
 import { gramsText } from '../quantity-text.ts';
 
 type Struck = z.output<typeof making.struckEntry>;
@@ -10,15 +16,17 @@ interface Records {
   readonly screens: readonly Screen[];
   readonly additions: readonly SignedAddition[];
   readonly stepRecords: readonly SignedStep[];
+  readonly begun: readonly SignedBegun[];
+  readonly rounds: readonly SignedRound[];
   readonly strikes: readonly SignedStrike[];
 }
 
 /** Entries that were struck, as they were written, with who struck them, when and why. */
-export const viewStruck = ({ screens, additions, stepRecords, strikes }: Records): Struck[] =>
+export const viewStruck = ({ screens, additions, strikes, ...steps }: Records): Struck[] =>
   strikes.flatMap(({ struck_entry_id, reason, happened_at, person_name }) => {
     const strike = { why: reason, struckAt: happened_at, struckBy: person_name };
     const addition = additions.find((row) => row.entry_id === struck_entry_id);
-    const row = addition ?? stepRecords.find((each) => each.entry_id === struck_entry_id);
+    const row = addition ?? rowsOf(steps).find((each) => each.entry_id === struck_entry_id);
     const kind = addition ? 'addition' : 'step';
     const screen = screens.find((each) => each.kind === kind && each.position === row?.position);
     if (!row || !screen) return [];
@@ -35,3 +43,9 @@ export const viewStruck = ({ screens, additions, stepRecords, strikes }: Records
       },
     ];
   });
+
+const rowsOf = ({ stepRecords, begun, rounds }: Omit<Records, 'screens' | 'additions' | 'strikes'>) => [
+  ...stepRecords,
+  ...begun,
+  ...rounds,
+];

@@ -75,6 +75,7 @@ const firstDetails = (name: string): WorkshopDetails => ({
   timeZone: 'Europe/London',
   backupFolder: '',
   bowlGrams: '',
+  bowlMl: '',
 });
 
 async function writeFirstThings(tx: Writer, first: ReturnType<typeof firstThings>): Promise<void> {

@@ -22,6 +22,11 @@ export interface DraftStep {
   readonly mostCelsius: string;
   readonly minutes: string;
   readonly caution: string;
+  readonly roundMinutes: string;
+  readonly rounds: string;
+  readonly growsPercent: string;
+  readonly leastHours: string;
+  readonly mostHours: string;
 }
 export interface RecipeDraft {
   readonly lines: readonly DraftLine[];
@@ -56,6 +61,11 @@ export const emptyStep = (stage: string): DraftStep => ({
   mostCelsius: '',
   minutes: '',
   caution: '',
+  roundMinutes: '',
+  rounds: '',
+  growsPercent: '',
+  leastHours: '',
+  mostHours: '',
 });
 
 /** Takes a material into the first line that has none chosen, else into a line of its own. */
@@ -88,6 +98,11 @@ export function draftOf(formula: Formula): RecipeDraft {
         leastCelsius: step.leastCelsius ?? '',
         mostCelsius: step.mostCelsius ?? '',
         minutes: step.minutes ?? '',
+        roundMinutes: step.roundMinutes ?? '',
+        rounds: step.rounds?.toString() ?? '',
+        growsPercent: step.growsPercent ?? '',
+        leastHours: step.leastHours ?? '',
+        mostHours: step.mostHours ?? '',
       })) ?? [],
     use: details?.use ?? 'leave-on',
     category: details?.category ?? '5A',
@@ -135,9 +150,30 @@ export function detailsOf(draft: RecipeDraft): Details {
       leastCelsius: typedDecimalOrNull(step.leastCelsius),
       mostCelsius: typedDecimalOrNull(step.mostCelsius),
       minutes: typedDecimalOrNull(step.minutes),
+      ...onlyOf('whip', step.kind, {
+        roundMinutes: typedDecimalOrNull(step.roundMinutes),
+        rounds: wholeOrNull(step.rounds),
+        growsPercent: typedDecimalOrNull(step.growsPercent),
+      }),
+      ...onlyOf('set', step.kind, {
+        leastHours: typedDecimalOrNull(step.leastHours),
+        mostHours: typedDecimalOrNull(step.mostHours),
+      }),
     })),
   };
 }
+
+/** Of another kind of step nothing is kept, even where it was typed before the kind was changed. */
+const onlyOf = <Fields extends Readonly<Record<string, string | number | null>>>(
+  wanted: StepKind,
+  kind: StepKind,
+  fields: Fields,
+): { [Key in keyof Fields]: Fields[Key] | null } =>
+  kind === wanted
+    ? fields
+    : (Object.fromEntries(Object.keys(fields).map((key) => [key, null])) as {
+        [Key in keyof Fields]: null;
+      });
 
 type WithGrams = Pick<DraftLine, 'grams'>;
 

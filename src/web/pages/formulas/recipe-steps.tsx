@@ -73,6 +73,8 @@ export function RecipeSteps({ draft, onChange }: Props) {
               onChange={set('minutes')}
               isOptional
             />
+            {step.kind === 'whip' && <WhipFields step={step} where={where} set={set} />}
+            {step.kind === 'set' && <SetFields step={step} where={where} set={set} />}
             <div className={styles.wide}>
               <Field
                 label={formulaWords.caution}
@@ -103,3 +105,68 @@ export function RecipeSteps({ draft, onChange }: Props) {
     </FieldGroup>
   );
 }
+
+interface KindProps {
+  readonly step: DraftStep;
+  readonly where: (field: string) => string;
+  readonly set: (field: keyof DraftStep) => (value: string) => void;
+}
+
+/** Rounds, each looked at, and how much it is expected to grow. */
+const WhipFields = ({ step, where, set }: KindProps) => (
+  <>
+    <Field
+      label={formulaWords.roundMinutes}
+      where={where('roundMinutes')}
+      kind="decimal"
+      unit="min"
+      value={step.roundMinutes}
+      onChange={set('roundMinutes')}
+      hint={formulaWords.roundMinutesHint}
+      isOptional
+    />
+    <Field
+      label={formulaWords.rounds}
+      where={where('rounds')}
+      kind="whole"
+      least={1}
+      value={step.rounds}
+      onChange={set('rounds')}
+      isOptional
+    />
+    <Field
+      label={formulaWords.growsPercent}
+      where={where('growsPercent')}
+      kind="decimal"
+      unit="%"
+      value={step.growsPercent}
+      onChange={set('growsPercent')}
+      hint={formulaWords.growsPercentHint}
+      isOptional
+    />
+  </>
+);
+
+/** A range: nobody knows to the hour when fat is firm. */
+const SetFields = ({ step, where, set }: KindProps) => (
+  <>
+    <Field
+      label={formulaWords.leastHours}
+      where={where('leastHours')}
+      kind="decimal"
+      unit="h"
+      value={step.leastHours}
+      onChange={set('leastHours')}
+      isOptional
+    />
+    <Field
+      label={formulaWords.mostHours}
+      where={where('mostHours')}
+      kind="decimal"
+      unit="h"
+      value={step.mostHours}
+      onChange={set('mostHours')}
+      isOptional
+    />
+  </>
+);

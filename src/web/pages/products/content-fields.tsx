@@ -22,6 +22,13 @@ const AMOUNTS = [
   { key: 'declaredGrams', label: words.declared, unit: 'g', hint: words.declaredHint, isOptional: false },
   { key: 'aimGrams', label: words.aim, unit: 'g', hint: words.aimHint, isOptional: true },
   { key: 'bowlLossPercent', label: words.loss, unit: '%', hint: words.lossHint, isOptional: false },
+  {
+    key: 'headspacePercent',
+    label: words.headspace,
+    unit: '%',
+    hint: words.headspaceHint,
+    isOptional: false,
+  },
   { key: 'retainedGrams', label: words.retained, unit: 'g', hint: undefined, isOptional: false },
 ] as const;
 

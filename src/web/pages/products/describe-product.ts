@@ -27,6 +27,7 @@ export const describeProduct =
     [words.aim, draft.aimGrams],
     [words.basis, termWords.fillBasis[draft.fillBasis]],
     [words.loss, draft.bowlLossPercent],
+    [words.headspace, draft.headspacePercent],
     [words.retained, draft.retainedGrams],
     [words.tin, nameIn(parts.tins, draft.tinId)],
     [words.lid, nameIn(parts.lids, draft.lidId)],

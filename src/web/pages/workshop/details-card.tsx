@@ -34,6 +34,7 @@ const describe = (details: WorkshopDetails) =>
     [words.country, details.country],
     [words.timeZone, details.timeZone],
     [words.bowl, details.bowlGrams],
+    [words.bowlMl, details.bowlMl],
     [words.backupFolder, details.backupFolder],
   ] as const;
 
@@ -44,7 +45,9 @@ export function DetailsCard({ details, version }: Props) {
   useUnsaved(editing.isChanged, save);
   const submit = async () => {
     const bowlGrams = typedDecimalOrNull(draft.bowlGrams) ?? '';
-    const saved = await save.write({ body: { version: editing.version, details: { ...draft, bowlGrams } } });
+    const bowlMl = typedDecimalOrNull(draft.bowlMl) ?? '';
+    const body = { version: editing.version, details: { ...draft, bowlGrams, bowlMl } };
+    const saved = await save.write({ body });
     if (!saved) return;
     tell(words.saved);
     editing.seen({ details: saved.details ?? draft, version: saved.version });
@@ -116,6 +119,16 @@ export function DetailsCard({ details, version }: Props) {
             value={draft.bowlGrams}
             onChange={set('bowlGrams')}
             hint={words.bowlHint}
+            isOptional
+          />
+          <Field
+            label={words.bowlMl}
+            where="details.bowlMl"
+            kind="decimal"
+            unit="ml"
+            value={draft.bowlMl}
+            onChange={set('bowlMl')}
+            hint={words.bowlMlHint}
             isOptional
           />
         </SideBySide>
