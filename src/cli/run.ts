@@ -47,7 +47,9 @@ function describeProgram(wish: RunWish, end: (status: number) => void): Command 
   withFolder(command('start', commands.start))
     .option('--port <port>', options.port, PORT)
     .option('--example', options.example, false)
-    .action(async ({ folder, port, example }) => end(await startAt(folder, port, example, wish)));
+    .option('--network', options.network, false)
+    .option('--network-port <port>', options.networkPort)
+    .action(async (chosen: StartOptions) => end(await startAs(chosen, wish)));
   command('calc', commands.calc)
     .argument('[name]', options.name)
     .argument('[json]', options.input)
@@ -74,13 +76,28 @@ function describeProgram(wish: RunWish, end: (status: number) => void): Command 
   return program;
 }
 
-async function startAt(folder: string, port: string, isExample: boolean, wish: RunWish): Promise<number> {
-  const number = Number(port);
-  if (!Number.isInteger(number) || number < 0 || number > 65535) {
-    return sayProblems([problem('port-wrong', 'port', { found: port, allowed: PORT })]);
-  }
+interface StartOptions {
+  readonly folder: string;
+  readonly port: string;
+  readonly example: boolean;
+  readonly network: boolean;
+  readonly networkPort?: string;
+}
+
+const isPort = (text: string, least: number): boolean =>
+  /^\d{1,5}$/.test(text) && Number(text) >= least && Number(text) <= 65535;
+
+async function startAs(
+  { folder, port, example, network, networkPort }: StartOptions,
+  wish: RunWish,
+): Promise<number> {
+  if (!isPort(port, 0)) return sayProblems([problem('port-wrong', 'port', { found: port, allowed: PORT })]);
+  if (networkPort !== undefined && !isPort(networkPort, 1024))
+    return sayProblems([problem('network-port-wrong', 'network-port', { found: networkPort })]);
   const { start } = await import('./start.ts');
-  return start({ folder, port: number, isExample, ...wish });
+  const isNetwork = network || networkPort !== undefined;
+  const wished = { folder, port: Number(port), isExample: example, isNetwork, ...wish };
+  return start(networkPort === undefined ? wished : { ...wished, networkPort: Number(networkPort) });
 }
 
 async function exportAs(folder: string, json?: true, csv?: true, to?: string): Promise<number> {

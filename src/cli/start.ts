@@ -2,12 +2,13 @@ import { join } from 'node:path';
 import { done, type Problem, type Result } from '../core/problem.ts';
 import {
   findProgramFolder,
+  networkFolder,
   readOwnVersion,
   realMachine,
   removeAddressHint,
   writeAddressHint,
 } from '../machine/index.ts';
-import { createApp, type Listening, makeLog, serve } from '../server/index.ts';
+import { type AppWish, createApp, type Listening, makeLog, makeNetwork, serve } from '../server/index.ts';
 import { cliWords, sayProblem } from '../words/index.ts';
 import {
   backUpIfDue,
@@ -25,6 +26,9 @@ export interface StartWish {
   readonly port: number;
   /** Fills an empty workshop with the example. */
   readonly isExample: boolean;
+  /** Opens the network's door now, and from now on. */
+  readonly isNetwork?: boolean;
+  readonly networkPort?: number;
   readonly buildExample?: Context['buildExample'];
 }
 
@@ -39,41 +43,62 @@ export async function start(wish: StartWish): Promise<number> {
   const context = opened.value;
   const filled =
     wish.isExample && (await isWorkshopEmpty(context)) ? await fillWithExample(context) : done(null);
-  const listening = filled.ok ? await listen(context, wish.port) : filled;
-  if (!listening.ok) {
+  const doors = filled.ok ? await openDoors(context, wish) : filled;
+  if (!doors.ok) {
     await context.storage.close();
-    return sayProblems(listening.problems);
+    return sayProblems(doors.problems);
   }
-  return answerUntilTold(context, listening.value);
+  return answerUntilTold(context, doors.value);
 }
 
-async function listen(context: Context, port: number): Promise<Result<Listening>> {
+interface Doors {
+  /** Of this computer, always; the command line asks it too. */
+  readonly own: Listening;
+  readonly network: ReturnType<typeof makeNetwork>;
+}
+
+async function openDoors(context: Context, wish: StartWish): Promise<Result<Doors>> {
   let listening: Listening | undefined;
-  const app = createApp({
+  const parts: Omit<AppWish, 'port'> = {
     context,
     useCases,
     version: readOwnVersion(),
     webFolder: join(findProgramFolder(), 'dist', 'web'),
-    port: () => listening?.port ?? port,
     log,
+  };
+  const network = makeNetwork({ ...parts, folder: networkFolder(context.storage.file) });
+  const app = createApp({
+    ...parts,
+    context: { ...context, network },
+    port: () => listening?.port ?? wish.port,
   });
-  const result = await serve(app.fetch, port);
-  if (result.ok) listening = result.value;
-  return result;
+  const own = await serve(app.fetch, wish.port);
+  if (!own.ok) return own;
+  listening = own.value;
+  await network.door.start({ isWanted: wish.isNetwork ?? false, port: wish.networkPort });
+  return done({ own: listening, network });
 }
 
-async function answerUntilTold(context: Context, listening: Listening): Promise<number> {
+async function answerUntilTold(context: Context, { own, network }: Doors): Promise<number> {
   const { file } = context.storage;
   const told = untilTold();
-  writeAddressHint(file, listening.address);
-  process.stdout.write(`${cliWords.started(listening.address, file)}\n`);
+  writeAddressHint(file, own.address);
+  process.stdout.write(`${cliWords.started(own.address, file)}\n`);
+  await sayNetwork(context, network);
   const stopBackups = keepDailyBackups(context);
   await told;
-  await listening.close();
+  await Promise.all([own.close(), network.door.close()]);
   await stopBackups();
   removeAddressHint(file);
   await context.storage.close();
   return 0;
+}
+
+/** A network that could not be opened stops nobody from working at this computer. */
+async function sayNetwork(context: Context, { door }: Doors['network']): Promise<void> {
+  const { isOn, ways, trouble } = await door.view();
+  if (isOn) process.stdout.write(`${cliWords.reached(ways.map(({ url }) => url))}\n`);
+  if (trouble) await warn(context, [trouble]);
 }
 
 const untilTold = (): Promise<void> =>

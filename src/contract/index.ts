@@ -49,7 +49,7 @@ export * as making from './making.ts';
 export * as orders from './orders.ts';
 export * as productFiles from './product-files.ts';
 export * as reach from './reach.ts';
-export type { Route } from './route.ts';
+export type { OpenTo, Route } from './route.ts';
 export { saying } from './saying.ts';
 export * as scales from './scales.ts';
 export * as steps from './steps.ts';

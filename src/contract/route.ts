@@ -1,6 +1,16 @@
 import type { z } from 'zod';
 
-export type PaperMedia = 'application/pdf' | 'application/zip' | 'image/svg+xml';
+export type PaperMedia =
+  | 'application/pdf'
+  | 'application/zip'
+  | 'image/svg+xml'
+  | 'application/x-x509-ca-cert';
+
+/**
+ * Who is answered: everybody who reaches the computer, or only who sits at the computer itself. Left out: this computer
+ * and the devices that were paired with it.
+ */
+export type OpenTo = 'anyone' | 'own-computer';
 
 /** One row of the table of routes: server, command line and pages all take method, path and shapes from here. */
 export interface Route<
@@ -19,6 +29,7 @@ export interface Route<
   readonly output: Output;
   /** What comes back where it is not JSON. */
   readonly media?: Media;
+  readonly openTo?: OpenTo;
 }
 
 /** Keeps every shape, and whether the answer is a paper. */

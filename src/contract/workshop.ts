@@ -95,6 +95,7 @@ export const workshopRoutes = {
       z.strictObject({ with: z.literal('own'), name: f.name, firstPerson: f.name }),
     ]),
     output: workshop,
+    openTo: 'own-computer',
   }),
   getFirstSteps: route({
     method: 'GET',
@@ -109,6 +110,7 @@ export const workshopRoutes = {
     summary: 'Change names, addresses, backup folder',
     input: z.strictObject({ stamp: f.stamp, version: f.version, details: workshopDetails }),
     output: workshop,
+    openTo: 'own-computer',
   }),
   savePerson: route({
     method: 'POST',
@@ -143,6 +145,7 @@ export const workshopRoutes = {
     summary: 'Write a backup into the chosen folder now',
     input: z.strictObject({ folder: z.string().max(1000).optional() }),
     output: z.object({ file: z.string(), bytes: z.number(), at: f.instant }),
+    openTo: 'own-computer',
   }),
   checkUp: route({
     method: 'GET',
@@ -152,12 +155,14 @@ export const workshopRoutes = {
       isSound: z.boolean(),
       findings: z.array(z.object({ what: z.string(), isSound: z.boolean(), detail: z.string() })),
     }),
+    openTo: 'own-computer',
   }),
   exportJson: route({
     method: 'GET',
     path: '/api/export.json',
     summary: 'Everything, as one JSON document',
     output: z.record(z.string(), z.unknown()),
+    openTo: 'own-computer',
   }),
   exportCsv: route({
     method: 'GET',
@@ -165,5 +170,6 @@ export const workshopRoutes = {
     summary: 'Everything, as one CSV file a table',
     output: z.unknown(),
     media: 'application/zip',
+    openTo: 'own-computer',
   }),
 };

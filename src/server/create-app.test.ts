@@ -310,11 +310,12 @@ describe('a route that is only read', () => {
   });
 });
 
-/** No paper was attached to the report, and there is nothing to ask a supplier. Everything else is really answered. */
+/** No paper was attached to the report, there is nothing to ask a supplier, and no network was ever on. Everything else is really answered. */
 const NOTHING_TO_READ = [
   '/api/revisions/:id/letter.pdf 422',
   '/api/materials/:id/letter.pdf 422',
   '/api/reports/:id/file 422',
+  '/api/reach/authority.crt 422',
 ];
 
 /** Every route that is only read, and what of them was not answered. */

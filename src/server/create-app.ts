@@ -10,9 +10,12 @@ import {
   type WorkRoute,
   workshopZone,
 } from '../work/index.ts';
+import { addPairing } from './add-pairing.ts';
 import { answerProblems, answerProblemsAsPage } from './answer.ts';
 import { listCalculations } from './calculations.ts';
-import { guardOrigin } from './guard-origin.ts';
+import { deviceCookie, readDeviceCookie } from './device-cookie.ts';
+import { askerOf, type Gate, nameDevice, recogniseAsker, whyNotFromNetwork, whyNotSigned } from './gate.ts';
+import { guardOrigin, ownComputer } from './guard-origin.ts';
 import { limitBody } from './limit-body.ts';
 import type { Log } from './log.ts';
 import { describeApi } from './open-api.ts';
@@ -28,6 +31,8 @@ export interface AppWish {
   /** Known once it listens. */
   readonly port: () => number;
   readonly log: Log;
+  /** In front of devices from the network; without it everybody who asks sits at this computer. */
+  readonly gate?: Gate;
 }
 
 type Handler = (context: Context, request: ReadRequest) => Promise<Result<unknown>>;
@@ -35,11 +40,14 @@ type Handler = (context: Context, request: ReadRequest) => Promise<Result<unknow
 export function createApp(wish: AppWish): Hono {
   const app = new Hono();
   app.use(securityHeaders);
-  app.use(guardOrigin(wish.port));
+  const { gate } = wish;
+  app.use(guardOrigin(gate ? { scheme: 'https', hosts: gate.hosts } : ownComputer(wish.port)));
+  if (gate) app.use('/api/*', recogniseAsker(wish.context, gate));
   app.use('/api/*', limitBody);
   app.get('/api/openapi.json', () => Response.json(describeApi(wish.version)));
   for (const [name, handle] of Object.entries(handlersOf(wish)))
     addRoute(app, name as RouteName, handle, wish);
+  addPairing(app, wish.context);
   app.all('/api', unknownRoute);
   app.all('/api/*', unknownRoute);
   app.get('*', serveWebFiles(wish.webFolder));
@@ -59,16 +67,30 @@ const handlersOf = ({ useCases, version }: AppWish): Record<string, Handler> => 
 function addRoute(app: Hono, name: RouteName, handle: Handler, { context }: AppWish): void {
   const route: Route = routes[name];
   app.on(route.method, route.path, async (http) => {
-    const request = await readRequest(http, route);
+    const asker = askerOf(http);
     const zone = () => workshopZone(context);
     const refuse = isOpenedAsPage(route, http) ? answerProblemsAsPage : answerProblems;
+    const closed = whyNotFromNetwork(route, asker);
+    if (closed) return refuse([closed], 400);
+    const request = await readRequest(http, route);
     if (!request.ok) return refuse(request.problems, 400, await zone());
-    const result = await handle(context, request.value);
+    const unsigned = await whyNotSigned(context, name, asker, request.value);
+    if (unsigned) return refuse([unsigned], 400);
+    const result = await handle(asker ? { ...context, asker } : context, nameDevice(request.value, asker));
     if (!result.ok) return refuse(result.problems, name === 'calculate' ? 400 : 422, await zone());
     return route.media
       ? answerPaper(result.value as Paper, route.media)
-      : Response.json(result.value, { status: madeSomething(route, request.value.body) ? 201 : 200 });
+      : Response.json(result.value, {
+          status: madeSomething(route, request.value.body) ? 201 : 200,
+          headers: cookieAgain(http, name),
+        });
   });
+}
+
+/** A device that opens the pages has its cookie for another 400 days. */
+function cookieAgain(http: HonoContext, name: RouteName): Record<string, string> {
+  const token = name === 'getDoor' && askerOf(http)?.device ? readDeviceCookie(http) : undefined;
+  return token === undefined ? {} : { 'set-cookie': deviceCookie(token) };
 }
 
 /** A paper whose address somebody opened in a browser's tab; a program asks for what the contract says. */

@@ -106,6 +106,20 @@ export {
   type SignedDecision,
 } from './decision-store.ts';
 export {
+  type DeviceRow,
+  deleteUnlocked,
+  findDevice,
+  findDeviceByToken,
+  insertDevice,
+  insertUnlocked,
+  isUnlockedOn,
+  listDevices,
+  listUnlocked,
+  noteSeen,
+  type SeenDevice,
+  updateDevice,
+} from './device-store.ts';
+export {
   type DispatchRow,
   findDispatch,
   insertDispatch,
@@ -240,6 +254,16 @@ export {
   updateOrder,
 } from './order-store.ts';
 export { findPerson, insertPerson, listPeople, type PersonRow, updatePerson } from './person-store.ts';
+export {
+  countPinTry,
+  deletePin,
+  findPin,
+  forgetPinTries,
+  keepPin,
+  listPinHolders,
+  type PersonPinRow,
+  type PinTryRow,
+} from './pin-store.ts';
 export {
   findPlace,
   insertPlace,

@@ -68,6 +68,9 @@ export const THING_KEYS: Readonly<Record<string, readonly string[]>> = {
   label_design: ['product_id'],
   point_of_departure: ['id'],
   label_sheet: ['id'],
+  device: ['id'],
+  person_pin: ['person_id'],
+  unlocked: ['device_id', 'person_id'],
 };
 
 export const isThing = (table: string): boolean => table in THING_KEYS;
@@ -95,6 +98,7 @@ const NAMED_BY: Readonly<Record<string, string>> = {
   customer_order: 'number',
   label_sheet: 'name',
   point_of_departure: 'name',
+  device: 'name',
 };
 
 export const rowKey = (table: string, row: RecordRow): string =>

@@ -20,6 +20,9 @@ export const cliWords = {
     folder: "the workshop's folder (default: GRAMWRIGHT_FOLDER, or Gramwright in the home folder)",
     port: 'where to listen on this computer; 0 takes any free port',
     example: 'fill an empty workshop with the example',
+    network:
+      'let tablets and phones reach it over the workshop’s own network too (kept until it is turned off)',
+    networkPort: 'where to listen for them; the devices know the workshop by it',
     name: 'name of the calculation',
     input: 'its input as JSON; - or nothing reads standard input',
     calcHelp: 'fields with units, equation, sources and an example',
@@ -31,6 +34,10 @@ export const cliWords = {
   },
   started: (address: string, file: string) =>
     `Gramwright answers at ${address}\nThe workshop file is ${file}`,
+  reached: (urls: readonly string[]) =>
+    urls.length === 0
+      ? 'Its network is on, but this computer has no address on a private network now.'
+      : `Tablets and phones that are paired reach it at\n${urls.map((url) => `  ${url}`).join('\n')}`,
   closed: 'Closed.',
   backedUp: (file: string, bytes: number) => `Backup written and looked through: ${file} (${size(bytes)})`,
   restored: (file: string, keptAside: string | null) =>

@@ -82,6 +82,13 @@ export const fieldWords: Readonly<Record<string, string>> = {
   accuracyClass: scale.accuracyClass,
   verificationIntervalGrams: scale.interval,
 
+  // Reaching the workshop from tablets and phones.
+  network: 'the network',
+  isOn: 'on or off',
+  port: 'the port',
+  pin: 'the PIN',
+  oldPin: 'the PIN until now',
+
   // Materials.
   name: material.name,
   kind: 'what kind it is',

@@ -6,4 +6,6 @@ export const patterns: Readonly<Record<string, string>> = {
   '/^[A-Z]{2,4}$/': 'two to four capital letters',
   '/^(1|2|3|4|5A|5B|5C|5D|6|7A|7B|8|9|10A|10B|11A|11B|12)$/': 'an IFRA category, such as 5A',
   '/^\\d{2,7}-\\d{2}-\\d$/': 'a CAS number, such as 78-70-6',
+  '/^\\d{4,8}$/': 'four to eight digits',
+  '/^\\d{8}$/': 'eight digits',
 };

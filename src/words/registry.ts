@@ -12,6 +12,7 @@ import { labelProblems } from './problems/label.en-gb.ts';
 import { labelDeskProblems } from './problems/label-desk.en-gb.ts';
 import { printProblems } from './problems/print.en-gb.ts';
 import { productFileProblems } from './problems/product-files.en-gb.ts';
+import { reachProblems } from './problems/reach.en-gb.ts';
 import { safetyProblems } from './problems/safety.en-gb.ts';
 import { serverProblems } from './problems/server.en-gb.ts';
 import { stepProblems } from './problems/steps.en-gb.ts';
@@ -60,6 +61,7 @@ export const problemRooms: Readonly<Record<string, Readonly<Record<string, Probl
   foundation: foundationProblems,
   keeping: keepingProblems,
   print: printProblems,
+  reach: reachProblems,
   safety: safetyProblems,
   server: serverProblems,
   web: webProblems,

@@ -12,6 +12,7 @@ import { morningUseCases } from './morning/index.ts';
 import { noteRequests } from './note-requests.ts';
 import { orderUseCases } from './orders/index.ts';
 import { productFileUseCases } from './product-files/index.ts';
+import { reachUseCases } from './reach/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
 import type { UseCases } from './use-case.ts';
@@ -27,11 +28,22 @@ export {
   workshopFile,
 } from './keeping/index.ts';
 export { workshopZone } from './local-date.ts';
+export {
+  type Asker,
+  admitDevice,
+  mayBeSigned,
+  type Network,
+  type NetworkDoor,
+  type NetworkState,
+  PairingDesk,
+  recogniseDevice,
+  type WayIn,
+} from './reach/index.ts';
 export type { OpenUseCase, OpenUseCases, Paper, RequestOf } from './use-case.ts';
 export { type Beginning, fillWithExample, openDoors } from './workshop/index.ts';
 
 /** All rows of the table but those that need no workshop: the server answers these itself. */
-export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'getHealth'>;
+export type WorkRoute = Exclude<RouteName, 'listCalculations' | 'calculate' | 'getHealth' | 'pairDevice'>;
 
 /** Every use-case by the name of its route: each room spreads its own here. */
 export const useCases = noteRequests({
@@ -47,6 +59,7 @@ export const useCases = noteRequests({
   ...morningUseCases,
   ...orderUseCases,
   ...productFileUseCases,
+  ...reachUseCases,
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,

@@ -8,6 +8,10 @@ export const cliProblems = {
     says: '\u201c{found}\u201d is no port.',
     mend: 'Give a whole number from 0 to 65535, such as {allowed}.',
   },
+  'network-port-wrong': {
+    says: '\u201c{found}\u201d is no port for the network.',
+    mend: 'Give a whole number from 1024 to 65535, such as 4443.',
+  },
   'export-kind-missing': {
     says: 'It was not said how to write everything down.',
     mend: 'Choose one: gramwright export --json, or gramwright export --csv.',
