@@ -6,6 +6,7 @@ export { labelPrintRules } from './label-print-rules.ts';
 export { DURABILITY_THRESHOLD_MONTHS, ingredientOrder } from './label-tables.ts';
 export { lowWaterTables } from './low-water-tables.ts';
 export { netContentsTables } from './net-contents-tables.ts';
+export { nominalCheckWeights } from './nominal-check-weights.ts';
 export { calculations, findCalculation } from './registry.ts';
 export { runCalculation } from './run-calculation.ts';
 export { boundSafetyTables } from './safety-tables.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import * as f from './fields.ts';
 import { route } from './route.ts';
+import { scaleProof } from './scale-proof.ts';
 
 export const workshopDetails = z.strictObject({
   name: f.name,
@@ -45,6 +46,10 @@ export const workshop = z.object({
       repeatabilityGrams: z.string().nullable(),
       accuracyClass: z.enum(['I', 'II', 'III', 'IIII']).nullable(),
       verificationIntervalGrams: z.string().nullable(),
+      /** The weight that it is checked with, and how far off that may be. */
+      checkWeightGrams: z.string().nullable(),
+      checkToleranceGrams: z.string().nullable(),
+      ...scaleProof,
       version: z.number(),
     }),
   ),
@@ -63,6 +68,9 @@ export const scaleInput = z.strictObject({
   repeatabilityGrams: f.grams.nullable(),
   accuracyClass: z.enum(['I', 'II', 'III', 'IIII']).nullable(),
   verificationIntervalGrams: f.gramsAboveZero.nullable(),
+  /** Left out: as it was. */
+  checkWeightGrams: f.gramsAboveZero.nullable().optional(),
+  checkToleranceGrams: f.grams.nullable().optional(),
 });
 
 export const firstStep = z.enum([

@@ -313,7 +313,23 @@ export {
   type RevisionStepRow,
   replaceRevision,
 } from './revision-store.ts';
-export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
+export {
+  insertScaleCheck,
+  insertScaleTest,
+  listScaleChecks,
+  listScaleTests,
+  listWeighedOn,
+  type ScaleCheckRow,
+  type ScaleTestRow,
+} from './scale-record-store.ts';
+export {
+  findScale,
+  insertScale,
+  listScales,
+  type ScaleRow,
+  type ScaleThing,
+  updateScale,
+} from './scale-store.ts';
 export type { Database } from './schema.ts';
 export { listSold, type SoldTins } from './sold-store.ts';
 export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';

@@ -35,6 +35,8 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   complaint_word: [],
   label_count: [],
   attachment_link: [],
+  scale_test: [],
+  scale_check: [],
   batch_resize: [],
   batch_target: ['position'],
   addition_close: [],

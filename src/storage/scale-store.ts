@@ -1,20 +1,61 @@
-import type { Selectable } from 'kysely';
-import type { ScaleTable } from './schema.ts';
+import { expressionBuilder, type Selectable } from 'kysely';
+import type { Database, ScaleTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
-export type ScaleRow = Selectable<ScaleTable>;
+/** What the latest test and the latest check of a scale say; null or absent: there was none. */
+export interface ScaleProof {
+  readonly measured_grams?: string | null;
+  readonly measured_at?: string | null;
+  /** Step of the scale when it was tested. */
+  readonly measured_step_grams?: string | null;
+  readonly check_at?: string | null;
+  readonly check_on?: string | null;
+  readonly check_is_good?: number | null;
+}
+
+/** As it is written down. */
+export type ScaleThing = Selectable<ScaleTable>;
+
+export type ScaleRow = ScaleThing & ScaleProof;
+
+/** The entry that stands last of a scale in one of its records. */
+const latestOf = (table: 'scale_test' | 'scale_check') =>
+  expressionBuilder<Database, 'scale'>()
+    .selectFrom(table)
+    .innerJoin('entry as told', 'told.id', `${table}.entry_id`)
+    .select('told.id')
+    .whereRef(`${table}.scale_id`, '=', 'scale.id')
+    .orderBy('told.seq', 'desc')
+    .limit(1);
+
+const selectScales = (db: Reader) =>
+  db
+    .selectFrom('scale')
+    .leftJoin('entry as test_entry', (join) => join.on('test_entry.id', '=', latestOf('scale_test')))
+    .leftJoin('scale_test', 'scale_test.entry_id', 'test_entry.id')
+    .leftJoin('entry as check_entry', (join) => join.on('check_entry.id', '=', latestOf('scale_check')))
+    .leftJoin('scale_check', 'scale_check.entry_id', 'check_entry.id')
+    .selectAll('scale')
+    .select([
+      'scale_test.deviation_grams as measured_grams',
+      'test_entry.happened_at as measured_at',
+      'scale_test.readability_grams as measured_step_grams',
+      'check_entry.happened_at as check_at',
+      'scale_check.checked_on as check_on',
+      'scale_check.is_good as check_is_good',
+    ]);
 
 export const listScales = (db: Reader): Promise<ScaleRow[]> =>
-  db.selectFrom('scale').selectAll().orderBy('name').execute();
+  selectScales(db).orderBy('scale.name').execute();
 
 export const findScale = (db: Reader, id: string): Promise<ScaleRow | undefined> =>
-  db.selectFrom('scale').selectAll().where('id', '=', id).executeTakeFirst();
+  selectScales(db).where('scale.id', '=', id).executeTakeFirst();
 
-export async function insertScale(db: Reader, row: ScaleRow): Promise<void> {
+export async function insertScale(db: Reader, row: ScaleThing): Promise<void> {
   await db.insertInto('scale').values(row).execute();
 }
 
-export async function updateScale(db: Reader, row: ScaleRow, seenVersion: number): Promise<boolean> {
+export async function updateScale(db: Reader, row: ScaleThing, seenVersion: number): Promise<boolean> {
   const { id, ...rest } = row;
   const changed = await db
     .updateTable('scale')

@@ -428,6 +428,11 @@ export interface ScaleTable {
   repeatability_grams: string | null;
   accuracy_class: string | null;
   verification_interval_grams: string | null;
+  /** Nominal mass of the weight that it is checked with, and how far off that may be. */
+  check_weight_grams: string | null;
+  check_tolerance_grams: string | null;
+  /** When the typed repeatability was last typed: a later test replaces it, an earlier one does not. */
+  repeatability_at: string | null;
   version: number;
 }
 

@@ -9,6 +9,7 @@ import { morningWords } from './pages/morning.en-gb.ts';
 import { orderWords } from './pages/orders.en-gb.ts';
 import { productFileWords } from './pages/product-files.en-gb.ts';
 import { productWords } from './pages/products.en-gb.ts';
+import { scaleWords } from './pages/scales.en-gb.ts';
 import { scentWords } from './pages/scent.en-gb.ts';
 import { shelfWords } from './pages/shelf.en-gb.ts';
 import { startWords } from './pages/start.en-gb.ts';
@@ -126,6 +127,15 @@ export const fieldWords: Readonly<Record<string, string>> = {
   packSize: material.packSize,
   packPrice: material.packPrice,
   leadDays: material.leadDays,
+
+  // Scales.
+  'scale.checkWeightGrams': scaleWords.weight.mass,
+  'scale.checkToleranceGrams': scaleWords.weight.tolerance,
+  weightGrams: scaleWords.guide.weightLabel,
+  toleranceGrams: scaleWords.weight.tolerance,
+  readingGrams: scaleWords.check.reading,
+  readings: scaleWords.test.readings,
+  'readings[]': scaleWords.guide.reading,
 
   // The shelf.
   materialId: goods.material,

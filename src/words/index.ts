@@ -23,6 +23,7 @@ export { productFileWords } from './pages/product-files.en-gb.ts';
 export { productWords } from './pages/products.en-gb.ts';
 export { reachGuide } from './pages/reach-guide.en-gb.ts';
 export { roomWords } from './pages/room.en-gb.ts';
+export { scaleWords } from './pages/scales.en-gb.ts';
 export { scentWords } from './pages/scent.en-gb.ts';
 export { shelfWords } from './pages/shelf.en-gb.ts';
 export { partWords, shellWords } from './pages/shell.en-gb.ts';

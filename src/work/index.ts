@@ -13,6 +13,7 @@ import { noteRequests } from './note-requests.ts';
 import { orderUseCases } from './orders/index.ts';
 import { productFileUseCases } from './product-files/index.ts';
 import { reachUseCases } from './reach/index.ts';
+import { scaleUseCases } from './scales/index.ts';
 import { stockUseCases } from './stock/index.ts';
 import { traceUseCases } from './trace/index.ts';
 import type { UseCases } from './use-case.ts';
@@ -60,6 +61,7 @@ export const useCases = noteRequests({
   ...orderUseCases,
   ...productFileUseCases,
   ...reachUseCases,
+  ...scaleUseCases,
   ...stockUseCases,
   ...traceUseCases,
   ...workshopUseCases,

@@ -23,6 +23,7 @@ export type ReadingQuestionCode =
   | 'reading-tare-forgotten'
   | 'reading-ten-times'
   | 'reading-other-unit'
+  | 'reading-not-zeroed'
   | 'reading-not-a-step'
   | 'reading-same-as-last';
 

@@ -16,7 +16,7 @@ export interface Scale {
 }
 
 /** Class without interval, or interval without class, says nothing about errors. */
-function classOf({ accuracyClass, verificationIntervalGrams }: Scale): ClassedScale | undefined {
+export function classOf({ accuracyClass, verificationIntervalGrams }: Scale): ClassedScale | undefined {
   if (!accuracyClass || verificationIntervalGrams == null) return undefined;
   return { accuracyClass, verificationIntervalGrams };
 }

@@ -16,7 +16,7 @@ export interface SmallestWeight {
 }
 
 /** 2 max(s, 0.41 d): what the smallest weight times the tolerance must reach. */
-const neededGrams = ({ readabilityGrams, repeatabilityGrams }: Repeating): Exact =>
+export const neededGrams = ({ readabilityGrams, repeatabilityGrams }: Repeating): Exact =>
   largest(exact(repeatabilityGrams), exact(readabilityGrams).times(FLOOR_IN_READABILITY)).times(
     COVERAGE_FACTOR,
   );

@@ -84,6 +84,22 @@ export const weighingProblems = {
     says: '{found} g is far from {allowed} g. Does the scale show {unit, select, kg {kilograms} oz {ounces} lb {pounds} ozt {troy ounces} ct {carats} grain {grains} mg {milligrams} other {another unit}}? That would be {gramsThen} g.',
     mend: 'Look at the unit beside the digits, set the scale to grams, or say that {found} g is right.',
   },
+  'reading-not-zeroed': {
+    says: '{found} g is {offGrams} g away from {allowed} g. Did the scale show 0 before?',
+    mend: 'Take everything off, press zero, put it on again; or say that {found} g is right.',
+  },
+  'test-too-few': {
+    says: 'A test needs {allowed} weighings; {found, plural, one {there is one} other {there are #}}.',
+    mend: 'Go on until there are {allowed}.',
+  },
+  'held-scale-keeps-weight': {
+    says: '{found} did not pass its last check: its check weight stays until it does.',
+    mend: 'Let it pass a check first, or give it another check weight.',
+  },
+  'check-weight-too-heavy': {
+    says: 'A check weight of {found} g is more than {scale} holds ({allowed} g).',
+    mend: 'Take a lighter one, best near half of what the scale holds.',
+  },
   'reading-not-a-step': {
     says: 'This scale shows steps of {allowed} g; {found} g is none.',
     mend: 'Read it again, or say which scale it stood on.',

@@ -13,6 +13,9 @@ const scale: ScaleRow = {
   repeatability_grams: null,
   accuracy_class: 'III',
   verification_interval_grams: '0.1',
+  check_weight_grams: null,
+  check_tolerance_grams: null,
+  repeatability_at: null,
   version: 1,
 };
 const details = { declaredGrams: '35', aimGrams: null } as unknown as orders.ProductDetails;

@@ -2,17 +2,11 @@ import { dirname, resolve } from 'node:path';
 import type { z } from 'zod';
 import type { workshop } from '../../contract/index.ts';
 import { done } from '../../core/problem.ts';
-import {
-  findLastBackup,
-  listPeople,
-  listPlaces,
-  listScales,
-  readWorkshop,
-  type ScaleRow,
-} from '../../storage/index.ts';
+import { findLastBackup, listPeople, listPlaces, listScales, readWorkshop } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { workshopToday } from '../local-date.ts';
 import type { UseCase } from '../use-case.ts';
+import { viewScale } from '../view-scale.ts';
 import { readWorkshopDetails } from '../workshop-details.ts';
 
 export type WorkshopView = z.output<typeof workshop.workshop>;
@@ -26,11 +20,12 @@ export async function viewWorkshop(context: Context): Promise<WorkshopView> {
   const row = await readWorkshop(db);
   const people = await listPeople(db);
   const backup = await findLastBackup(db);
+  const today = await workshopToday(context);
   return {
     state: row === undefined ? 'empty' : 'ready',
     isExample: row?.is_example === 1,
     folder: dirname(resolve(file)),
-    today: await workshopToday(context),
+    today,
     now: context.machine.now(),
     details: row === undefined ? null : readWorkshopDetails(row.details),
     version: row?.version ?? 0,
@@ -40,7 +35,7 @@ export async function viewWorkshop(context: Context): Promise<WorkshopView> {
       isActive: is_active === 1,
       version,
     })),
-    scales: (await listScales(db)).map(viewScale),
+    scales: (await listScales(db)).map((scale) => viewScale(scale, today)),
     places: (await listPlaces(db)).map((place) => ({
       ...place,
       kind: place.kind as WorkshopView['places'][number]['kind'],
@@ -48,14 +43,3 @@ export async function viewWorkshop(context: Context): Promise<WorkshopView> {
     lastBackup: backup ? { at: backup.at, file: backup.file } : null,
   };
 }
-
-const viewScale = (row: ScaleRow): WorkshopView['scales'][number] => ({
-  id: row.id,
-  name: row.name,
-  capacityGrams: row.capacity_grams,
-  readabilityGrams: row.readability_grams,
-  repeatabilityGrams: row.repeatability_grams,
-  accuracyClass: row.accuracy_class as WorkshopView['scales'][number]['accuracyClass'],
-  verificationIntervalGrams: row.verification_interval_grams,
-  version: row.version,
-});

@@ -6,9 +6,11 @@ import {
   insertScale,
   listScales,
   type ScaleRow,
+  type ScaleThing,
   updateScale,
 } from '../../storage/index.ts';
 import { changedMeanwhile, record, thingNotFound, viewId } from '../record.ts';
+import { isHeld } from '../scale-error.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 
 type Scale = RequestOf<'saveScale'>['body']['scale'];
@@ -20,10 +22,14 @@ export const saveScale: UseCase<'saveScale'> = (context, { body: { stamp, scale 
     async (tx, tell) => {
       const current = scale.id === undefined ? undefined : await findScale(tx, scale.id);
       if (scale.id !== undefined && !current) giveUp(thingNotFound('scale.id', scale.id));
-      const problems = [...whyUnfit(scale), ...nameProblems(await listScales(tx), scale)];
+      const problems = [
+        ...whyUnfit(scale),
+        ...nameProblems(await listScales(tx), scale),
+        ...heldProblems(scale, current),
+      ];
       if (problems.length > 0) giveUp(...problems);
       const id = current?.id ?? context.machine.newId();
-      const row = rowOf(id, scale);
+      const row = rowOf(id, scale, current, stamp.at);
       const { version: _, ...payload } = row;
       await tell({
         kind: current ? 'scale-changed' : 'scale-added',
@@ -39,16 +45,26 @@ export const saveScale: UseCase<'saveScale'> = (context, { body: { stamp, scale 
     viewId,
   );
 
-const rowOf = (id: string, scale: Scale): ScaleRow => ({
-  id,
-  name: scale.name,
-  capacity_grams: scale.capacityGrams,
-  readability_grams: scale.readabilityGrams,
-  repeatability_grams: scale.repeatabilityGrams,
-  accuracy_class: scale.accuracyClass,
-  verification_interval_grams: scale.verificationIntervalGrams,
-  version: 1,
-});
+/** What is left out of a change stays as it was; a repeatability that is typed anew counts from then on. */
+const rowOf = (id: string, scale: Scale, current: ScaleRow | undefined, at: string): ScaleThing => {
+  const isAnew = current === undefined || scale.repeatabilityGrams !== current.repeatability_grams;
+  return {
+    id,
+    name: scale.name,
+    capacity_grams: scale.capacityGrams,
+    readability_grams: scale.readabilityGrams,
+    repeatability_grams: scale.repeatabilityGrams,
+    accuracy_class: scale.accuracyClass,
+    verification_interval_grams: scale.verificationIntervalGrams,
+    check_weight_grams: orAsBefore(scale.checkWeightGrams, current?.check_weight_grams),
+    check_tolerance_grams: orAsBefore(scale.checkToleranceGrams, current?.check_tolerance_grams),
+    repeatability_at: isAnew ? at : current.repeatability_at,
+    version: 1,
+  };
+};
+
+const orAsBefore = (said: string | null | undefined, before: string | null | undefined): string | null =>
+  said === undefined ? (before ?? null) : said;
 
 /**
  * A scale shows its own capacity, and its verification interval e is no finer than what it shows, d: OIML R 76-1:2006,
@@ -73,6 +89,14 @@ function whyUnfit(scale: Scale): Problem[] {
         source: 'OIML R 76-1:2006, 3.4.2',
       }),
     );
+  if (scale.checkWeightGrams != null && exact(scale.checkWeightGrams).gt(scale.capacityGrams))
+    problems.push(
+      problem('check-weight-too-heavy', 'scale.checkWeightGrams', {
+        found: scale.checkWeightGrams,
+        allowed: scale.capacityGrams,
+        parameters: { scale: scale.name },
+      }),
+    );
   return problems;
 }
 
@@ -80,4 +104,10 @@ function whyUnfit(scale: Scale): Problem[] {
 const nameProblems = (scales: readonly ScaleRow[], scale: Scale): Problem[] =>
   scales.some((row) => row.id !== scale.id && row.name.toLowerCase() === scale.name.toLowerCase())
     ? [problem('scale-name-taken', 'scale.name', { found: scale.name })]
+    : [];
+
+/** A scale that did not pass would otherwise be free again without having passed. */
+const heldProblems = (scale: Scale, current: ScaleRow | undefined): Problem[] =>
+  current && isHeld(current) && scale.checkWeightGrams === null
+    ? [problem('held-scale-keeps-weight', 'scale.checkWeightGrams', { found: current.name })]
     : [];

@@ -230,7 +230,17 @@ describe('scales', () => {
       body: { scale: { ...scale, id, version: 1, accuracyClass: 'II', verificationIntervalGrams: '1' } },
     });
     expect((await bench.get('getWorkshop')).scales).toEqual([
-      { ...scale, id, version: 2, accuracyClass: 'II', verificationIntervalGrams: '1' },
+      {
+        ...scale,
+        id,
+        version: 2,
+        accuracyClass: 'II',
+        verificationIntervalGrams: '1',
+        checkWeightGrams: null,
+        checkToleranceGrams: null,
+        repeatability: null,
+        check: null,
+      },
     ]);
   });
 

@@ -1,0 +1,152 @@
+import { sayDateWithYear } from '../say-date.ts';
+import { sayDecimal, sayGrams } from '../say-figure.ts';
+
+const DECIDES = {
+  class: 'the error in service of its class',
+  repeatability: 'twice what it repeats within',
+  readability: 'the step that it shows',
+} as const;
+
+const SOURCES = {
+  class: 'OIML R 76-1, table 6; in service twice that (SI 1995/1907)',
+  repeatability: 'USP general chapter 41: twice the standard deviation',
+  readability: 'USP general chapter 41: no scale repeats better than 0.41 of its step',
+} as const;
+
+/** A workshop's scales: the test of ten weighings, the daily check, its chart, and what reads a scale by itself. */
+export const scaleWords = {
+  back: 'The workshop',
+  above: 'Scale',
+  says: (capacity: string, readability: string) => `Up to ${capacity}, in steps of ${readability}.`,
+  see: 'Tests, checks, chart',
+  repeats: {
+    measured: (grams: string, since: string) => `repeats within ${grams}, measured ${since}`,
+    typed: (grams: string) => `repeats within ${grams}, as typed`,
+    unknown: 'how well it repeats is not known: counted from its step',
+  },
+  state: {
+    good: (at: string) => `checked ${at}: good`,
+    due: 'to be checked before it weighs today',
+    held: (at: string) => `did not pass its check ${at}: weighs nothing until it does`,
+    noWeight: 'no check weight known',
+  },
+  test: {
+    title: 'How well it repeats',
+    none: 'Not tested yet. Ten weighings of one weight take five minutes, and every plan counts with them from then on.',
+    says: (grams: string) => `The same weight, put on ten times, differs by ${grams} (standard deviation).`,
+    allSame: (step: string) =>
+      `The same weight read the same every time: better than its step of ${step} tells. Counted as 0.41 of a step.`,
+    used: 'The plan counts with it.',
+    notUsed: 'The plan counts with something else: what was typed later, or a step that is another by now.',
+    leastFor: (percent: number) => `Smallest weight within ${percent} %`,
+    least: 'What it can weigh',
+    leastSays: (one: string, two: string) =>
+      `Within 2 % it weighs ${two} and more; within 1 %, ${one} and more.`,
+    begin: 'Test it: ten weighings',
+    again: 'Test it again',
+    earlier: 'Earlier tests',
+    by: (who: string | null, at: string) => (who === null ? at : `${who}, ${at}`),
+    readings: 'Readings',
+    mean: 'Mean',
+    deviation: 'Standard deviation',
+    weight: 'Weight',
+  },
+  guide: {
+    title: (scale: string) => `Ten weighings on ${scale}`,
+    intro:
+      'Take one thing that does not change, near what you mostly weigh or near half of what the scale holds: a check weight, or a full jar with its lid on. It need not be exact; it has to be the same.',
+    weightLabel: 'About what it weighs',
+    weightHint: 'So that a slip is noticed.',
+    start: 'Begin',
+    of: (place: number, all: number) => `Weighing ${place} of ${all}`,
+    putOn: 'Empty scale at 0? Put it on, wait until the digits stand, type them.',
+    reading: 'The scale shows',
+    next: 'Take it off: next',
+    last: 'That was the last: work it out',
+    stop: 'Leave the test',
+    undo: 'Strike the last reading',
+    taken: 'Taken so far',
+    saved: 'The test is kept. Plans count with it from now on.',
+    isRight: 'It is right as it stands',
+    correct: 'Read it again',
+  },
+  check: {
+    title: (scale: string) => `Check ${scale}`,
+    before: 'Before the first weighing of the day.',
+    putOn: (weight: string) => `Empty scale at 0? Put the ${weight} weight on.`,
+    mayBe: (low: string, high: string) => `It may show ${low} to ${high}.`,
+    why: (by: keyof typeof DECIDES, limit: string) =>
+      `${limit} either way: ${DECIDES[by]} and the weight’s own tolerance.`,
+    source: (by: keyof typeof SOURCES) => SOURCES[by],
+    reading: 'The scale shows',
+    enter: 'Enter the check',
+    good: (off: string) => `Good: ${off} off. It may weigh today.`,
+    bad: (off: string, limit: string) => `Not good: ${off} off, and it may be ${limit}.`,
+    first: 'Before you try again',
+    steps: [
+      'Does it stand level, on something firm, away from draught and from what shakes?',
+      'Take everything off, wipe the plate, press zero.',
+      'Has it been on for a quarter of an hour, in this room? Let it warm up.',
+      'Is it the right weight, clean and dry?',
+    ],
+    again: 'Try again',
+    held: 'It weighs nothing until it passes: plans and bench take another scale. If it fails once more, have it adjusted.',
+    noWeight: 'Nobody has said which weight this scale is checked with.',
+    toWeight: 'Give it a check weight',
+    noLimit: 'Its class does not cover that weight: look at class, interval and capacity once more.',
+    rough:
+      'The weight itself may be off by more than a third of what the scale may: a better one tells more.',
+    kept: 'The check is kept.',
+    isRight: 'That is what it shows: enter it',
+    correct: 'Read it again',
+  },
+  weight: {
+    title: 'Its check weight',
+    mass: 'Check weight',
+    massHint: (proposed: readonly number[]) =>
+      proposed.length === 0
+        ? 'Near half of what the scale holds.'
+        : `Near half of what it holds, or near what you mostly weigh: ${proposed.map((grams) => sayGrams(String(grams))).join(' or ')}.`,
+    tolerance: 'How far off the weight may be',
+    toleranceHint: 'It stands on its paper. Class M1 of 100 g: 0.005 g. Left empty it counts as exact.',
+    saved: 'The check weight is saved.',
+  },
+  chart: {
+    title: 'Checks over time',
+    none: 'No check yet.',
+    label: (count: number, from: string, until: string, outside: number) =>
+      `${count} checks from ${sayDateWithYear(from)} to ${sayDateWithYear(until)}; ${
+        outside === 0
+          ? 'none lies beyond the limits'
+          : outside === 1
+            ? 'one lies beyond the limits'
+            : `${outside} lie beyond the limits`
+      }.`,
+    from: {
+      checks:
+        'Limits from how the checks themselves scatter: chart of individuals, three standard deviations.',
+      errors: (enough: number, has: number) =>
+        has < enough
+          ? `Limits of the check itself; from ${enough} checks on they come from the checks (there are ${has}).`
+          : 'Limits of the check itself: the checks scatter less than the scale’s own step.',
+    },
+    steady: 'It stands still.',
+    drifts: 'It drifts to one side: have it adjusted before a check fails.',
+    outside: (count: number) =>
+      count === 1
+        ? 'One check lies beyond the limits.'
+        : `${sayDecimal(count)} checks lie beyond the limits.`,
+    upper: 'upper limit',
+    lower: 'lower limit',
+    centre: 'middle',
+    head: { on: 'Day', reading: 'Showed', off: 'Off by', limit: 'May be off', result: 'Result', by: 'Who' },
+    table: 'The checks as a table',
+    good: 'good',
+    bad: 'not good',
+    print: 'Print this page',
+    otherWeights: (count: number) =>
+      count === 1
+        ? 'One earlier check was made with another weight and is in the table only.'
+        : `${sayDecimal(count)} earlier checks were made with other weights and are in the table only.`,
+  },
+} as const;
