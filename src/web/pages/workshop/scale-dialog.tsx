@@ -1,4 +1,7 @@
-import { partWords, termWords, workshopWords } from '../../../words/index.ts';
+import { nominalCheckWeights } from '../../../catalogue/index.ts';
+import { readDecimal } from '../../../core/quantity/index.ts';
+import { proposeCheckWeights } from '../../../core/weighing/index.ts';
+import { partWords, scaleWords, termWords, workshopWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useEditing } from '../../api/use-editing.ts';
 import { useWrite } from '../../api/use-write.ts';
@@ -19,6 +22,7 @@ interface Props {
 }
 
 const { scales: words } = workshopWords;
+const { weight } = scaleWords;
 const CLASSES = Object.entries(termWords.accuracyClass).map(([id, name]) => ({ id, name }));
 
 const describe = (draft: ScaleDraft) =>
@@ -29,7 +33,15 @@ const describe = (draft: ScaleDraft) =>
     [words.repeatability, draft.repeatabilityGrams],
     [words.accuracyClass, draft.accuracyClass],
     [words.interval, draft.verificationIntervalGrams],
+    [weight.mass, draft.checkWeightGrams],
+    [weight.tolerance, draft.checkToleranceGrams],
   ] as const;
+
+/** Weights that suit what it holds; nothing while that is not typed. */
+function proposeFor(capacity: string): number[] {
+  const read = readDecimal(capacity, 'capacityGrams');
+  return read.ok ? proposeCheckWeights(read.value, [], nominalCheckWeights) : [];
+}
 
 export function ScaleDialog({ scale, onClose }: Props) {
   const editing = useEditing(scale ?? NEW_SCALE, draftOfScale);
@@ -91,6 +103,26 @@ export function ScaleDialog({ scale, onClose }: Props) {
             isOptional
           />
         )}
+        <SideBySide>
+          <Field
+            {...grams}
+            label={weight.mass}
+            where="scale.checkWeightGrams"
+            value={draft.checkWeightGrams}
+            onChange={set('checkWeightGrams')}
+            hint={weight.massHint(proposeFor(draft.capacityGrams))}
+            isOptional
+          />
+          <Field
+            {...grams}
+            label={weight.tolerance}
+            where="scale.checkToleranceGrams"
+            value={draft.checkToleranceGrams}
+            onChange={set('checkToleranceGrams')}
+            hint={weight.toleranceHint}
+            isOptional
+          />
+        </SideBySide>
         <Button type="submit" isAct isBusy={save.isBusy}>
           {partWords.save}
         </Button>

@@ -9,18 +9,25 @@ export interface ScaleDraft {
   readonly repeatabilityGrams: string;
   readonly accuracyClass: string;
   readonly verificationIntervalGrams: string;
+  readonly checkWeightGrams: string;
+  readonly checkToleranceGrams: string;
 }
 
-export const draftOfScale = (scale: Omit<Scale, 'id'>): ScaleDraft => ({
+/** What a person writes down of a scale: the rest it proves by itself. */
+type Written = Omit<Scale, 'id' | 'repeatability' | 'check'>;
+
+export const draftOfScale = (scale: Written): ScaleDraft => ({
   name: scale.name,
   capacityGrams: scale.capacityGrams,
   readabilityGrams: scale.readabilityGrams,
   repeatabilityGrams: scale.repeatabilityGrams ?? '',
   accuracyClass: scale.accuracyClass ?? '',
   verificationIntervalGrams: scale.verificationIntervalGrams ?? '',
+  checkWeightGrams: scale.checkWeightGrams ?? '',
+  checkToleranceGrams: scale.checkToleranceGrams ?? '',
 });
 
-export const NEW_SCALE: Omit<Scale, 'id'> = {
+export const NEW_SCALE: Written = {
   version: 0,
   name: '',
   capacityGrams: '',
@@ -28,6 +35,8 @@ export const NEW_SCALE: Omit<Scale, 'id'> = {
   repeatabilityGrams: null,
   accuracyClass: null,
   verificationIntervalGrams: null,
+  checkWeightGrams: null,
+  checkToleranceGrams: null,
 };
 
 /** A scale that is not verified has no verification interval, whatever was typed before. */
@@ -41,4 +50,6 @@ export const readScaleDraft = (
   accuracyClass: draft.accuracyClass === '' ? null : (draft.accuracyClass as Scale['accuracyClass']),
   verificationIntervalGrams:
     draft.accuracyClass === '' ? null : typedDecimalOrNull(draft.verificationIntervalGrams),
+  checkWeightGrams: typedDecimalOrNull(draft.checkWeightGrams),
+  checkToleranceGrams: typedDecimalOrNull(draft.checkToleranceGrams),
 });
