@@ -38,7 +38,7 @@ export const scaleWords = {
       `The same weight read the same every time: better than its step of ${step} tells. Counted as 0.41 of a step.`,
     used: 'The plan counts with it.',
     notUsed: 'The plan counts with something else: what was typed later, or a step that is another by now.',
-    leastFor: (percent: number) => `Smallest weight within ${percent} %`,
+    leastFor: (percent: number) => `Smallest weight within ${sayDecimal(percent)} %`,
     least: 'What it can weigh',
     leastSays: (one: string, two: string) =>
       `Within 2 % it weighs ${two} and more; within 1 %, ${one} and more.`,
@@ -58,7 +58,7 @@ export const scaleWords = {
     weightLabel: 'About what it weighs',
     weightHint: 'So that a slip is noticed.',
     start: 'Begin',
-    of: (place: number, all: number) => `Weighing ${place} of ${all}`,
+    of: (place: number, all: number) => `Weighing ${sayDecimal(place)} of ${sayDecimal(all)}`,
     putOn: 'Empty scale at 0? Put it on, wait until the digits stand, type them.',
     reading: 'The scale shows',
     next: 'Take it off: next',
@@ -115,19 +115,19 @@ export const scaleWords = {
     title: 'Checks over time',
     none: 'No check yet.',
     label: (count: number, from: string, until: string, outside: number) =>
-      `${count} checks from ${sayDateWithYear(from)} to ${sayDateWithYear(until)}; ${
+      `${sayDecimal(count)} checks from ${sayDateWithYear(from)} to ${sayDateWithYear(until)}; ${
         outside === 0
           ? 'none lies beyond the limits'
           : outside === 1
             ? 'one lies beyond the limits'
-            : `${outside} lie beyond the limits`
+            : `${sayDecimal(outside)} lie beyond the limits`
       }.`,
     from: {
       checks:
         'Limits from how the checks themselves scatter: chart of individuals, three standard deviations.',
       errors: (enough: number, has: number) =>
         has < enough
-          ? `Limits of the check itself; from ${enough} checks on they come from the checks (there are ${has}).`
+          ? `Limits of the check itself; from ${sayDecimal(enough)} checks on they come from the checks (there are ${sayDecimal(has)}).`
           : 'Limits of the check itself: the checks scatter less than the scale’s own step.',
     },
     steady: 'It stands still.',
