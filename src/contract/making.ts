@@ -74,6 +74,14 @@ export const batchPlan = z.object({
   hindrances: z.array(f.saying),
 });
 
+/** Why a reading was asked about, and that it stands as it is; or what was read first, where it was put right. */
+const readingAsked = z.strictObject({ kind: z.string().max(40), wasGrams: f.decimal.nullable() });
+/** Weighed in a vessel: what the scale showed, and what the vessel weighs empty. */
+const vessel = z.strictObject({ grossGrams: f.gramsAboveZero, tareGrams: f.grams });
+/** What was asked and answered about one weighing; kept with it. */
+export const readingNote = z.object({ asked: readingAsked.nullable(), vessel: vessel.nullable() });
+export type ReadingNote = z.output<typeof readingNote>;
+
 /** One weighing that was entered at a position; of a position that is done: its last one, with the sum of all. */
 const weighedIn = z.object({
   entryId: f.id,
@@ -88,6 +96,8 @@ const weighedIn = z.object({
   isPart: z.boolean(),
   /** The name of what was weighed in instead of what the line asks for; null: what it asks for. */
   substitute: z.string().nullable(),
+  /** What was asked about the reading, and the vessel; null: the scale was tared, and nothing was asked. */
+  reading: readingNote.nullable(),
 });
 export type WeighedIn = z.output<typeof weighedIn>;
 
@@ -175,6 +185,65 @@ export const batchDeviation = z.object({
 });
 export type BatchDeviation = z.output<typeof batchDeviation>;
 
+/** The batch was made larger or smaller after it was begun, so that the percentages hold. */
+export const batchResized = z.object({
+  entryId: f.id,
+  /** What was weighed too much or too little of. */
+  item: z.string(),
+  wasGrams: z.string(),
+  isGrams: z.string(),
+  reason: z.string(),
+  at: f.instant,
+  by: z.string(),
+});
+
+/** Weighed out and spilt before it went in. */
+export const batchSpill = z.object({
+  entryId: f.id,
+  screen: z.number().nullable(),
+  item: z.string(),
+  lotNumber: z.string(),
+  grams: z.string(),
+  reason: z.string(),
+  at: f.instant,
+  by: z.string(),
+});
+
+/** What became of one line where the batch is made larger or smaller. */
+export const resizedLine = z.object({
+  position: z.number(),
+  itemName: z.string(),
+  lotNumber: z.string(),
+  inGrams: z.string(),
+  wasGrams: z.string(),
+  isGrams: z.string(),
+  /** Still to weigh then; nought where enough is in. */
+  leftGrams: z.string(),
+  scaleName: z.string().nullable(),
+  /** `open`: not weighed yet; `more`: weighed already, and more of it is needed; `enough`; `over`: too much is in. */
+  state: z.enum(['open', 'more', 'enough', 'over']),
+  /** A step that what is in has been through already: what comes to it has to go through it too. */
+  laterDone: z.string().nullable(),
+  warning: f.saying.nullable(),
+});
+
+/** The batch as large as what went in of one line asks: what that takes, and whether it is there. */
+export const resizeOffer = z.object({
+  position: z.number(),
+  direction: z.enum(['larger', 'smaller']),
+  isPossible: z.boolean(),
+  /** Why not; empty where it can be done. */
+  hindrances: z.array(f.saying),
+  wasGrams: z.string(),
+  isGrams: z.string(),
+  lines: z.array(resizedLine),
+  tins: z.array(z.object({ productId: f.id, productName: z.string(), was: z.number(), is: z.number() })),
+  room: z.array(z.object({ isThere: z.boolean(), says: f.saying })),
+  /** Digest of all that: what the one tap is upon. */
+  upon: z.string(),
+});
+export type ResizeOffer = z.output<typeof resizeOffer>;
+
 export const batchState = z.enum(['making', 'made', 'abandoned']);
 
 export const batchSummary = z.object({
@@ -235,6 +304,8 @@ export const batchView = batchSummary.extend({
   deviations: z.array(batchDeviation),
   /** What each stage left behind, where it was weighed. */
   yields: z.array(stageYield),
+  resizes: z.array(batchResized),
+  spills: z.array(batchSpill),
   outcome: z
     .object({
       yieldGrams: z.string(),
@@ -291,9 +362,67 @@ export const makingRoutes = {
       deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
       /** The person was told that limits or report are broken with it, and it stays in. */
       isOverKnown: z.boolean().default(false),
+      /** It was asked whether the reading is a slip, and it is none. */
+      isReadingSure: z.boolean().default(false),
+      /** What was read first, where that was a slip: kept with what was meant. */
+      readingWas: readingAsked.nullable().default(null),
+      /** Where it was weighed in a vessel: gross less tare is what went in. */
+      vessel: vessel.nullable().default(null),
+      /** Another material than the line asks for: in a trial only, and with what and why. */
+      isSubstitute: z.boolean().default(false),
     }),
     /** What stands now, and not the whole batch: the entry that is made most often answers soonest. */
     output: weighedIn,
+  }),
+  /** Of parts only: that is all there is of it. */
+  closeAddition: route({
+    method: 'POST',
+    path: '/api/batches/:id/closed-additions',
+    summary: 'That is all there is of it: nothing more is weighed at this position',
+    input: z.strictObject({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      deviation: z.strictObject({ what: f.name, why: f.name }),
+    }),
+    output: batchView,
+  }),
+  recordSpill: route({
+    method: 'POST',
+    path: '/api/batches/:id/spills',
+    summary: 'Weighed out and spilt before it went in: out of the lot, not in the bowl',
+    input: z.strictObject({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      lotId: f.id,
+      grams: f.gramsAboveZero,
+      reason: f.name,
+      /** A weighing that was entered already and never went in: it is struck with it. */
+      entryId: f.id.nullable().default(null),
+    }),
+    output: batchView,
+  }),
+  offerResize: route({
+    method: 'POST',
+    path: '/api/batches/:id/resize-offers',
+    summary: 'What it takes to make the batch as large as what is in of one line; writes nothing',
+    input: z.strictObject({
+      position: z.number().int().min(0),
+      /** What is about to be entered there, besides what is in. */
+      moreGrams: f.grams.default('0'),
+    }),
+    output: resizeOffer,
+  }),
+  resizeBatch: route({
+    method: 'POST',
+    path: '/api/batches/:id/resizes',
+    summary: 'Make the batch as large as what is in of one line, so that the percentages hold',
+    input: z.strictObject({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      upon: z.string().max(64),
+      reason: f.text.default(''),
+    }),
+    output: batchView,
   }),
   /** Strikes a wrong entry: it stays readable, its amount goes back to the lot. */
   strikeAddition: route({

@@ -72,12 +72,6 @@ export const additionOf = ({
   lot_item_name: material_name ?? formula_name ?? '',
 });
 
-/** The weighing-in that an entry wrote. */
-export async function findAdditionOfEntry(db: Reader, entryId: string): Promise<SignedAddition | undefined> {
-  const row = await selectAdditions(db).where('addition.entry_id', '=', entryId).executeTakeFirst();
-  return row && additionOf(row);
-}
-
 /** Every weighing-in of a batch, struck ones too, in the order of entry. */
 export async function listAdditions(db: Reader, batchId: string): Promise<SignedAddition[]> {
   const rows = await selectAdditions(db)
@@ -195,6 +189,11 @@ export async function listStrikesOfBatch(db: Reader, batchId: string): Promise<S
           'strike.struck_entry_id',
           'in',
           where.selectFrom('whip_round').select('entry_id').where('batch_id', '=', batchId),
+        ),
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('batch_resize').select('entry_id').where('batch_id', '=', batchId),
         ),
       ]),
     )

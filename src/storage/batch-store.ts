@@ -1,4 +1,4 @@
-import type { Selectable } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import type { BatchCloseTable, BatchLineTable, BatchTable, BatchTinTable } from './schema.ts';
 import type { Reader } from './storage.ts';
 
@@ -7,8 +7,21 @@ export type BatchLineRow = Selectable<BatchLineTable>;
 export type BatchTinRow = Selectable<BatchTinTable>;
 export type BatchCloseRow = Selectable<BatchCloseTable>;
 
-/** A batch with the names that belong to it, and how it ended where it has. */
+/** The last resize of a batch that stands. */
+const standingResize = (db: Reader, batch: 'batch.id' | 'batch_line.batch_id' | 'batch_tin.batch_id') =>
+  db
+    .selectFrom('batch_resize')
+    .innerJoin('entry as resize_entry', 'resize_entry.id', 'batch_resize.entry_id')
+    .leftJoin('strike as resize_strike', 'resize_strike.struck_entry_id', 'batch_resize.entry_id')
+    .whereRef('batch_resize.batch_id', '=', sql.ref(batch))
+    .where('resize_strike.entry_id', 'is', null)
+    .orderBy('resize_entry.seq', 'desc')
+    .limit(1);
+
+/** A batch with the names that belong to it, and how it ended where it has. Planned grams are those of now. */
 export interface BatchHead extends BatchRow {
+  /** What it was begun with. */
+  readonly begun_ug: number;
   readonly formula_name: string;
   readonly formula_kind: string;
   readonly revision_number: number;
@@ -37,12 +50,15 @@ const selectHeads = (db: Reader) =>
     .select(['revision.number as revision_number', 'starter.name as starter_name'])
     .select(['batch_close.outcome', 'batch_close.yield_ug', 'batch_close.lot_id'])
     .select(['closed.happened_at as closed_at', 'closer.name as closed_by'])
-    .select('batch_close.reason as close_reason');
+    .select('batch_close.reason as close_reason')
+    .select(standingResize(db, 'batch.id').select('batch_resize.planned_ug').as('resized_ug'));
 
 type SelectedHead = Awaited<ReturnType<ReturnType<typeof selectHeads>['execute']>>[number];
 
-const headOf = ({ starter_name, ...row }: SelectedHead): BatchHead => ({
+const headOf = ({ starter_name, resized_ug, ...row }: SelectedHead): BatchHead => ({
   ...row,
+  planned_ug: resized_ug ?? row.planned_ug,
+  begun_ug: row.planned_ug,
   started_by: starter_name ?? '',
 });
 
@@ -110,22 +126,17 @@ export const selectLinesNow = (db: Reader) =>
       join
         .onRef('batch_target.batch_id', '=', 'batch_line.batch_id')
         .onRef('batch_target.position', '=', 'batch_line.position')
-        .on('batch_target.entry_id', '=', (where) =>
-          where
-            .selectFrom('batch_resize')
-            .innerJoin('entry as resize_entry', 'resize_entry.id', 'batch_resize.entry_id')
-            .leftJoin('strike as resize_strike', 'resize_strike.struck_entry_id', 'batch_resize.entry_id')
-            .select('batch_resize.entry_id')
-            .whereRef('batch_resize.batch_id', '=', 'batch_line.batch_id')
-            .where('resize_strike.entry_id', 'is', null)
-            .orderBy('resize_entry.seq', 'desc')
-            .limit(1),
+        .on(
+          'batch_target.entry_id',
+          '=',
+          standingResize(db, 'batch_line.batch_id').select('batch_resize.entry_id'),
         ),
     )
     .leftJoin('entry as asked', 'asked.id', 'batch_target.entry_id')
     .selectAll('batch_line')
     .select(['batch_target.exact_grams as now_exact', 'batch_target.target_ug as now_target'])
-    .select(['batch_target.low_ug as now_low', 'batch_target.high_ug as now_high', 'asked.seq as now_seq']);
+    .select(['batch_target.low_ug as now_low', 'batch_target.high_ug as now_high', 'asked.seq as now_seq'])
+    .select(['batch_target.scale_id as now_scale', 'batch_target.weighing as now_weighing']);
 
 interface Targets {
   readonly now_exact: string | null;
@@ -133,6 +144,8 @@ interface Targets {
   readonly now_low: number | null;
   readonly now_high: number | null;
   readonly now_seq: number | null;
+  readonly now_scale: string | null;
+  readonly now_weighing: string | null;
 }
 
 export const lineNow = <Row extends BatchLineRow & Targets>({
@@ -141,9 +154,13 @@ export const lineNow = <Row extends BatchLineRow & Targets>({
   now_low,
   now_high,
   now_seq,
+  now_scale,
+  now_weighing,
   ...row
 }: Row) => ({
   ...row,
+  scale_id: now_seq === null ? row.scale_id : now_scale,
+  weighing: now_weighing ?? row.weighing,
   exact_grams: now_exact ?? row.exact_grams,
   target_ug: now_target ?? row.target_ug,
   low_ug: now_low ?? row.low_ug,
@@ -165,14 +182,17 @@ export async function listBatchLines(db: Reader, batchId: string): Promise<Named
     .innerJoin('lot', 'lot.id', 'batch_line.lot_id')
     .leftJoin('material', 'material.id', 'batch_line.item_id')
     .leftJoin('formula', 'formula.id', 'batch_line.item_id')
-    .leftJoin('scale', 'scale.id', 'batch_line.scale_id')
-    .select(['lot.number as lot_number', 'scale.name as scale_name', 'material.details as material_details'])
+    .leftJoin('scale as begun_scale', 'begun_scale.id', 'batch_line.scale_id')
+    .leftJoin('scale as now_scale', 'now_scale.id', 'batch_target.scale_id')
+    .select(['lot.number as lot_number', 'material.details as material_details'])
+    .select(['begun_scale.name as begun_scale_name', 'now_scale.name as now_scale_name'])
     .select(['material.name as material_name', 'formula.name as formula_name'])
     .where('batch_line.batch_id', '=', batchId)
     .orderBy('batch_line.position')
     .execute();
-  return rows.map(({ material_name, formula_name, ...row }) => ({
+  return rows.map(({ material_name, formula_name, begun_scale_name, now_scale_name, ...row }) => ({
     ...lineNow(row),
+    scale_name: row.now_seq === null ? begun_scale_name : now_scale_name,
     item_name: material_name ?? formula_name ?? '',
   }));
 }
@@ -200,17 +220,30 @@ export async function findBatchRevisionDetails(db: Reader, batchId: string): Pro
   return row.details;
 }
 
-export const listBatchTins = (
-  db: Reader,
-  batchId: string,
-): Promise<{ product_id: string; product_name: string; units: number }[]> =>
-  db
+interface BatchTin {
+  readonly product_id: string;
+  readonly product_name: string;
+  readonly units: number;
+}
+
+/** Into how many of what it is to be filled: as it was begun, or as it was made larger or smaller. */
+export async function listBatchTins(db: Reader, batchId: string): Promise<BatchTin[]> {
+  const rows = await db
     .selectFrom('batch_tin')
     .innerJoin('product', 'product.id', 'batch_tin.product_id')
     .select(['batch_tin.product_id', 'product.name as product_name', 'batch_tin.units'])
+    .select(standingResize(db, 'batch_tin.batch_id').select('batch_resize.tins').as('tins_now'))
     .where('batch_id', '=', batchId)
     .orderBy('product.name')
     .execute();
+  return rows.map(({ tins_now, ...row }) => ({
+    ...row,
+    units: unitsNow(tins_now, row.product_id) ?? row.units,
+  }));
+}
+
+const unitsNow = (tins: string | null, productId: string): number | undefined =>
+  tins === null ? undefined : (JSON.parse(tins) as Record<string, number>)[productId];
 
 export async function insertBatchClose(db: Reader, row: BatchCloseRow): Promise<void> {
   await db.insertInto('batch_close').values(row).execute();

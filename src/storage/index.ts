@@ -10,7 +10,6 @@ export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from '.
 export {
   type AdditionRow,
   type DeviationRow,
-  findAdditionOfEntry,
   insertAddition,
   insertDeviation,
   insertStepRecord,
@@ -297,6 +296,17 @@ export {
   type ReportRow,
   updateReport,
 } from './report-store.ts';
+export {
+  type BatchResizeRow,
+  type BatchTargetRow,
+  insertAdditionClose,
+  insertResize,
+  insertSpill,
+  listResizes,
+  listSpills,
+  type SignedResize,
+  type SignedSpill,
+} from './resize-store.ts';
 export { type Restored, restoreBackup } from './restore.ts';
 export {
   findRevision,

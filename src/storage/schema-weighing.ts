@@ -29,6 +29,10 @@ export interface BatchTargetTable {
   target_ug: number;
   low_ug: number;
   high_ug: number;
+  /** Of what is still to weigh. */
+  scale_id: string | null;
+  /** JSON, as of a line that was never resized. */
+  weighing: string;
 }
 
 /** That is all there is: after this weighing nothing more is weighed at its position, though it was a part only. */

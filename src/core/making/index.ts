@@ -14,4 +14,10 @@ export {
   type PlannedLine,
   planBatch,
 } from './plan-batch.ts';
+export {
+  type LineToResize,
+  type ResizedBatch,
+  type ResizedLine,
+  resizeBatch,
+} from './resize-batch.ts';
 export { type BowlEvent, findBowlGrams, findStageYields, type StageYield } from './stage-yields.ts';

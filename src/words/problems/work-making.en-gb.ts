@@ -24,6 +24,42 @@ export const workMakingProblems = {
     says: 'This was weighed in already: {found} g.',
     mend: 'If that entry is wrong, strike it with a reason, then enter the right weight.',
   },
+  'reading-doubtful': {
+    says: '{question}',
+    mend: 'Look at the scale again: enter what it shows in grams, or say that it is right.',
+  },
+  'net-not-gross-less-tare': {
+    says: 'Gross less tare is {allowed} g, and not {found} g.',
+    mend: 'Enter gross and tare again.',
+  },
+  'nothing-weighed-yet': {
+    says: 'Nothing is weighed in here yet.',
+    mend: 'Weigh in what there is first.',
+  },
+  'substitute-not-for-sale': {
+    says: '{item} (lot {where}) is not in this formula. Limits, report and label were judged without it, so a batch for sale cannot have it.',
+    mend: 'Write a new revision with it, have it checked, and make the batch by that; or make a trial.',
+  },
+  'spilt-of-another-lot': {
+    says: 'That weighing was of another lot.',
+    mend: 'Choose the lot that was weighed.',
+  },
+  'resize-of-nothing': {
+    says: 'Nothing of it is in, so nothing can be worked out from it.',
+    mend: 'Weigh it in first.',
+  },
+  'resize-needs-no-more': {
+    says: 'Of {where} nothing would be left to weigh from the other lot.',
+    mend: 'Keep it as it is, with what was done differently; or strike the weighing.',
+  },
+  'resize-hindered': {
+    says: 'It cannot be made so large or so small: {reason}',
+    mend: 'Keep it as it is, with what was done differently; or strike the weighing.',
+  },
+  'resize-changed': {
+    says: 'Something of {where} was weighed, struck or taken since this was worked out.',
+    mend: 'Have it worked out again.',
+  },
   'part-is-all': {
     says: 'With this {found} g are in, and {allowed} g are enough: nothing more of it is to come.',
     mend: 'Enter it as the last weighing of it.',

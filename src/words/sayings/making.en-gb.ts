@@ -47,6 +47,10 @@ export const makingSayings = {
   'room-bowl': 'The bowl would hold {togetherGrams} g; it takes {bowlGrams} g.',
   'room-tins':
     '{more, plural, one {# more tin} other {# more tins}} of {product} would be filled besides {planned}; {have} are there.',
+  'room-left-over':
+    '{missing, plural, one {# tin} other {# tins}} of {product} more could be filled than there are containers for: that stays as a leftover.',
+  'resize-over': '{inGrams} g of {item} are in already; only {isGrams} g would be right.',
+  'resized-to': 'Made {grams} g in all',
   'check-worst-kept': 'Even with the errors of the scales, every limit is kept.',
   'check-worst-held':
     'With the errors of the scales a limit may be broken, and nobody has decided on it: {which}',

@@ -114,6 +114,7 @@ const viewEntry = (row: SignedAddition, { item_id }: WeighedLine): Omit<making.W
   by: row.person_name,
   isPart: row.is_part === 1,
   substitute: row.lot_item_id === item_id ? null : row.lot_item_name,
+  reading: row.reading === null ? null : (JSON.parse(row.reading) as making.ReadingNote),
 });
 
 export interface WeighingBounds {

@@ -11,7 +11,9 @@ import {
   listDeviations,
   listLinkedAttachments,
   listLotsAtHand,
+  listResizes,
   listRunStates,
+  listSpills,
   listStepRecords,
   listStepsBegun,
   listStrikesOfBatch,
@@ -31,6 +33,7 @@ import { judgeWorstCase } from './judge-worst-case.ts';
 import { placeOfDeviation } from './place-of-deviation.ts';
 import { viewStruck } from './struck-entries.ts';
 import { tellShares } from './tell-shares.ts';
+import { viewResizes, viewSpills } from './view-mishaps.ts';
 
 export type BatchView = z.output<typeof making.batchView>;
 export type BatchSummary = z.output<typeof making.batchSummary>;
@@ -56,6 +59,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     base: await findBase(db, head),
   });
   const strikes = await listStrikesOfBatch(db, id);
+  const resizes = await listResizes(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
   const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });
@@ -82,7 +86,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       declinedBecause: head.declined_because,
     },
     screens: standing.screens,
-    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes }),
+    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes, resizes }),
     asWeighed: standing.asWeighed,
     worstCase: await judgeWorstCase(context, head),
     deviations: deviations.map((row) => ({
@@ -95,6 +99,8 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       by: row.person_name,
     })),
     yields: await findYields(db, head, screens, runs),
+    resizes: viewResizes(head, resizes, lines),
+    spills: viewSpills(await listSpills(db, id), screens),
     outcome: outcomeOf(head, inputUg),
     claims: await viewClaimsOf(db, 'batch', id),
   });

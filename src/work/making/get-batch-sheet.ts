@@ -16,7 +16,7 @@ import {
   type NamedBatchLine,
   type Reader,
 } from '../../storage/index.ts';
-import { makingWords, printWords, say, sayTime } from '../../words/index.ts';
+import { printWords, say, sayTime } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
@@ -24,6 +24,7 @@ import { gramsText } from '../quantity-text.ts';
 import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { type BatchView, viewBatch } from './batch-view.ts';
+import { listMishaps } from './list-mishaps.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Screen = BatchView['screens'][number];
@@ -131,11 +132,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
         seen: seenOf(step.done),
       },
     })),
-    deviations: batch.deviations.map((row) => ({
-      what: makingWords.deviationAt(row.step, row.offGrams) + row.what,
-      why: row.why,
-      ...signed(row),
-    })),
+    deviations: listMishaps(batch).map((row) => ({ what: row.what, why: row.why, ...signed(row) })),
     runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
     createdAt: context.machine.now(),
   });

@@ -2,16 +2,20 @@ import type { UseCases } from '../use-case.ts';
 import { abandonBatch } from './abandon-batch.ts';
 import { addStepPhoto } from './add-step-photo.ts';
 import { beginStep } from './begin-step.ts';
+import { closeAddition } from './close-addition.ts';
 import { decideWorstCase } from './decide-worst-case.ts';
 import { finishBatch } from './finish-batch.ts';
 import { getBatch } from './get-batch.ts';
 import { getBatchSheet } from './get-batch-sheet.ts';
 import { listBatches } from './list-batches.ts';
+import { offerResize } from './offer-resize.ts';
 import { planBatch } from './plan-batch.ts';
 import { recordAddition } from './record-addition.ts';
 import { recordDeviation } from './record-deviation.ts';
 import { recordRound } from './record-round.ts';
+import { recordSpill } from './record-spill.ts';
 import { recordStep } from './record-step.ts';
+import { resizeBatch } from './resize-batch.ts';
 import { startBatch } from './start-batch.ts';
 import { strikeAddition } from './strike-addition.ts';
 
@@ -21,6 +25,10 @@ export const makingUseCases = {
   startBatch,
   getBatch,
   recordAddition,
+  closeAddition,
+  recordSpill,
+  offerResize,
+  resizeBatch,
   strikeAddition,
   beginStep,
   recordRound,
@@ -37,6 +45,10 @@ export const makingUseCases = {
   | 'startBatch'
   | 'getBatch'
   | 'recordAddition'
+  | 'closeAddition'
+  | 'recordSpill'
+  | 'offerResize'
+  | 'resizeBatch'
   | 'strikeAddition'
   | 'beginStep'
   | 'recordRound'

@@ -5,6 +5,7 @@ import {
   insertStrike,
   listAdditions,
   listMovementsOfEntry,
+  listResizes,
   listStepRecords,
   listStepsBegun,
   listWhipRounds,
@@ -18,8 +19,9 @@ import { viewBatch } from './batch-view.ts';
 import { openBatch } from './open-batch.ts';
 
 /**
- * Strikes a wrong weighing, step, beginning or round: the entry stays readable, and what was weighed goes back to the lot at the place
- * it was taken from. Only while making: what is in a finished bowl cannot be taken out.
+ * Strikes a wrong weighing, step, beginning, round or resize: the entry stays readable, and what was weighed goes back to
+ * the lot at the place it was taken from; without a resize the targets before it hold again. Only while making: what is in
+ * a finished bowl cannot be taken out.
  */
 export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, params }) =>
   record(
@@ -56,10 +58,11 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
     (id) => viewBatch(context, id),
   );
 
-async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {
+export async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {
   const entries = [
     ...(await listAdditions(tx, batchId)),
     ...(await listStepRecords(tx, batchId)),
+    ...(await listResizes(tx, batchId)),
     ...(await listStepsBegun(tx, batchId)),
     ...(await listWhipRounds(tx, [batchId])),
   ];

@@ -3,11 +3,14 @@ import type { making } from '../../contract/index.ts';
 import type {
   SignedAddition,
   SignedBegun,
+  SignedResize,
   SignedRound,
   SignedStep,
   SignedStrike,
 } from '../../storage/index.ts';
+import { say } from '../../words/index.ts';
 import { gramsText } from '../quantity-text.ts';
+import { saying } from '../saying.ts';
 
 type Struck = z.output<typeof making.struckEntry>;
 type Screen = making.BatchScreen;
@@ -19,13 +22,16 @@ interface Records {
   readonly begun: readonly SignedBegun[];
   readonly rounds: readonly SignedRound[];
   readonly strikes: readonly SignedStrike[];
+  readonly resizes: readonly SignedResize[];
 }
 
 /** Entries that were struck, as they were written, with who struck them, when and why. */
-export const viewStruck = ({ screens, additions, strikes, ...steps }: Records): Struck[] =>
+export const viewStruck = ({ screens, additions, strikes, resizes, ...steps }: Records): Struck[] =>
   strikes.flatMap(({ struck_entry_id, reason, happened_at, person_name }) => {
     const strike = { why: reason, struckAt: happened_at, struckBy: person_name };
     const addition = additions.find((row) => row.entry_id === struck_entry_id);
+    const resize = resizes.find((each) => each.entry_id === struck_entry_id);
+    if (resize) return [viewStruckResize(resize, screens, strike)];
     const row = addition ?? rowsOf(steps).find((each) => each.entry_id === struck_entry_id);
     const kind = addition ? 'addition' : 'step';
     const screen = screens.find((each) => each.kind === kind && each.position === row?.position);
@@ -44,8 +50,28 @@ export const viewStruck = ({ screens, additions, strikes, ...steps }: Records): 
     ];
   });
 
-const rowsOf = ({ stepRecords, begun, rounds }: Omit<Records, 'screens' | 'additions' | 'strikes'>) => [
-  ...stepRecords,
-  ...begun,
-  ...rounds,
-];
+const rowsOf = ({
+  stepRecords,
+  begun,
+  rounds,
+}: Omit<Records, 'screens' | 'additions' | 'strikes' | 'resizes'>) => [...stepRecords, ...begun, ...rounds];
+
+/** It stands with the line that it went by. */
+function viewStruckResize(
+  resize: SignedResize,
+  screens: readonly Screen[],
+  strike: Pick<Struck, 'why' | 'struckAt' | 'struckBy'>,
+): Struck {
+  const screen = screens.find((each) => each.kind === 'addition' && each.position === resize.position);
+  const parameters = { grams: gramsText(resize.planned_ug) };
+  return {
+    entryId: resize.entry_id,
+    screen: screen?.screen ?? 0,
+    what: say(saying('resized-to', parameters)),
+    lotNumber: null,
+    actualGrams: null,
+    at: resize.happened_at,
+    by: resize.person_name,
+    ...strike,
+  };
+}

@@ -26,6 +26,8 @@ export async function up(db: Kysely<never>): Promise<void> {
     target_ug: 'integer',
     low_ug: 'integer',
     high_ug: 'integer',
+    scale_id: '->? scale.id',
+    weighing: 'text',
   });
   await makeTable(db, 'addition_close', ['after_entry_id'], {
     entry_id: '-> entry.id',
