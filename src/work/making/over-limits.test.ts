@@ -117,8 +117,10 @@ describe('too much weighed in, as against limits and report', () => {
   it('begins just above what the report allows, what is not weighed in yet counted as planned', async () => {
     const batch = await startMixture();
     // x / (99 + x) = 1.5 % at x = 1.507614 g.
-    expect(codesOf(await weigh(batch, SCENT, '1.507615', { deviation }))).toEqual(['weighed-over-limits']);
-    expect(codesOf(await weigh(batch, SCENT, '1.507614', { deviation }))).toEqual([]);
+    expect(codesOf(await weigh(batch, SCENT, '1.507615', { deviation, isReadingSure: true }))).toEqual([
+      'weighed-over-limits',
+    ]);
+    expect(codesOf(await weigh(batch, SCENT, '1.507614', { deviation, isReadingSure: true }))).toEqual([]);
   });
 
   it('is not asked about in a trial, which is never sold, and is shown all the same', async () => {
@@ -173,12 +175,12 @@ describe('too little weighed in, as against the report', () => {
     await askForLeast();
     const batch = await startMixture();
     // x / (99 + x) = 0.9 % at x = 0.899091826 g.
-    const refused = await weigh(batch, SCENT, '0.899091', { deviation });
+    const refused = await weigh(batch, SCENT, '0.899091', { deviation, isReadingSure: true });
     expect(codesOf(refused)).toEqual(['weighed-over-limits']);
     const [first] = refused.ok ? [] : refused.problems;
     expect(first && sayProblem(first).says).toContain('the assessor’s report R-2 asks for at least 0.9 %');
     expect(first && sayProblem(first).mend).toContain('at least 0.9 g of Lavender oil are needed');
-    expect(codesOf(await weigh(batch, SCENT, '0.899092', { deviation }))).toEqual([]);
+    expect(codesOf(await weigh(batch, SCENT, '0.899092', { deviation, isReadingSure: true }))).toEqual([]);
     expect((await viewOf(batch.id)).asWeighed).toBeNull();
   });
 

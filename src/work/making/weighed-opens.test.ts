@@ -61,11 +61,13 @@ describe('what only the weighing leaves unknown', () => {
       },
       '0.5',
     );
-    const refused = await at.weigh(batch, 1, '8', { deviation });
+    const refused = await at.weigh(batch, 1, '8', { deviation, isReadingSure: true });
     expect(codesOf(refused)).toEqual(['weighed-over-limits']);
     expect(wordsOf(refused)).toContain('Secret blend');
     // 2 x 0.5 % of what is then in the bowl: x / (99.5 + x) = 1 % at x = 1.005.
-    expect(codesOf(await at.weigh(batch, 1, '1.006', { deviation }))).toEqual(['weighed-over-limits']);
-    expect(codesOf(await at.weigh(batch, 1, '1.005', { deviation }))).toEqual([]);
+    expect(codesOf(await at.weigh(batch, 1, '1.006', { deviation, isReadingSure: true }))).toEqual([
+      'weighed-over-limits',
+    ]);
+    expect(codesOf(await at.weigh(batch, 1, '1.005', { deviation, isReadingSure: true }))).toEqual([]);
   });
 });
