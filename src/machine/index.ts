@@ -4,6 +4,7 @@ export { type KeptCertificates, keepCertificates, namesIn, readAuthority } from 
 export { type Machine, realMachine } from './machine.ts';
 export { makeFolder } from './make-folder.ts';
 export {
+  findPinKey,
   keepNetworkChoice,
   type NetworkChoice,
   networkFolder,

@@ -70,20 +70,21 @@ const PIN_KEY = 'pin.key';
 /** Of workshops that lie in memory only, or in no folder: gone with the program. */
 const passingKeys = new Map<string, Buffer>();
 
-/** What PINs are hashed with beside their salt; made once. */
-export function readPinKey(file: string): Buffer {
-  if (file === ':memory:') return passingKeyOf(file);
+/** What PINs are hashed with beside their salt; null where no PIN was ever set on this computer. */
+export function findPinKey(file: string): Buffer | null {
+  if (file === ':memory:') return passingKeys.get(file) ?? null;
   const kept = readKept(networkFolder(file), PIN_KEY);
-  if (kept !== null) return Buffer.from(kept.trim(), 'hex');
-  const made = randomBytes(32);
-  keep(networkFolder(file), PIN_KEY, `${made.toString('hex')}\n`);
-  return made;
+  return kept === null ? null : Buffer.from(kept.trim(), 'hex');
 }
 
-function passingKeyOf(file: string): Buffer {
-  const key = passingKeys.get(file) ?? randomBytes(32);
-  passingKeys.set(file, key);
-  return key;
+/** The same, made where there is none. */
+export function readPinKey(file: string): Buffer {
+  const known = findPinKey(file);
+  if (known !== null) return known;
+  const made = randomBytes(32);
+  if (file === ':memory:') passingKeys.set(file, made);
+  else keep(networkFolder(file), PIN_KEY, `${made.toString('hex')}\n`);
+  return made;
 }
 
 const DROPPED = 'dropped.txt';

@@ -7,10 +7,11 @@ export interface NetworkWish extends Omit<AppWish, 'gate' | 'port'> {
   readonly folder: string;
   readonly addresses?: () => OwnAddresses;
   readonly firstPort?: number;
+  readonly today?: () => string;
 }
 
 /** The network of a workshop: its door, what pairs devices, and the same application behind it with a gate in front. */
-export function makeNetwork({ folder, addresses, firstPort, ...app }: NetworkWish): Network & {
+export function makeNetwork({ folder, addresses, firstPort, today, ...app }: NetworkWish): Network & {
   readonly door: HttpsDoor;
 } {
   const pairing = new PairingDesk();
@@ -29,6 +30,7 @@ export function makeNetwork({ folder, addresses, firstPort, ...app }: NetworkWis
     appFor: (gate) => createApp({ ...app, context, port: () => 0, gate }).fetch,
     ...(addresses && { addresses }),
     ...(firstPort !== undefined && { firstPort }),
+    ...(today && { today }),
   });
   return network;
 }

@@ -27,6 +27,8 @@ export interface NetworkDoorWish {
   /** Where the switch, keys and certificates are kept. */
   readonly folder: string;
   readonly now: () => string;
+  /** For the days of certificates, which devices judge by their own clock: tests set the other one. */
+  readonly today?: () => string;
   readonly pairing: PairingDesk;
   readonly log: Log;
   /** The application for devices, once the gate is there. */
@@ -196,12 +198,13 @@ export class HttpsDoor implements NetworkDoor {
 
   #keepCertificates(): Promise<Result<KeptCertificates>> {
     const { folder, now } = this.#wish;
+    const today = (this.#wish.today ?? now)();
     const own = this.#ownAddresses();
     const { addresses, name } = own.addresses.length === 0 && own.name === null ? NO_NETWORK : own;
     const names = name === null ? [] : [name];
     const kept = this.#looking.then(async () => {
-      const subject = `Gramwright workshop ${shortMark(`${folder} ${now()}`)}`;
-      const certificates = await keepCertificates(folder, subject, { addresses, names }, now());
+      const subject = `Gramwright workshop ${shortMark(`${folder} ${today}`)}`;
+      const certificates = await keepCertificates(folder, subject, { addresses, names }, today);
       if (certificates.ok) this.#certificates = certificates.value;
       return certificates;
     });

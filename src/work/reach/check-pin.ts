@@ -1,5 +1,5 @@
 import { done, problem, type Result, refused } from '../../core/problem.ts';
-import { isPin, nameOfKey, readPinKey } from '../../machine/index.ts';
+import { findPinKey, isPin, nameOfKey } from '../../machine/index.ts';
 import { countPinTry, findPin, forgetPinTries } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { nextTryAt, whyWait } from './pin-wait.ts';
@@ -21,8 +21,8 @@ export async function checkPin(context: Context, asked: PinAsked): Promise<Resul
   const { deviceId, personId } = asked;
   const now = machine.now();
   const kept = await findPin(storage.db, personId);
-  const key = readPinKey(storage.file);
-  if (kept === undefined || kept.key_name !== nameOfKey(key))
+  const key = findPinKey(storage.file);
+  if (kept === undefined || key === null || kept.key_name !== nameOfKey(key))
     return refused(problem('pin-not-set', 'stamp.by', { found: personId }));
   const counted = await countPinTry(storage.db, { deviceId, personId, now }, (before) =>
     whyWait({ wrong: before.wrong, lastAt: before.last_at }, now),

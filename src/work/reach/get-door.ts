@@ -1,5 +1,5 @@
 import { done } from '../../core/problem.ts';
-import { nameOfKey, readPinKey } from '../../machine/index.ts';
+import { findPinKey, nameOfKey } from '../../machine/index.ts';
 import { listPeople, listPinHolders, listUnlocked } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import type { UseCase } from '../use-case.ts';
@@ -16,7 +16,8 @@ export const getDoor: UseCase<'getDoor'> = async (context) => {
 
 /** At the workshop's own computer nobody is asked for a PIN. */
 async function viewPeople({ storage, asker }: Context) {
-  const holders = new Set(await listPinHolders(storage.db, nameOfKey(readPinKey(storage.file))));
+  const key = findPinKey(storage.file);
+  const holders = new Set(key === null ? [] : await listPinHolders(storage.db, nameOfKey(key)));
   const unlocked = asker?.device ? await listUnlocked(storage.db, asker.device.id) : [];
   return (await listPeople(storage.db))
     .filter(({ is_active }) => is_active === 1)
