@@ -1,6 +1,10 @@
 import { useEffect, useId, useRef } from 'react';
+import { scaleWords } from '../../../words/index.ts';
 import { useFormField } from '../../parts/form-context.ts';
 import { sayHere } from '../../parts/say-here.ts';
+import { State } from '../../parts/state.tsx';
+import { TakeReading } from '../../scales/take-reading.tsx';
+import { useTypedReading } from '../../scales/use-typed-reading.ts';
 import styles from './bench.module.css';
 
 interface Props {
@@ -22,31 +26,39 @@ export function ScaleField({ label, where, value, onChange, isBusy = false }: Pr
   const saidId = useId();
   const said = problem && sayHere(problem, label);
   const field = useRef<HTMLInputElement>(null);
+  const take = (grams: string) => !isBusy && onChange(grams);
+  const typedByScale = useTypedReading(take);
   useEffect(() => {
     if (hasKeyboard()) field.current?.focus({ preventScroll: true });
   }, []);
   return (
-    <label htmlFor={id}>
-      <span className="soft">{label}</span>
-      <span className={styles.digits}>
-        <input
-          ref={field}
-          id={id}
-          inputMode="decimal"
-          autoComplete="off"
-          aria-label={label}
-          aria-invalid={problem !== undefined}
-          aria-describedby={problem ? saidId : undefined}
-          readOnly={isBusy}
-          value={value}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      </span>
-      {said && (
-        <span id={saidId} className="visually-hidden">
-          {said.says} {said.mend}
+    <div>
+      <label htmlFor={id}>
+        <span className="soft">{label}</span>
+        <span className={styles.digits}>
+          <input
+            ref={field}
+            id={id}
+            inputMode="decimal"
+            autoComplete="off"
+            aria-label={label}
+            aria-invalid={problem !== undefined}
+            aria-describedby={problem ? saidId : undefined}
+            readOnly={isBusy}
+            value={value}
+            onChange={(event) => onChange(event.target.value)}
+          />
         </span>
-      )}
-    </label>
+        {said && (
+          <span id={saidId} className="visually-hidden">
+            {said.says} {said.mend}
+          </span>
+        )}
+      </label>
+      <span aria-live="polite">
+        {typedByScale === value && <State kind="ready">{scaleWords.reader.typed}</State>}
+      </span>
+      <TakeReading onTake={take} />
+    </div>
   );
 }

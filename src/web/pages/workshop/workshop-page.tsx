@@ -1,6 +1,7 @@
 import { workshopWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Loaded } from '../../parts/loaded.tsx';
+import { ReaderCard } from '../../scales/reader-card.tsx';
 import { Page } from '../../shell/page.tsx';
 import { BackupCard } from './backup-card.tsx';
 import { CheckUpCard } from './check-up-card.tsx';
@@ -30,6 +31,7 @@ const WorkshopView = ({ workshop }: { readonly workshop: Workshop }) => (
       <div className={styles.column}>
         <PeopleCard people={workshop.people} />
         <ScalesCard scales={workshop.scales} />
+        <ReaderCard />
         <PlacesCard places={workshop.places} />
         {workshop.details && <DetailsCard details={workshop.details} version={workshop.version} />}
       </div>
