@@ -8,7 +8,16 @@ import {
   removeAddressHint,
   writeAddressHint,
 } from '../machine/index.ts';
-import { type AppWish, createApp, type Listening, makeLog, makeNetwork, serve } from '../server/index.ts';
+import {
+  type AppWish,
+  createApp,
+  type Listening,
+  type Live,
+  makeLive,
+  makeLog,
+  makeNetwork,
+  serve,
+} from '../server/index.ts';
 import { cliWords, sayProblem } from '../words/index.ts';
 import {
   backUpIfDue,
@@ -55,16 +64,20 @@ interface Doors {
   /** Of this computer, always; the command line asks it too. */
   readonly own: Listening;
   readonly network: ReturnType<typeof makeNetwork>;
+  /** Open pages of both doors. */
+  readonly live: Live;
 }
 
 async function openDoors(context: Context, wish: StartWish): Promise<Result<Doors>> {
   let listening: Listening | undefined;
+  const live = makeLive(context);
   const parts: Omit<AppWish, 'port'> = {
     context,
     useCases,
     version: readOwnVersion(),
     webFolder: join(findProgramFolder(), 'dist', 'web'),
     log,
+    live,
   };
   const network = makeNetwork({ ...parts, folder: networkFolder(context.storage.file) });
   const app = createApp({
@@ -76,10 +89,10 @@ async function openDoors(context: Context, wish: StartWish): Promise<Result<Door
   if (!own.ok) return own;
   listening = own.value;
   await network.door.start({ isWanted: wish.isNetwork ?? false, port: wish.networkPort });
-  return done({ own: listening, network });
+  return done({ own: listening, network, live });
 }
 
-async function answerUntilTold(context: Context, { own, network }: Doors): Promise<number> {
+async function answerUntilTold(context: Context, { own, network, live }: Doors): Promise<number> {
   const { file } = context.storage;
   const told = untilTold();
   writeAddressHint(file, own.address);
@@ -87,6 +100,8 @@ async function answerUntilTold(context: Context, { own, network }: Doors): Promi
   await sayNetwork(context, network);
   const stopBackups = keepDailyBackups(context);
   await told;
+  // Nobody waits for pages that only listen.
+  live.close();
   await Promise.all([own.close(), network.door.close()]);
   await stopBackups();
   removeAddressHint(file);

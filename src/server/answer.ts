@@ -25,6 +25,7 @@ const STATUS: Readonly<Record<string, ContentfulStatusCode>> = {
   'disk-trouble': 500,
   'file-torn': 500,
   'file-not-writable': 500,
+  'too-many-streams': 503,
   'disk-full': 507,
 };
 

@@ -17,6 +17,7 @@ import { deviceCookie, readDeviceCookie } from './device-cookie.ts';
 import { askerOf, type Gate, nameDevice, recogniseAsker, whyNotFromNetwork, whyNotSigned } from './gate.ts';
 import { guardOrigin, ownComputer } from './guard-origin.ts';
 import { limitBody } from './limit-body.ts';
+import { type Live, makeLive } from './live.ts';
 import type { Log } from './log.ts';
 import { describeApi } from './open-api.ts';
 import { type ReadRequest, readRequest } from './read-request.ts';
@@ -33,6 +34,8 @@ export interface AppWish {
   readonly log: Log;
   /** In front of devices from the network; without it everybody who asks sits at this computer. */
   readonly gate?: Gate;
+  /** Whoever closes the server ends the streams first. */
+  readonly live?: Live;
 }
 
 type Handler = (context: Context, request: ReadRequest) => Promise<Result<unknown>>;
@@ -48,6 +51,8 @@ export function createApp(wish: AppWish): Hono {
   for (const [name, handle] of Object.entries(handlersOf(wish)))
     addRoute(app, name as RouteName, handle, wish);
   addPairing(app, wish.context);
+  const live = wish.live ?? makeLive(wish.context);
+  app.get('/api/live', (http) => live.answer(http));
   app.all('/api', unknownRoute);
   app.all('/api/*', unknownRoute);
   app.get('*', serveWebFiles(wish.webFolder));

@@ -7,6 +7,7 @@ import { StrictMode } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import { queryClient } from './api/query-client.ts';
+import { startLive } from './away/live.ts';
 import { startReplaying } from './away/replay.ts';
 import { router } from './router.tsx';
 
@@ -24,3 +25,4 @@ createRoot(place).render(
 );
 
 void startReplaying();
+startLive();

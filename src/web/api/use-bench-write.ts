@@ -4,6 +4,7 @@ import type { RouteName, Stamp } from '../../contract/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import type { KeptEntry } from '../away/kept-entry.ts';
 import { enterAtBench, isSilent } from '../away/outbox.ts';
+import { ownEntries } from '../away/own-entries.ts';
 import { stampNow } from './make-stamp.ts';
 import { problemsOf } from './problems-of.ts';
 import type { WriteOf } from './shapes.ts';
@@ -86,5 +87,7 @@ function entryOf<Name extends RouteName>(
   { params = {}, body }: WriteOf<Name>,
   stamp: Stamp,
 ): Omit<KeptEntry, 'state' | 'tab' | 'until'> {
+  // Of a strike the batch tells what was struck, and not by which entry.
+  if ('entryId' in (body as object)) ownEntries.add(`struck ${(body as { entryId: string }).entryId}`);
   return { id: stamp.id, route, params, body: { ...(body as object), stamp }, at: stamp.at };
 }

@@ -11,6 +11,7 @@ import type { KeptEntry } from './kept-entry.ts';
 import { makeOutbox } from './make-outbox.ts';
 import { makeMemoryStore } from './memory-store.ts';
 import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
+import { ownEntries } from './own-entries.ts';
 import { makeRunAlone } from './run-alone.ts';
 
 /** What lies on this tablet. */
@@ -47,6 +48,7 @@ const channel =
 
 async function readAnew(): Promise<void> {
   const waiting = await (await store()).list();
+  for (const { id } of waiting) ownEntries.add(id);
   onTablet.write({ ...onTablet.read(), waiting });
 }
 

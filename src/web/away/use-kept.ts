@@ -7,3 +7,7 @@ export function useKept(id: string): readonly KeptEntry[] {
   const { sent, waiting } = useStore(onTablet);
   return [...sent, ...waiting].filter(({ params }) => params.id === id);
 }
+
+/** What of it the workshop does not have yet. */
+export const useWaiting = (id: string): readonly KeptEntry[] =>
+  useStore(onTablet).waiting.filter(({ params }) => params.id === id);

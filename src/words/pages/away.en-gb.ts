@@ -18,5 +18,55 @@ export const awayWords = {
     'What you enter at the bench is kept on this tablet and sent when the workshop answers. Other pages have to wait for it.',
   onTabletOnly: 'on this tablet only',
   finishWaits: (count: number) =>
-    `${entries(count)} of this batch are still on this tablet. Finish once the workshop has them.`,
+    `${entries(count)} of this batch ${count === 1 ? 'is' : 'are'} still on this tablet. Finish once the workshop has ${count === 1 ? 'it' : 'them'}.`,
+
+  claims: {
+    title: 'From a tablet that was away',
+    page: 'Entries from tablets that were away',
+    says: (open: number) =>
+      open === 0
+        ? 'Nothing from a tablet that was away asks for an answer.'
+        : `${entries(open)} from a tablet that was away ${open === 1 ? 'asks' : 'ask'} what is to become of ${open === 1 ? 'it' : 'them'}.`,
+    soft: 'Nothing is thrown away: each stands on record as it was entered, and waits for a person to say whether it counts.',
+    asks: 'asks for an answer',
+    entered: (by: string, reason: string) => `entered after all, says ${by}: ${reason}`,
+    aside: (by: string, reason: string) => `set aside, says ${by}: ${reason}`,
+    by: (by: string, device: string) => `${by}, on “${device}”`,
+    cameIn: 'came in',
+    why: 'It was not entered because:',
+    stands: 'What stands there:',
+    gone: 'What it was about is not here any more, or is closed: it can be set aside only, and stays readable.',
+    answer: 'Answer',
+    answerTitle: 'What is to become of it?',
+    ways: {
+      besides: 'Enter it as well: both were done',
+      enter: 'Enter it after all',
+      instead: 'Enter it in the place of what stands there, which is struck',
+      aside: 'Set it aside: it does not count',
+    },
+    reason: 'What happened, and why',
+    wrongClock: 'That tablet’s clock was wrong: by what is known of it, this was at',
+    keep: 'Keep the answer',
+    toBatch: (number: string) => `To batch ${number}`,
+    toRun: (number: string) => `To filling run ${number}`,
+    all: 'See all of them',
+  },
+  news: {
+    weighed: (by: string, item: string, time: string) => `${by} weighed ${item} at ${time}`,
+    done: (by: string, step: string, time: string) => `${by}: “${step}” done at ${time}`,
+    struck: (by: string, what: string, time: string) => `${by} struck the entry of ${what} at ${time}`,
+  },
+  clock: {
+    ahead: (by: string, here: string, there: string) =>
+      `This tablet’s clock is ${by} ahead: it says ${here}, the workshop’s says ${there}. Entries carry this tablet’s time: set its clock right.`,
+    behind: (by: string, here: string, there: string) =>
+      `This tablet’s clock is ${by} behind: it says ${here}, the workshop’s says ${there}. Entries carry this tablet’s time: set its clock right.`,
+    minutes: (count: number) => (count === 1 ? '1 minute' : `${sayDecimal(count)} minutes`),
+    hours: (count: number) => (count === 1 ? '1 hour' : `${sayDecimal(count)} hours`),
+    days: (count: number) => (count === 1 ? '1 day' : `${sayDecimal(count)} days`),
+  },
+  wake: {
+    notHeld:
+      'This browser does not keep the screen on: set the tablet’s own sleep to a long time while you weigh.',
+  },
 } as const;

@@ -42,4 +42,8 @@ export const serverProblems = {
     says: 'This user may not listen on port {found}.',
     mend: 'Choose a port above 1023, such as gramwright start --port 4716.',
   },
+  'too-many-streams': {
+    says: 'Too many pages are open at once: {allowed} are told of changes as they happen, and this one is not.',
+    mend: 'Close pages that nobody looks at. This one still shows what is new whenever it is looked at again.',
+  },
 } as const;

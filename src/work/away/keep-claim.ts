@@ -35,7 +35,7 @@ export const keepClaim: UseCase<'keepClaim'> = async (context, { body }) => {
 };
 
 function rowOf({ stamp, entry, problems }: Body) {
-  const own = entry.body.stamp as { readonly by?: unknown; readonly device?: unknown } | undefined;
+  const own = entry.body.stamp as { readonly by?: unknown } | undefined;
   const subject = subjectOf(entry.route, entry.params);
   return {
     entry_id: stamp.id,
@@ -45,7 +45,8 @@ function rowOf({ stamp, entry, problems }: Body) {
     subject_id: subject.id,
     happened_at: entry.at,
     by_id: String(own?.by ?? stamp.by),
-    device: String(own?.device ?? stamp.device),
+    // As the workshop knows it, whatever it called itself in the entry.
+    device: stamp.device,
     request: JSON.stringify({ params: entry.params, body: entry.body }),
     problems: JSON.stringify(problems),
   };

@@ -10,6 +10,7 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { ShowWorking } from '../../parts/show-working.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
+import { OpenClaims } from '../away/claims-card.tsx';
 import { CloseRun } from './close-run.tsx';
 import { CostCard } from './cost-card.tsx';
 import { FillPad } from './fill-pad.tsx';
@@ -43,6 +44,7 @@ const RunView = ({ run }: { readonly run: Run }) => (
     // While it is filled, the head leaves its room to the scale and its keys; the label comes after them.
     actions={run.state === 'filling' ? undefined : <RunLinks run={run} />}
   >
+    <OpenClaims claims={run.claims} />
     {run.state === 'filling' && <FillPad run={run} />}
     {run.state !== 'filling' && <ReleaseCard run={run} />}
     <Summary run={run} />

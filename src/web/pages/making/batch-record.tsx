@@ -11,9 +11,11 @@ import { Problems } from '../../parts/problems.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
+import { AnsweredClaims } from '../away/answered-claims.tsx';
+import { OpenClaims } from '../away/claims-card.tsx';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
-import { nameOf } from './bench.tsx';
+import { nameOf } from './name-of.ts';
 import { sayEntered } from './step-done.tsx';
 import { StruckEntry } from './struck-entries.tsx';
 import { WorstCase } from './worst-case.tsx';
@@ -68,6 +70,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       }
     >
       <Problems problems={firm.problems} />
+      <OpenClaims claims={batch.claims} />
       <AsWeighed batch={batch} />
       <WorstCase batch={batch} />
       {!isBase && (
@@ -113,6 +116,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
           )}
         </List>
       </Card>
+      <AnsweredClaims claims={batch.claims} />
     </Page>
   );
 }

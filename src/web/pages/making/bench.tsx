@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { makingWords } from '../../../words/index.ts';
 import { StateLine } from '../../away/state-line.tsx';
+import { WakeLine } from '../../away/wake-line.tsx';
 import { Button } from '../../parts/button.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
 import { PageHeading } from '../../shell/page-heading.tsx';
+import { OpenClaims } from '../away/claims-card.tsx';
 import { AbandonBatch } from './abandon-batch.tsx';
 import { AdditionScreen } from './addition-screen.tsx';
 import { AsWeighed } from './as-weighed.tsx';
@@ -12,6 +14,8 @@ import type { Batch, Screen } from './batch.ts';
 import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
 import { FinishScreen } from './finish-screen.tsx';
+import { nameOf } from './name-of.ts';
+import { NewsLine } from './news-line.tsx';
 import { StepScreen } from './step-screen.tsx';
 import { useKeptBatch } from './use-kept-batch.ts';
 import { WorstCase } from './worst-case.tsx';
@@ -20,9 +24,6 @@ const firstOpen = (screens: readonly Screen[]): number => {
   const index = screens.findIndex((screen) => screen.done === null);
   return index === -1 ? screens.length : index;
 };
-
-export const nameOf = (screen: Screen): string =>
-  screen.kind === 'addition' ? screen.itemName : screen.what;
 
 /** One step a screen. It opens where the work stands; done screens can be looked at again. */
 export function Bench({ batch: told }: { readonly batch: Batch }) {
@@ -47,9 +48,11 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
         </p>
       </div>
       <Progress screens={screens} shown={shown} />
+      <NewsLine batch={told} />
       <PageHeading title={`${batch.number}: ${screen ? nameOf(screen) : makingWords.allDone}`}>
         <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
       </PageHeading>
+      <OpenClaims claims={batch.claims} />
       <AsWeighed batch={batch} onShow={setShown} />
       {screen === undefined && <WorstCase batch={batch} />}
       {screen === undefined && <FinishScreen batch={batch} />}
@@ -89,6 +92,7 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
           {makingWords.title}
         </LinkButton>
       </div>
+      <WakeLine />
     </div>
   );
 }

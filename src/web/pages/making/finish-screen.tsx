@@ -1,12 +1,14 @@
 import { problem } from '../../../core/problem.ts';
 import { readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
-import { makingWords, sayGrams } from '../../../words/index.ts';
+import { awayWords, makingWords, sayGrams } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
+import { useWaiting } from '../../away/use-kept.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
+import { State } from '../../parts/state.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Batch } from './batch.ts';
 
@@ -20,6 +22,7 @@ function netText(gross: string, tare: string): string {
 export function FinishScreen({ batch }: { readonly batch: Batch }) {
   const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.yield`, { gross: '', tare: '' });
   const finish = useWrite('finishBatch');
+  const onTablet = useWaiting(batch.id).length;
   const net = netText(draft.gross, draft.tare);
   const wentIn = sumOf(
     batch.screens.flatMap((screen) =>
@@ -61,7 +64,15 @@ export function FinishScreen({ batch }: { readonly batch: Batch }) {
         />
       </SideBySide>
       {draft.gross !== '' && <p aria-live="polite">{makingWords.net(sayGrams(net))}</p>}
-      <Button type="submit" isAct isBench isWide isBusy={finish.isBusy} isDisabled={draft.gross === ''}>
+      {onTablet > 0 && <State kind="watch">{awayWords.finishWaits(onTablet)}</State>}
+      <Button
+        type="submit"
+        isAct
+        isBench
+        isWide
+        isBusy={finish.isBusy}
+        isDisabled={draft.gross === '' || onTablet > 0}
+      >
         {makingWords.finish}
       </Button>
     </Form>

@@ -18,6 +18,11 @@ export const makingRoutes = [
   }),
   createRoute({
     getParentRoute,
+    path: '/making/away',
+    component: lazyRouteComponent(() => import('../away/claims-page.tsx'), 'ClaimsPage'),
+  }),
+  createRoute({
+    getParentRoute,
     path: '/making/$id',
     component: lazyRouteComponent(() => import('./batch-page.tsx'), 'BatchPage'),
   }),

@@ -38,6 +38,7 @@ function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addit
     verdict: isPart ? ('inside' as const) : verdictOf(inGrams, screen),
     isPart,
     substitute: null,
+    reading: null,
   };
   const left = exact(screen.targetGrams).minus(inGrams);
   return {
@@ -57,7 +58,6 @@ const verdictOf = (grams: string, screen: Addition): 'inside' | 'low' | 'high' =
 
 const addStep: Change = (batch, entry, nameOf) => {
   const { position, celsius, minutes, remark, weighed = null } = entry.body as BodyOf<'recordStep'>;
-  const isIt = (screen: Screen) => screen.kind === 'step' && screen.position === position;
   const done = {
     entryId: entry.id,
     at: entry.at,
@@ -67,7 +67,28 @@ const addStep: Change = (batch, entry, nameOf) => {
     remark,
     weighed,
   };
-  return onScreen(batch, isIt, (screen) => ({ ...(screen as Step), isKept: true, done }));
+  return onStep(batch, position, (step) => ({ ...step, isKept: true, done }));
+};
+
+const onStep = (batch: Batch, position: number, change: (step: Step) => Step): Batch =>
+  onScreen(
+    batch,
+    (screen) => screen.kind === 'step' && screen.position === position,
+    (screen) => change(screen as Step),
+  );
+
+/** A step, or a round of whipping, has begun: its time runs from the moment that was entered here. */
+const addBeginning: Change = (batch, entry, nameOf) => {
+  const { position, load = 1, round = 1 } = entry.body as BodyOf<'beginStep'>;
+  const begun = { entryId: entry.id, load, round, at: entry.at, by: nameOf(entry.body.stamp.by) };
+  return onStep(batch, position, (step) => ({ ...step, isKept: true, begun: [...step.begun, begun] }));
+};
+
+const addRound: Change = (batch, entry, nameOf) => {
+  const { stamp, position, cups = [], remark = '', ...round } = entry.body as BodyOf<'recordRound'>;
+  const tinned = cups.map((cup) => ({ ...cup, tinOf: cup.tinOf ?? '' }));
+  const whipped = { ...round, cups: tinned, remark, entryId: entry.id, at: entry.at, by: nameOf(stamp.by) };
+  return onStep(batch, position, (step) => ({ ...step, isKept: true, whipped: [...step.whipped, whipped] }));
 };
 
 /** What is struck on this tablet only is open again on it. */
@@ -111,6 +132,8 @@ const CHANGES: Readonly<Record<string, Change>> = {
   recordStep: addStep,
   strikeAddition: addStrike,
   recordDeviation: addDeviation,
+  beginStep: addBeginning,
+  recordRound: addRound,
 };
 
 /** What the workshop told of already: it may have arrived, and its answer was lost. */
@@ -118,7 +141,9 @@ const knownEntries = ({ screens, struck, deviations }: Batch): ReadonlySet<strin
   new Set([
     ...screens.flatMap(({ done }) => (done ? [done.entryId] : [])),
     ...screens.flatMap((screen) =>
-      screen.kind === 'addition' ? screen.entries.map(({ entryId }) => entryId) : [],
+      (screen.kind === 'addition' ? screen.entries : [...screen.begun, ...screen.whipped]).map(
+        ({ entryId }) => entryId,
+      ),
     ),
     ...struck.map(({ entryId }) => entryId),
     ...deviations.map(({ entryId }) => entryId),

@@ -1,0 +1,63 @@
+import { useState } from 'react';
+import { awayWords } from '../../../words/index.ts';
+import { useWrite } from '../../api/use-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { CheckBox } from '../../parts/check-box.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Form } from '../../parts/form.tsx';
+import { Moment } from '../../parts/moment.tsx';
+import { RadioChoice } from '../../parts/radio-choice.tsx';
+import type { Claim } from './claim-line.tsx';
+import { listWays } from './list-ways.ts';
+
+const { claims: words } = awayWords;
+
+/** What is to become of it, said by a named person: both stand, the one takes the other's place, or it is set aside. */
+export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonly onClose: () => void }) {
+  const ways = listWays(claim);
+  const [way, setWay] = useState(ways[0] ?? 'aside');
+  const [reason, setReason] = useState('');
+  const likelyAt = claim.mayEnter?.likelyAt ?? null;
+  const [isClockWrong, setClockWrong] = useState(likelyAt !== null);
+  const answer = useWrite('answerClaim');
+  async function submit() {
+    const isEntered = way !== 'aside';
+    const body = {
+      how: isEntered ? ('enter' as const) : ('aside' as const),
+      reason,
+      strikes: way === 'instead' ? (claim.mayEnter?.instead?.entryId ?? null) : null,
+      at: isEntered && isClockWrong ? likelyAt : null,
+    };
+    if (await answer.write({ params: { id: claim.id }, body })) onClose();
+  }
+  return (
+    <Dialog title={words.answerTitle} isOpen onClose={onClose} isHeld={reason !== ''}>
+      <Form label={words.answerTitle} problems={answer.problems} onSubmit={() => void submit()}>
+        <RadioChoice
+          isBench
+          title={words.answerTitle}
+          choices={ways.map((id) => ({ id, name: words.ways[id] }))}
+          value={way}
+          onChange={(id) => setWay(id as typeof way)}
+        />
+        {likelyAt !== null && way !== 'aside' && (
+          <CheckBox isChecked={isClockWrong} onChange={setClockWrong}>
+            {words.wrongClock} <Moment at={likelyAt} />
+          </CheckBox>
+        )}
+        <Field label={words.reason} where="reason" value={reason} onChange={setReason} isBench />
+        <Button
+          type="submit"
+          isAct
+          isBench
+          isWide
+          isBusy={answer.isBusy}
+          isDisabled={reason.trim() === '' && answer.problems.length === 0}
+        >
+          {words.keep}
+        </Button>
+      </Form>
+    </Dialog>
+  );
+}
