@@ -20,4 +20,4 @@ export const ROOMS: readonly Room[] = [
 ];
 
 /** Quieter than the rest: nobody needs it at eight in the morning. */
-export const WORKSHOP_ROOM: Room = { name: room.workshop, to: '/workshop', alsoAt: [] };
+export const WORKSHOP_ROOM: Room = { name: room.workshop, to: '/workshop', alsoAt: ['/scales'] };
