@@ -112,6 +112,8 @@ export const batchScreen = z.discriminatedUnion('kind', [
     inGrams: z.string(),
     /** What is still to weigh: the target as it is now less what is in; nought where it is done. */
     leftGrams: z.string(),
+    /** How near its tightest limit lies, and how far off its scale may be there; null: nothing binds it, or nobody knows. */
+    limit: z.object({ exactGrams: z.string(), timesAllowed: z.string(), errorGrams: z.string() }).nullable(),
     done: weighedIn.nullable(),
   }),
   z.object({

@@ -1,6 +1,6 @@
 import { sayDecimal, sayGrams } from '../say-figure.ts';
 
-/** What is said where a weighing does not go as planned, at the bench and on the record. */
+/** What is said where a weighing does not go as planned, on the record. */
 export const mishapWords = {
   resized: (wasGrams: string, isGrams: string) =>
     `Made ${Number(isGrams) < Number(wasGrams) ? 'smaller' : 'larger'}, from ${sayDecimal(wasGrams)} to ${sayGrams(isGrams)}, so that the percentages hold`,
@@ -12,4 +12,111 @@ export const mishapWords = {
   isSure: 'Looked at again: it is right.',
   inVessel: (item: string, gross: string, tare: string) =>
     `${item}: weighed in a vessel, ${sayGrams(gross)} gross less ${sayGrams(tare)} tare`,
-};
+} as const;
+
+/** The ways at the bench where a weighing does not go as planned. */
+export const weighInWords = {
+  menu: 'Too much, too little, spilt?',
+  menuTitle: (item: string) => `${item}: what happened?`,
+  tooMuch: 'Too much went in',
+  tooMuchSoft: 'Make the rest larger, so that the percentages hold.',
+  lotEmpty: 'The lot is empty',
+  lotEmptySoft: 'What went in counts; the rest comes from another lot.',
+  allThereIs: 'That is all there is',
+  allThereIsSoft: 'Make the rest smaller, or leave it so.',
+  spilt: 'Spilt before it went in',
+  spiltSoft: 'Out of the lot, not in the bowl; weigh again.',
+  substitute: 'Something else instead',
+  substituteSoft: 'In a trial only.',
+  keepOpen: 'Weigh on',
+  takeOut: 'I take some out, and weigh again',
+  addMore: 'I add more, and weigh again',
+  typeFirst: 'Type first what the scale shows.',
+
+  tooMuchTitle: (item: string, grams: string) => `${item}: ${sayGrams(grams)} is too much`,
+  tooLittleTitle: (item: string, grams: string) => `${item}: ${sayGrams(grams)} is too little`,
+  offerTitle: (direction: 'larger' | 'smaller', was: string, is: string) =>
+    `Make the batch ${direction}: ${sayGrams(is)} instead of ${sayGrams(was)}`,
+  offerSays: 'Then every percentage is as the formula has it.',
+  offerTap: (direction: 'larger' | 'smaller', is: string) => `Make it ${direction}: ${sayGrams(is)} in all`,
+  offerNot: (direction: 'larger' | 'smaller') => `It cannot be made ${direction}:`,
+  offerWait: 'Working out what the rest would be',
+  offerAway:
+    'The workshop does not answer: what the rest would be is worked out there. Keep it as it is for now; it can still be made larger afterwards.',
+  open: (grams: string, was: string) => `${sayGrams(grams)} instead of ${sayGrams(was)}`,
+  more: (left: string, inGrams: string) => `${sayGrams(left)} more, to the ${sayGrams(inGrams)} that are in`,
+  enough: (inGrams: string) => `${sayGrams(inGrams)} are in: enough`,
+  over: (inGrams: string, is: string) => `${sayGrams(inGrams)} are in, only ${sayGrams(is)} would be right`,
+  through: (step: string) =>
+    `What is in has been through “${step}” already: what comes to it has to go through it too.`,
+  tins: (product: string, was: number, is: number) =>
+    `${product}: ${sayDecimal(is)} tins instead of ${sayDecimal(was)}`,
+  keepAsIs: 'Keep it as it is, and say why',
+  overKeeps: 'As it is now:',
+
+  autoOver: (grams: string, asked: string) => `${sayGrams(grams)} instead of ${sayGrams(asked)}`,
+  autoOverWhy: 'Poured too much; the rest is made larger so that the percentages hold',
+  autoUnderWhy: 'That is all there is; the rest is made smaller so that the percentages hold',
+  autoEmpty: (grams: string) => `${sayGrams(grams)} of it, the rest from another lot`,
+  autoEmptyWhy: (lot: string) => `Lot ${lot} ran out`,
+
+  lotEmptyTitle: (item: string) => `${item}: the lot is empty`,
+  wentIn: (grams: string, lot: string) => `${sayGrams(grams)} went in from lot ${lot}.`,
+  restFrom: (grams: string) => `The rest, about ${sayGrams(grams)}, from:`,
+  restFromLot: (lot: string, onHand: string) => `Lot ${lot}, ${onHand} there`,
+  noOtherLot: 'There is no other lot of it.',
+  bookEmpty: (lot: string, grams: string) =>
+    `By the book lot ${lot} still has ${sayGrams(grams)}. What is true?`,
+  bookEmptyTap: 'The tub is empty: book it so',
+  bookWeigh: 'Weigh the tub',
+  bookLater: 'Later',
+  bookReason: (batch: string) => `Ran out at batch ${batch}`,
+
+  spiltTitle: (item: string) => `${item}: how much was spilt?`,
+  spiltGrams: 'Grams spilt',
+  spiltWhy: 'What happened',
+  spiltWhys: ['Knocked over', 'Fell on the floor', 'Vessel broke', 'Something fell in'],
+  spiltAll: 'It was entered already: its entry is struck with it.',
+  spiltTap: 'Book it as spilt',
+
+  substituteTitle: (item: string) => `Something else instead of ${item}`,
+  substituteSale:
+    'This batch is for sale. Limits, the assessor’s report and the label were judged without it, so it cannot go in here. The way: write a new revision with it, have it checked, and make the batch by that.',
+  substituteRevision: 'Write a new revision',
+  substituteWhat: 'What goes in instead',
+  substituteWhy: 'Why',
+  substituteTap: 'Weigh it in instead',
+  substituteWhatSaid: (other: string, item: string) => `${other} instead of ${item}`,
+
+  closeTitle: (item: string, grams: string) => `${item}: leave it at ${sayGrams(grams)}?`,
+  closeTap: 'Leave it so',
+
+  soFar: (grams: string) => `${sayGrams(grams)} are in.`,
+  part: (grams: string, lot: string, by: string) => `${sayGrams(grams)} of lot ${lot}, ${by}`,
+  weighRest: 'Still to weigh',
+  moreSince: 'The batch was made larger: this much more is needed.',
+  strikePart: (grams: string) => `Strike the ${sayGrams(grams)}`,
+
+  readingTitle: 'Is that right?',
+  readingRight: (grams: string) => `Yes: ${sayGrams(grams)}`,
+  readingMeant: (grams: string) => `No: it is ${sayGrams(grams)}`,
+  readingAgain: 'Read the scale again',
+
+  tared: 'Scale tared',
+  inVessel: 'In a vessel',
+  gross: 'Scale shows, with the vessel',
+  tare: 'Vessel empty',
+  net: (grams: string) => `net ${sayGrams(grams)}`,
+  lastTare: (grams: string) => `Vessel as last time: ${sayGrams(grams)}`,
+
+  worst: (ratio: string) =>
+    `Even if the scale is out by its most, it stays at ${ratio} of the tightest limit.`,
+  worstOver: (ratio: string) =>
+    `If the scale is out by its most, it may reach ${ratio} of the tightest limit.`,
+  worstWorking: 'Show the working',
+  worstEquation: '(on the scale + its worst error) ÷ (what the formula asks × what the limit allows of it)',
+  worstFigures: (grams: string, error: string, exact: string, times: string) =>
+    `(${sayGrams(grams)} + ${sayGrams(error)}) ÷ (${sayGrams(exact)} × ${sayDecimal(times)})`,
+  worstNote:
+    'The tightest of law, trade standard, supplier and report. With every other weighing as planned; once all is in, the batch is judged with all errors at once.',
+} as const;

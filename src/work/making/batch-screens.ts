@@ -1,4 +1,5 @@
 import type { formulas, making, steps } from '../../contract/index.ts';
+import { exact, toText } from '../../core/quantity/index.ts';
 import type {
   LinkedAttachment,
   listBatchSteps,
@@ -78,7 +79,19 @@ function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Scr
     entries: listEntries(standing, line),
     inGrams: gramsText(state.inUg),
     leftGrams: gramsText(state.leftUg),
+    limit: limitOf(line, note),
     done: state.isDone ? doneAddition(standing, line) : null,
+  };
+}
+
+/** The error of the plan is relative to its target; of a scale that nobody knows the errors of nothing is told. */
+function limitOf(line: NamedBatchLine, note: WeighingNote): Extract<Screen, { kind: 'addition' }>['limit'] {
+  if (note.timesAllowed == null || note.relativeError === null) return null;
+  const errorGrams = exact(gramsText(line.target_ug)).times(note.relativeError);
+  return {
+    exactGrams: line.exact_grams,
+    timesAllowed: note.timesAllowed,
+    errorGrams: toText(errorGrams.toDecimalPlaces(6, 0)),
   };
 }
 

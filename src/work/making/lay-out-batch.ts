@@ -43,6 +43,8 @@ export interface LaidRow extends LaidWeighing {
   readonly lot: LotAtHand | null;
   readonly lotNote: Saying | null;
   readonly caution: string;
+  /** How many times what the formula asks its tightest limit allows; null: nothing binds it. */
+  readonly timesAllowed: string | null;
 }
 
 export interface LaidBatch {
@@ -184,7 +186,7 @@ function layRows(recipe: Recipe, { lots, scales, day, sale, size }: RowParts): R
   return done(
     bare.flatMap((row, place) => {
       const weighing = weighings.value[place];
-      return weighing ? [rowOf(recipe, row, weighing)] : [];
+      return weighing ? [rowOf(recipe, sale, row, weighing)] : [];
     }),
   );
 }
@@ -221,6 +223,7 @@ const SMALL_PERCENT = 5;
 
 function rowOf(
   recipe: Recipe,
+  sale: SaleCheck,
   { index, grams, lot }: { index: number; grams: Exact; lot: LotAtHand | null },
   weighing: LaidWeighing,
 ): LaidRow {
@@ -237,6 +240,7 @@ function rowOf(
     lot,
     lotNote: lot && noteOn(lot, grams),
     caution: recipe.materials.get(line.item_id)?.caution ?? '',
+    timesAllowed: sale.headroom.get(line.item_id)?.toFixed() ?? null,
   };
 }
 

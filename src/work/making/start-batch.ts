@@ -105,6 +105,7 @@ function lineOf(batchId: string, row: LaidRow, position: number): BatchLineRow {
     tolerancePercent: row.tolerancePercent,
     relativeError: row.relativeError,
     smallestWeightGrams: row.smallestWeightGrams,
+    timesAllowed: row.timesAllowed,
     warning: row.warning,
     lotNote: row.lotNote,
   };

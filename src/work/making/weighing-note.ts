@@ -7,6 +7,8 @@ export interface WeighingNote {
   readonly tolerancePercent: string;
   readonly relativeError: number | null;
   readonly smallestWeightGrams: number | null;
+  /** How many times what the formula asks its tightest limit allows; null or absent: nothing binds it. */
+  readonly timesAllowed?: string | null;
   readonly warning: Saying | null;
   readonly lotNote: Saying | null;
 }

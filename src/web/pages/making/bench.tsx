@@ -30,6 +30,12 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
   const batch = useKeptBatch(told);
   const { screens } = batch;
   const [shown, setShown] = useState(() => firstOpen(screens));
+  const [resizes, setResizes] = useState(batch.resizes.length);
+  // Made larger, something that was done may be open again: the bench goes on there.
+  if (resizes !== batch.resizes.length) {
+    setResizes(batch.resizes.length);
+    setShown(firstOpen(screens));
+  }
   const screen = screens[shown];
   const goOn = () => setShown((now) => Math.min(now + 1, screens.length));
   const next = screens[shown + 1];

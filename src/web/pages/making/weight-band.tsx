@@ -1,13 +1,13 @@
 import { makingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
-import type { Addition } from './batch.ts';
 import styles from './bench.module.css';
 import { sayNotWeighed } from './say-not-weighed.ts';
+import type { Band } from './weigh-band.ts';
 import { bandVerdict, handPercent, whyNotWeighed } from './weight-verdict.ts';
 
 interface Props {
   readonly typed: string;
-  readonly screen: Addition;
+  readonly band: Band;
 }
 
 const KINDS = { inside: 'ready', low: 'watch', high: 'stop', nothing: 'plain' } as const;
@@ -19,24 +19,24 @@ const WORDS = {
 };
 
 /** A line with the wanted weights and a hand where the scale stands; what is wrong with a figure is said as it is typed. */
-export function WeightBand({ typed, screen }: Props) {
-  const verdict = bandVerdict(typed, screen);
+export function WeightBand({ typed, band }: Props) {
+  const verdict = bandVerdict(typed, band);
   const wrong = typed.trim() === '' ? undefined : whyNotWeighed(typed, makingWords.gramsIn);
-  const hand = handPercent(typed, screen);
+  const hand = handPercent(typed, band);
   return (
     <div>
       <div
         className={styles.band}
         role="img"
-        aria-label={makingWords.bandLabel(typed || '0', screen.lowGrams, screen.highGrams)}
+        aria-label={makingWords.bandLabel(typed || '0', band.lowGrams, band.highGrams)}
       >
         <div className={styles.ok} />
         {hand !== undefined && <div className={styles.hand} style={{ left: `${hand}%` }} />}
         <span className={styles.mark} style={{ left: '40%' }}>
-          {sayDecimal(screen.lowGrams)}
+          {sayDecimal(band.lowGrams)}
         </span>
         <span className={styles.mark} style={{ left: '60%' }}>
-          {sayDecimal(screen.highGrams)}
+          {sayDecimal(band.highGrams)}
         </span>
       </div>
       <p aria-live="polite">
@@ -47,7 +47,7 @@ export function WeightBand({ typed, screen }: Props) {
             <State kind={KINDS[verdict]}>{WORDS[verdict]}</State>{' '}
             {verdict !== 'nothing' && (
               <span className="soft">
-                {makingWords.wantedBetween(sayDecimal(screen.lowGrams), sayGrams(screen.highGrams))}
+                {makingWords.wantedBetween(sayDecimal(band.lowGrams), sayGrams(band.highGrams))}
               </span>
             )}
           </>

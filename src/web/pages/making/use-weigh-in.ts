@@ -1,0 +1,182 @@
+import { useState } from 'react';
+import type { Problem } from '../../../core/problem.ts';
+import { exact, readDecimal, toText } from '../../../core/quantity/index.ts';
+import { weighInWords as words } from '../../../words/index.ts';
+import { kept } from '../../api/kept.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
+import { useKeptDraft } from '../../api/use-kept-draft.ts';
+import { useRead } from '../../api/use-read.ts';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Addition, Batch } from './batch.ts';
+import type { DeviationSaid } from './deviation-dialog.tsx';
+import { lastWeighing, meantBy, questionOf } from './reading-question.ts';
+import { bandLeft } from './weigh-band.ts';
+import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
+
+/** What is about to be entered: an answer to a question is about this, whatever the field says by then. */
+export interface Said {
+  readonly net: string;
+  readonly lotId: string;
+  readonly isPart: boolean;
+  readonly vessel: { readonly grossGrams: string; readonly tareGrams: string } | null;
+  readonly isReadingSure: boolean;
+  readonly readingWas: { readonly kind: string; readonly wasGrams: string | null } | null;
+}
+
+export interface Asked {
+  readonly said: Said;
+  readonly problem: Problem;
+}
+
+export interface AskedReading {
+  readonly said: Said;
+  readonly question: Problem;
+  readonly kind: string;
+  readonly meant: string | null;
+}
+
+/** What the workshop asks back, once nothing else stands in the way: answered with what was done differently and why. */
+const IS_ASKED: ReadonlySet<string> = new Set([
+  'weight-outside-band',
+  'lot-not-planned',
+  'weighed-late',
+  'weighed-over-limits',
+]);
+
+const NONE: readonly Problem[] = [];
+const tareKey = (scaleId: string | null): string => `bench.tare.${scaleId ?? 'any'}`;
+
+/** One weighing from what is typed to what is entered, with the questions on the way. */
+export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
+  const { draft, set, forget } = useKeptDraft(`bench.${batch.id}.addition.${screen.position}`, {
+    grams: '',
+    tare: '',
+    isVessel: '',
+    lotId: screen.lotId ?? '',
+  });
+  const [reading, setReading] = useState<AskedReading | null>(null);
+  /** The problems of a refusal are in the state only once this is drawn again: it is asked then what they are about. */
+  const [about, setAsking] = useState<Said | null>(null);
+  const save = useBenchWrite('recordAddition');
+  const scales = useRead('getWorkshop').data?.scales ?? [];
+  const scale = scales.find((each) => each.id === screen.scaleId) ?? null;
+  const band = bandLeft(screen);
+  const isVessel = draft.isVessel !== '';
+  const lastTare = kept.read(tareKey(screen.scaleId));
+  const net = isVessel ? netOf(draft.grams, draft.tare) : draft.grams;
+
+  const saidNow = (more: Partial<Said> = {}): Said => ({
+    net: typedDecimal(net),
+    lotId: draft.lotId,
+    isPart: false,
+    vessel: isVessel ? { grossGrams: typedDecimal(draft.grams), tareGrams: typedDecimal(draft.tare) } : null,
+    isReadingSure: false,
+    readingWas: null,
+    ...more,
+  });
+
+  async function send(
+    said: Said,
+    more: {
+      readonly deviation?: DeviationSaid;
+      readonly isOverKnown?: boolean;
+      readonly stays?: boolean;
+    } = {},
+  ): Promise<boolean> {
+    setReading(null);
+    setAsking(null);
+    const deviation = more.deviation ?? restDeviation(screen, said);
+    const entered = await save.write({
+      params: { id: batch.id },
+      body: {
+        position: screen.position,
+        lotId: said.lotId,
+        scaleId: screen.scaleId,
+        actualGrams: said.net,
+        isPart: said.isPart,
+        vessel: said.vessel,
+        isReadingSure: said.isReadingSure,
+        readingWas: said.readingWas,
+        isOverKnown: more.isOverKnown ?? false,
+        ...(deviation && { deviation }),
+      },
+    });
+    if (!entered) {
+      setAsking(said);
+      return false;
+    }
+    if (said.vessel) kept.write(tareKey(screen.scaleId), said.vessel.tareGrams);
+    forget();
+    if (!said.isPart && more.stays !== true) onDone();
+    return true;
+  }
+  const told = about && save.problems.find(({ code }) => IS_ASKED.has(code));
+  const doubted = about && save.problems.find(({ code }) => code === 'reading-doubtful');
+
+  function enter(more: Partial<Said> = {}): void {
+    // What no scale shows is said beside the digits already.
+    if (draft.grams === '' || whyNotWeighed(net)) return;
+    const said = saidNow(more);
+    const question = questionOf({
+      net: said.net,
+      band,
+      isPart: said.isPart,
+      lastTare: isVessel ? null : lastTare,
+      last: lastWeighing(batch.screens, screen.position),
+      scale: isVessel ? null : scale,
+    });
+    if (question && !said.isReadingSure)
+      setReading({ said, question, kind: question.code, meant: meantBy(question) });
+    else void send(said);
+  }
+  return {
+    draft,
+    set,
+    net,
+    band,
+    isVessel,
+    lastTare,
+    verdict: bandVerdict(net, band),
+    saidNow,
+    enter,
+    send,
+    save,
+    scale,
+    asked: told && about ? { said: about, problem: told } : null,
+    reading:
+      reading ??
+      (doubted && about
+        ? {
+            said: about,
+            question: doubted,
+            kind: String(doubted.parameters?.kind ?? ''),
+            meant: meantBy({ ...doubted, code: 'reading-ten-times' }),
+          }
+        : null),
+    problems: told || doubted ? NONE : save.problems,
+    forgetAsked: () => {
+      setReading(null);
+      setAsking(null);
+      save.forget();
+    },
+  };
+}
+
+export type WeighIn = ReturnType<typeof useWeighIn>;
+
+/** Gross less tare; what cannot be read goes on as typed and is named. */
+function netOf(gross: string, tare: string): string {
+  const [whole, empty] = [readDecimal(gross, 'gross'), readDecimal(tare === '' ? '0' : tare, 'tare')];
+  if (!whole.ok || !empty.ok) return gross;
+  return toText(whole.value.minus(empty.value));
+}
+
+/** The rest of what ran out comes of another lot: that was said with the part before it, where it lies in the band. */
+function restDeviation(screen: Addition, { lotId, net }: Said): DeviationSaid | undefined {
+  const ranOut = screen.entries.findLast((entry) => entry.isPart && entry.lotId === screen.lotId);
+  if (!ranOut || lotId === screen.lotId) return undefined;
+  const isInside = bandVerdict(net, bandLeft(screen)) === 'inside';
+  return isInside && exact(net).gt(0)
+    ? { what: words.autoEmpty(ranOut.actualGrams), why: words.autoEmptyWhy(ranOut.lotNumber) }
+    : undefined;
+}

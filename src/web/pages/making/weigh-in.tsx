@@ -1,0 +1,157 @@
+import { type ReactNode, useState } from 'react';
+import {
+  makingWords,
+  partWords,
+  sayDecimal,
+  sayProblem,
+  weighInWords as words,
+} from '../../../words/index.ts';
+import { Button } from '../../parts/button.tsx';
+import { Form } from '../../parts/form.tsx';
+import { KeyPad } from '../../parts/key-pad.tsx';
+import { LinkButton } from '../../parts/link-button.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import type { Addition, Batch } from './batch.ts';
+import styles from './bench.module.css';
+import { DeviationDialog } from './deviation-dialog.tsx';
+import { Dock } from './dock.tsx';
+import { EntriesSoFar } from './entries-so-far.tsx';
+import type { MishapView } from './mishap-menu.tsx';
+import { OffTargetDialog } from './off-target-dialog.tsx';
+import { OtherLot } from './other-lot.tsx';
+import { ReadingDialog } from './reading-dialog.tsx';
+import { ScaleField } from './scale-field.tsx';
+import { StruckEntries } from './struck-entries.tsx';
+import type { WeighIn as Weigh } from './use-weigh-in.ts';
+import { VesselFields } from './vessel-fields.tsx';
+import { WeightBand } from './weight-band.tsx';
+import { WorstNote } from './worst-note.tsx';
+
+interface Props {
+  readonly batch: Batch;
+  readonly screen: Addition;
+  readonly weigh: Weigh;
+  readonly doneWord: string;
+  /** Which step it is, on which scale, of which lot. */
+  readonly where: ReactNode;
+  readonly onMishap: (view: MishapView) => void;
+}
+
+/** One weighing: the target in large digits, what the scale shows, whether it lies in the band. */
+export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Props) {
+  const { draft, set, save, band } = weigh;
+  return (
+    <>
+      <Form label={screen.itemName} problems={weigh.problems} onSubmit={() => weigh.enter()} isSaidWithin>
+        <div className={styles.screen}>
+          {where}
+          {screen.caution !== '' && <p className={styles.caution}>{screen.caution}</p>}
+          {[screen.warning, screen.shareNow].map(
+            (saying) =>
+              saying && (
+                <p key={saying.code} className={styles.caution}>
+                  <Sentence saying={saying} />
+                </p>
+              ),
+          )}
+          <EntriesSoFar batch={batch} screen={screen} />
+          <Dock
+            wayOut={(found) =>
+              found.code === 'lot-too-small' && <ToTheTub batchId={batch.id} lotId={draft.lotId} />
+            }
+          >
+            <div className={styles.figures}>
+              <div>
+                <p className="soft">{screen.entries.length > 0 ? words.weighRest : makingWords.weighOut}</p>
+                <p className={styles.digits}>
+                  {sayDecimal(band.targetGrams)}
+                  <small>g</small>
+                </p>
+              </div>
+              <ScaleField
+                label={weigh.isVessel ? words.gross : makingWords.gramsIn}
+                where="actualGrams"
+                value={draft.grams}
+                onChange={set('grams')}
+                isBusy={save.isBusy}
+              />
+            </div>
+            <WeightBand typed={weigh.net} band={band} />
+            <WorstNote screen={screen} net={weigh.net} />
+            <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
+            <div className={styles.acts}>
+              <Button isBench onPress={() => onMishap('menu')}>
+                {words.menu}
+              </Button>
+              <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={draft.grams === ''}>
+                {doneWord}
+              </Button>
+            </div>
+          </Dock>
+          <VesselFields weigh={weigh} />
+          <OtherLot screen={screen} lotId={draft.lotId} onChange={set('lotId')} />
+          <StruckEntries batch={batch} screen={screen.screen} />
+        </div>
+      </Form>
+      <ReadingDialog weigh={weigh} />
+      <AskedDialog batch={batch} screen={screen} weigh={weigh} onMishap={onMishap} />
+    </>
+  );
+}
+
+interface AskedProps {
+  readonly batch: Batch;
+  readonly screen: Addition;
+  readonly weigh: Weigh;
+  readonly onMishap: (view: MishapView) => void;
+}
+
+/** What the workshop asked back: off target with its ways on, anything else with what and why. */
+function AskedDialog({ batch, screen, weigh, onMishap }: AskedProps) {
+  const [isKept, setKept] = useState(false);
+  const { asked } = weigh;
+  if (asked === null) return null;
+  const isOver = asked.problem.code === 'weighed-over-limits';
+  const isOff = isOver || asked.problem.code === 'weight-outside-band';
+  function leave(): void {
+    setKept(false);
+    weigh.forgetAsked();
+  }
+  if (isOff && !isKept)
+    return (
+      <OffTargetDialog
+        batch={batch}
+        screen={screen}
+        weigh={weigh}
+        asked={asked}
+        onKeep={() => setKept(true)}
+        onLotEmpty={() => {
+          leave();
+          onMishap('lot-empty');
+        }}
+      />
+    );
+  return (
+    <DeviationDialog
+      title={isOver ? makingWords.overTitle : makingWords.outsideTitle}
+      caution={sayProblem(asked.problem)}
+      saveWord={isOver ? makingWords.keepOver : partWords.save}
+      isStop={isOver}
+      isOpen
+      onClose={leave}
+      onSaid={(deviation) => {
+        setKept(false);
+        void weigh.send(asked.said, { deviation, isOverKnown: isOver });
+      }}
+    />
+  );
+}
+
+/** The book has less of the lot than the scale: the tub is weighed, and the bench is come back to. */
+const ToTheTub = ({ batchId, lotId }: { readonly batchId: string; readonly lotId: string }) => (
+  <p>
+    <LinkButton isBench to={`/shelf/lots/${lotId}/weigh?back=/making/${batchId}`}>
+      {makingWords.weighTub}
+    </LinkButton>
+  </p>
+);
