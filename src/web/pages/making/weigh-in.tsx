@@ -16,6 +16,7 @@ import styles from './bench.module.css';
 import { DeviationDialog } from './deviation-dialog.tsx';
 import { Dock } from './dock.tsx';
 import { EntriesSoFar } from './entries-so-far.tsx';
+import mishap from './mishap.module.css';
 import type { MishapView } from './mishap-menu.tsx';
 import { OffTargetDialog } from './off-target-dialog.tsx';
 import { OtherLot } from './other-lot.tsx';
@@ -80,14 +81,21 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
             <WorstNote screen={screen} net={weigh.net} />
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
             <div className={styles.acts}>
-              <Button isBench onPress={() => onMishap('menu')}>
-                {words.menu}
-              </Button>
+              <span className={mishap.onWide}>
+                <Button isBench onPress={() => onMishap('menu')}>
+                  {words.menu}
+                </Button>
+              </span>
               <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={draft.grams === ''}>
                 {doneWord}
               </Button>
             </div>
           </Dock>
+          <span className={mishap.onNarrow}>
+            <Button isBench isWide onPress={() => onMishap('menu')}>
+              {words.menu}
+            </Button>
+          </span>
           <VesselFields weigh={weigh} />
           <OtherLot screen={screen} lotId={draft.lotId} onChange={set('lotId')} />
           <StruckEntries batch={batch} screen={screen.screen} />
