@@ -4,9 +4,18 @@ import { makeStamp } from '../api/make-stamp.ts';
 import { personNow } from '../api/person-now.ts';
 import type { KeptEntry } from './kept-entry.ts';
 
-/** Puts an entry that was refused when it came late on the workshop's record, whole, to be asked about. */
-export function keepClaim({ id, route, params, body, at }: KeptEntry, problems: readonly Problem[]) {
-  const by = personNow.read() ?? body.stamp.by;
+/**
+ * Puts an entry that was refused when it came late on the workshop's record, whole, to be asked about: signed by who did
+ * it, so that it can be entered in their name.
+ */
+export const keepClaim = (entry: KeptEntry, problems: readonly Problem[]) =>
+  keepClaimBy(entry.body.stamp.by, entry, problems);
+
+/** Handed in by somebody else, as told: whoever did it cannot sign on this tablet any more. */
+export const handIn = (entry: KeptEntry, problems: readonly Problem[]) =>
+  keepClaimBy(personNow.read() ?? entry.body.stamp.by, entry, problems);
+
+function keepClaimBy(by: string, { id, route, params, body, at }: KeptEntry, problems: readonly Problem[]) {
   return call('keepClaim', {
     body: {
       stamp: makeStamp(by),

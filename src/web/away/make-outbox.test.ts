@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Problem, problem } from '../../core/problem.ts';
 import { ApiProblem } from '../api/api-problem.ts';
 import type { KeptEntry } from './kept-entry.ts';
-import { makeOutbox, type OutboxParts } from './make-outbox.ts';
+import { type HeldEntry, makeOutbox, type OutboxParts } from './make-outbox.ts';
 import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
 import { makeRunAlone } from './run-alone.ts';
 
@@ -15,11 +15,11 @@ const freshStore = (): Promise<OutboxStore> => {
   return openOutboxStore(`outbox ${databases}`);
 };
 
-const entry = (id: string) => ({
+const entry = (id: string, by = 'ada') => ({
   id,
   route: 'recordStep' as const,
   params: { id: 'batch-1' },
-  body: { position: 0, stamp: { id, at: '2026-11-26T10:03:00.000Z', by: 'ada', device: 'tablet' } },
+  body: { position: 0, stamp: { id, at: '2026-11-26T10:03:00.000Z', by, device: 'tablet' } },
   at: '2026-11-26T10:03:00.000Z',
 });
 
@@ -54,6 +54,7 @@ function benchWith(store: OutboxStore, more: Partial<OutboxParts> = {}) {
     // Nobody runs out of patience, but where a test says so.
     wait: () => new Promise(() => undefined),
     patienceMs: 4_000,
+    onHeld: () => undefined,
     onChange: () => undefined,
     ...more,
   });
@@ -152,7 +153,7 @@ describe('the outbox', () => {
 
   it('keeps the entry where its claim cannot be put on the record either', async () => {
     const store = await freshStore();
-    const { outbox, say } = benchWith(store, { claim: () => Promise.reject(refusal('disk-full')) });
+    const { outbox, say } = benchWith(store, { claim: () => Promise.reject(silence()) });
     say(() => 'silence');
     await outbox.enter(entry('a'));
     say(() => 'disk-full');
@@ -160,12 +161,81 @@ describe('the outbox', () => {
     expect(await ids(store)).toEqual(['a']);
   });
 
-  it.each(['device-not-paired', 'person-locked'])('takes %s for no answer to the entry', async (code) => {
+  it('goes past what the workshop will not even have as a question, says so, and keeps it', async () => {
+    const store = await freshStore();
+    const held: (readonly HeldEntry[])[] = [];
+    const { outbox, say, sent } = benchWith(store, {
+      claim: () => Promise.reject(refusal('person-unknown')),
+      onHeld: (now) => held.push(now),
+    });
+    say(() => 'silence');
+    await outbox.enter(entry('a', 'gone'));
+    await outbox.enter(entry('b'));
+    say((id) => (id === 'a' ? 'person-unknown' : 'yes'));
+    expect(await outbox.replay()).toBe('held');
+    expect(held.at(-1)).toMatchObject([{ entry: { id: 'a' }, problems: [{ code: 'person-unknown' }] }]);
+    expect([sent, await ids(store)]).toEqual([['a', 'b'], ['a']]);
+  });
+
+  it('goes past what waits for a PIN, but keeps the order of that person’s own entries', async () => {
+    const store = await freshStore();
+    const { outbox, say, sent, claims } = benchWith(store);
+    say(() => 'silence');
+    await outbox.enter(entry('a', 'bo'));
+    await outbox.enter(entry('b', 'ada'));
+    await outbox.enter(entry('c', 'bo'));
+    say((id) => (id === 'a' ? 'person-locked' : 'yes'));
+    expect(await outbox.replay()).toBe('held');
+    expect([sent, await ids(store), claims]).toEqual([['a', 'b'], ['a', 'c'], []]);
+    say(() => 'yes');
+    expect(await outbox.replay()).toBe('empty');
+    expect(sent).toEqual(['a', 'b', 'a', 'c']);
+  });
+
+  it('loses no refusal where the patience ends while the entry is taken out', async () => {
+    const store = await freshStore();
+    let endPatience: (() => void) | undefined;
+    const patience = new Promise<undefined>((resolve) => {
+      endPatience = () => resolve(undefined);
+    });
+    const slow: OutboxStore = {
+      ...store,
+      async remove(id) {
+        endPatience?.();
+        await new Promise((resolve) => setTimeout(resolve, 20));
+        await store.remove(id);
+      },
+    };
+    const { outbox, say } = benchWith(slow, { wait: () => patience });
+    say(() => 'step-done-already');
+    expect(await outbox.enter(entry('a'))).toMatchObject({ how: 'refused' });
+    expect(await ids(store)).toEqual([]);
+  });
+
+  it('keeps the entry where the tablet’s disk fails on the way, and asks about it once it is refused', async () => {
+    const store = await freshStore();
+    let isBroken = true;
+    const failing: OutboxStore = {
+      ...store,
+      first: () => (isBroken ? Promise.reject(new DOMException('no disk', 'UnknownError')) : store.first()),
+    };
+    const { outbox, say, claims } = benchWith(failing);
+    say(() => 'step-done-already');
+    expect(await outbox.enter(entry('a'))).toEqual({ how: 'kept' });
+    isBroken = false;
+    expect(await outbox.replay()).toBe('empty');
+    expect(claims.map(([id]) => id)).toEqual(['a']);
+  });
+
+  it.each([
+    ['device-not-paired', 'door'],
+    ['person-locked', 'held'],
+  ])('takes %s for no answer to the entry', async (code, rest) => {
     const store = await freshStore();
     const { outbox, say, claims } = benchWith(store);
     say(() => code);
     expect(await outbox.enter(entry('a'))).toEqual({ how: 'kept' });
-    expect(await outbox.replay()).toBe('door');
+    expect(await outbox.replay()).toBe(rest);
     expect([await ids(store), claims]).toEqual([['a'], []]);
   });
 

@@ -11,7 +11,13 @@ export type Entered =
   | { readonly how: 'refused'; readonly problems: readonly Problem[] };
 
 /** Why the rest of the outbox still lies here. */
-export type Rest = 'empty' | 'silent' | 'door' | 'other-tab';
+export type Rest = 'empty' | 'silent' | 'door' | 'held' | 'other-tab';
+
+/** An entry that others go past: whoever signed it is locked out here, or the workshop will not even have it as a question. */
+export interface HeldEntry {
+  readonly entry: KeptEntry;
+  readonly problems: readonly Problem[];
+}
 
 export interface OutboxParts {
   readonly store: () => Promise<OutboxStore>;
@@ -26,6 +32,8 @@ export interface OutboxParts {
   readonly wait: (ms: number) => Promise<undefined>;
   /** How long somebody stands before the screen until the entry counts as kept here. */
   readonly patienceMs: number;
+  /** What the last round went past. */
+  readonly onHeld: (held: readonly HeldEntry[]) => void;
   /** The outbox changed; `sent`: this entry has arrived just now. */
   readonly onChange: (sent?: KeptEntry) => void;
 }
@@ -39,51 +47,62 @@ export interface Outbox {
 
 type Waiter = (entered: Entered) => void;
 
+/** What became of one entry in a round: `gone` from here, or why it stays. */
+type Outcome =
+  | { readonly is: 'gone' | 'silent' | 'door' }
+  | { readonly is: 'held'; readonly problems: readonly Problem[] };
+const GONE: Outcome = { is: 'gone' };
+const SILENT: Outcome = { is: 'silent' };
+
 export function makeOutbox(parts: OutboxParts): Outbox {
   const waiters = new Map<string, Waiter>();
-  const answer = (id: string, entered: Entered): boolean => {
+  /** Whoever still waits for this answer. Taken before the disk is written: patience that ends meanwhile changes nothing. */
+  const callOff = (id: string): Waiter | undefined => {
     const waiter = waiters.get(id);
     waiters.delete(id);
-    waiter?.(entered);
-    return waiter !== undefined;
+    return waiter;
   };
 
-  async function takeOut(store: OutboxStore, entry: KeptEntry, isSent: boolean): Promise<'gone'> {
+  async function takeOut(store: OutboxStore, entry: KeptEntry, isSent: boolean): Promise<Outcome> {
     await store.remove(entry.id);
     parts.onChange(isSent ? entry : undefined);
-    return 'gone';
+    return GONE;
   }
 
-  async function sendOne(store: OutboxStore, entry: KeptEntry): Promise<'gone' | 'silent' | 'door'> {
+  async function tellAndTakeOut(store: OutboxStore, entry: KeptEntry, entered: Entered): Promise<Outcome> {
+    const waiter = callOff(entry.id);
+    try {
+      return await takeOut(store, entry, entered.how === 'answered');
+    } finally {
+      waiter?.(entered);
+    }
+  }
+
+  async function sendOne(store: OutboxStore, entry: KeptEntry): Promise<Outcome> {
     try {
       await parts.send(entry);
     } catch (error) {
       if (!(error instanceof ApiProblem)) throw error;
       return refuseOne(store, entry, error);
     }
-    const gone = await takeOut(store, entry, true);
-    answer(entry.id, { how: 'answered' });
-    return gone;
+    return tellAndTakeOut(store, entry, { how: 'answered' });
   }
 
   async function refuseOne(
     store: OutboxStore,
     entry: KeptEntry,
     { isAnswered, problems }: ApiProblem,
-  ): Promise<'gone' | 'silent' | 'door'> {
-    if (!isAnswered) return 'silent';
-    if (shutDoor(problems)) return 'door';
-    if (waiters.has(entry.id)) {
-      const gone = await takeOut(store, entry, false);
-      answer(entry.id, { how: 'refused', problems });
-      return gone;
-    }
+  ): Promise<Outcome> {
+    if (!isAnswered) return SILENT;
+    const shut = stayBecause(problems);
+    if (shut) return shut;
+    if (waiters.has(entry.id)) return tellAndTakeOut(store, entry, { how: 'refused', problems });
     try {
       await parts.claim(entry, problems);
     } catch (error) {
       if (!(error instanceof ApiProblem)) throw error;
-      // The record could not be told either: the entry stays here, and is tried again.
-      return shutDoor(error.problems) ? 'door' : 'silent';
+      if (!error.isAnswered) return SILENT;
+      return stayBecause(error.problems) ?? { is: 'held', problems: error.problems };
     }
     return takeOut(store, entry, false);
   }
@@ -92,14 +111,23 @@ export function makeOutbox(parts: OutboxParts): Outbox {
   const isAskedElsewhere = (entry: KeptEntry): boolean =>
     entry.state === 'asked' && entry.tab !== parts.tab && parts.now() < entry.until;
 
+  /** The oldest first; past what is held others go, but none of the same person, whose order holds. */
   async function sendAll(): Promise<Rest> {
     const store = await parts.store();
-    for (;;) {
-      const entry = await store.first();
-      if (!entry) return 'empty';
-      if (isAskedElsewhere(entry)) return 'other-tab';
-      const outcome = await sendOne(store, entry);
-      if (outcome !== 'gone') return outcome;
+    const held: HeldEntry[] = [];
+    const isPassed = (entry: KeptEntry): boolean =>
+      held.some(({ entry: { id, body } }) => id === entry.id || body.stamp.by === entry.body.stamp.by);
+    try {
+      for (;;) {
+        const entry = held.length === 0 ? await store.first() : await firstOf(store, isPassed);
+        if (!entry) return held.length === 0 ? 'empty' : 'held';
+        if (isAskedElsewhere(entry)) return 'other-tab';
+        const outcome = await sendOne(store, entry);
+        if (outcome.is === 'held') held.push({ entry, problems: outcome.problems });
+        else if (outcome.is !== 'gone') return outcome.is;
+      }
+    } finally {
+      parts.onHeld(held);
     }
   }
 
@@ -107,7 +135,8 @@ export function makeOutbox(parts: OutboxParts): Outbox {
 
   async function leave(store: OutboxStore, id: string): Promise<Entered> {
     waiters.delete(id);
-    await store.leave(id);
+    // Where that cannot be noted it lies here all the same, and `asked` runs out by itself.
+    await store.leave(id).catch(() => undefined);
     parts.onChange();
     return { how: 'kept' };
   }
@@ -127,13 +156,27 @@ export function makeOutbox(parts: OutboxParts): Outbox {
       }
       parts.onChange();
       const sending = replay();
-      // A mistake of ours that comes after the patience is over comes again, and is told, with the next replay.
-      sending.catch(() => undefined);
-      // Nobody answered, or the patience is over: in both cases it lies here.
-      const givenUp = Promise.race([sending.then(() => undefined), parts.wait(parts.patienceMs)]);
+      // Nobody answered, something broke on the way, or the patience is over: in each case it lies here. What broke comes
+      // again, and is told, with the next replay.
+      const sent = sending.then(nothing, nothing);
+      const givenUp = Promise.race([sent, parts.wait(parts.patienceMs)]);
       const first = await Promise.race([answered, givenUp]);
       if (first) return first;
       return waiters.has(entry.id) ? leave(store, entry.id) : answered;
     },
   };
+}
+
+const nothing = (): undefined => undefined;
+
+const firstOf = async (
+  store: OutboxStore,
+  isPassed: (entry: KeptEntry) => boolean,
+): Promise<KeptEntry | undefined> => (await store.list()).find((entry) => !isPassed(entry));
+
+/** The door is shut to this tablet, or to this person alone. */
+function stayBecause(problems: readonly Problem[]): Outcome | undefined {
+  const shut = shutDoor(problems);
+  if (shut === undefined) return undefined;
+  return shut === 'person-locked' ? { is: 'held', problems } : { is: 'door' };
 }

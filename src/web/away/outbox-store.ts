@@ -18,19 +18,27 @@ interface OutboxSchema extends DBSchema {
 /** A commit is on the tablet's disk when it returns (Indexed Database API 3.0, transaction durability hint). */
 const ON_DISK = { durability: 'strict' } as const;
 
-const openDatabase = (name: string): Promise<IDBPDatabase<OutboxSchema>> =>
+/** `onClosed`: the browser closed it, as some do with a page in the background; it has to be opened anew. */
+const openDatabase = (name: string, onClosed: () => void): Promise<IDBPDatabase<OutboxSchema>> =>
   openDB<OutboxSchema>(name, 1, {
     upgrade(db) {
       const outbox = db.createObjectStore('outbox', { autoIncrement: true });
       outbox.createIndex('id', 'id', { unique: true });
     },
     // Another tab with a newer page wants to change the tables: it must not wait for this one.
-    blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+    blocking(_current, _blocked, event) {
+      (event.target as IDBDatabase).close();
+      onClosed();
+    },
+    terminated: onClosed,
   });
 
 /** The outbox in this browser's own database; it survives a closed tab and a flat battery. */
-export async function openOutboxStore(name = 'gramwright'): Promise<OutboxStore> {
-  const db = await openDatabase(name);
+export async function openOutboxStore(
+  name = 'gramwright',
+  onClosed: () => void = () => undefined,
+): Promise<OutboxStore> {
+  const db = await openDatabase(name, onClosed);
   return {
     async add(entry) {
       const tx = db.transaction('outbox', 'readwrite', ON_DISK);

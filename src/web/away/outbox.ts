@@ -6,9 +6,9 @@ import { makeId } from '../api/make-id.ts';
 import { makeStore } from '../api/make-store.ts';
 import { queryClient } from '../api/query-client.ts';
 import type { RequestOf } from '../api/shapes.ts';
-import { keepClaim } from './keep-claim.ts';
+import { handIn, keepClaim } from './keep-claim.ts';
 import type { KeptEntry } from './kept-entry.ts';
-import { makeOutbox } from './make-outbox.ts';
+import { type HeldEntry, makeOutbox } from './make-outbox.ts';
 import { makeMemoryStore } from './memory-store.ts';
 import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
 import { ownEntries } from './own-entries.ts';
@@ -25,6 +25,8 @@ export interface OnTablet {
 }
 
 export const onTablet = makeStore<OnTablet>({ waiting: [], sent: [], isLasting: true });
+/** What others go past: it waits for somebody's PIN, or the workshop will not have it. */
+export const heldHere = makeStore<readonly HeldEntry[]>([]);
 /** Something is on its way at this moment. */
 export const isSending = makeStore(false);
 
@@ -36,7 +38,10 @@ const SENT_MS = 5_000;
 
 let opening: Promise<OutboxStore> | undefined;
 const store = (): Promise<OutboxStore> => {
-  opening ??= openOutboxStore().catch(() => {
+  const openAnew = () => {
+    opening = undefined;
+  };
+  opening ??= openOutboxStore(undefined, openAnew).catch(() => {
     onTablet.write({ ...onTablet.read(), isLasting: false });
     return makeMemoryStore();
   });
@@ -76,6 +81,7 @@ const outbox = makeOutbox({
   now: () => Date.now(),
   wait: (ms) => new Promise((resolve) => setTimeout(() => resolve(undefined), ms)),
   patienceMs: PATIENCE_MS,
+  onHeld: heldHere.write,
   onChange(sent) {
     if (sent) showAsSent(sent);
     void readAnew();
@@ -99,6 +105,14 @@ export async function replayOutbox(): Promise<void> {
     await readAnew();
   }
   if (onTablet.read().waiting.length < before) await queryClient.invalidateQueries();
+}
+
+/** Hands in, as a question, what its own maker cannot send from here any more. */
+export async function handOver({ entry, problems }: HeldEntry): Promise<void> {
+  await handIn(entry, problems);
+  await (await store()).remove(entry.id);
+  channel?.postMessage('changed');
+  await replayOutbox();
 }
 
 export async function enterAtBench(entry: Omit<KeptEntry, 'state' | 'tab' | 'until'>) {

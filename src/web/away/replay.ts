@@ -10,6 +10,7 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 
 async function send(): Promise<void> {
   clearTimeout(timer);
+  timer = undefined;
   const before = onTablet.read().waiting.length;
   if (before === 0) return;
   try {

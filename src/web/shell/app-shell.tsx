@@ -1,6 +1,7 @@
 import { Outlet } from '@tanstack/react-router';
 import { shellWords } from '../../words/index.ts';
 import { useRead } from '../api/use-read.ts';
+import { HeldEntries } from '../away/held-entries.tsx';
 import { StartPage } from '../pages/start/start-page.tsx';
 import { Loaded } from '../parts/loaded.tsx';
 import { AppHeader } from './app-header.tsx';
@@ -18,6 +19,7 @@ export function AppShell() {
       <SkipLink />
       {hasBegun && <AppHeader isExample={read.data?.isExample ?? false} />}
       <TroubleBanner />
+      <HeldEntries />
       <main id={MAIN_ID} tabIndex={-1}>
         <Loaded read={read} title={shellWords.product}>
           {() => (hasBegun ? <Outlet /> : <StartPage />)}

@@ -17,6 +17,15 @@ export const awayWords = {
   awaySays:
     'What you enter at the bench is kept on this tablet and sent when the workshop answers. Other pages have to wait for it.',
   onTabletOnly: 'on this tablet only',
+  held: {
+    title: 'Entries that wait on this tablet',
+    somebody: 'somebody who is not known any more',
+    locked: (name: string) =>
+      `What ${name} entered waits here for ${name}’s PIN. Choose ${name} above and enter it, or hand it in as told: it then asks at the workshop.`,
+    refused: (name: string, why: string) => `What ${name} entered stays on this tablet: ${why}`,
+    again: 'Try again',
+    handIn: (name: string) => `Hand it in as told by ${name}`,
+  },
   finishWaits: (count: number) =>
     `${entries(count)} of this batch ${count === 1 ? 'is' : 'are'} still on this tablet. Finish once the workshop has ${count === 1 ? 'it' : 'them'}.`,
 
