@@ -11,6 +11,8 @@ export interface SignedClaim extends ClaimRow {
   /** When it was brought in by that tablet's clock, and by the workshop's: what the one is off. */
   readonly told_at: string;
   readonly by_name: string | null;
+  /** Who brought it in: vouches for nobody else. */
+  readonly told_by: string | null;
   readonly answer: string | null;
   readonly answer_reason: string | null;
   readonly answered_at: string | null;
@@ -26,7 +28,8 @@ const selectClaims = (db: Reader) =>
     .leftJoin('entry as answered', 'answered.id', 'claim_answer.entry_id')
     .leftJoin('person as answerer', 'answerer.id', 'answered.person_id')
     .selectAll('claim')
-    .select(['entry.recorded_at', 'entry.happened_at as told_at', 'person.name as by_name'])
+    .select(['entry.recorded_at', 'entry.happened_at as told_at', 'entry.person_id as told_by'])
+    .select(['person.name as by_name'])
     .select(['claim_answer.answer', 'claim_answer.reason as answer_reason'])
     .select(['answered.happened_at as answered_at', 'answerer.name as answered_by']);
 

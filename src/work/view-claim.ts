@@ -13,6 +13,7 @@ import {
   type SignedClaim,
 } from '../storage/index.ts';
 import { sayWhere } from '../words/index.ts';
+import { mayBeEnteredLate } from './may-be-entered-late.ts';
 import { gramsText } from './quantity-text.ts';
 import { saying } from './saying.ts';
 
@@ -124,6 +125,7 @@ async function findWays(
   body: Body,
   problems: Claim['problems'],
 ): Promise<Claim['mayEnter']> {
+  if (!mayBeEnteredLate(row.route)) return null;
   const likelyAt = findLikelyTime(row, problems);
   if (row.subject_kind === 'batch') {
     const batch = await findBatch(db, row.subject_id);

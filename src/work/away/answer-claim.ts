@@ -13,6 +13,7 @@ import { say } from '../../words/index.ts';
 import type { AskedContext } from '../context.ts';
 import { fillingUseCases } from '../filling/index.ts';
 import { makingUseCases } from '../making/index.ts';
+import { mayBeEnteredLate } from '../may-be-entered-late.ts';
 import { noteRequest } from '../note-requests.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
@@ -76,13 +77,16 @@ async function enterAfterAll(
   body: Body,
 ): Promise<void> {
   const what = say((await viewClaim(tx, claim)).what);
-  const request = orGiveUp(
-    explainRequest(claim.route, requestOf(claim), { what, why: body.reason, at: body.at }),
-  );
-  if (!BENCH[claim.route]) giveUp(notEnterable(claim.route));
+  const told = { what, why: body.reason, at: body.at, by: signerOf(claim, body), device: claim.device };
+  const request = orGiveUp(explainRequest(claim.route, requestOf(claim), told));
+  if (!BENCH[claim.route] || !mayBeEnteredLate(claim.route)) giveUp(notEnterable(claim.route));
   if (body.strikes !== null) await carryOut(context, tx, strikeName(claim), strikeRequest(claim, body));
   await carryOut(context, tx, claim.route, request);
 }
+
+/** In the name of who did it, where that person brought it in; what somebody else tells of them is entered by who answers. */
+const signerOf = ({ by_id, told_by }: SignedClaim, { stamp }: Body): string =>
+  by_id === told_by ? by_id : stamp.by;
 
 const strikeName = ({ subject_kind }: SignedClaim): string =>
   subject_kind === 'filling-run' ? 'strikeFill' : 'strikeAddition';

@@ -17,7 +17,9 @@ const keptAddition = (batch: Started, position: number, actualGrams: string, mor
 };
 const refusal = (code: string) => [{ code, where: 'position', found: '520' }];
 const keep = (entry: ReturnType<typeof keptAddition>, code = 'addition-done-already') =>
-  at.bench.get('keepClaim', { body: { entry, problems: refusal(code) } });
+  at.bench.get('keepClaim', {
+    body: { stamp: at.bench.stamp({ by: at.bench.people.second }), entry, problems: refusal(code) },
+  });
 interface Said {
   readonly how: 'enter' | 'aside';
   readonly reason: string;
@@ -110,6 +112,46 @@ describe('what a tablet did while it was away and was refused when it came', () 
     expect(screen.entries[1]?.at).toBe(claim.at);
     expect(Number(await onHandOf(batch, 0))).toBe(before - 519);
     expect(after.deviations).toContainEqual(expect.objectContaining({ why: 'Both tubs went in.' }));
+  });
+
+  it('brought in by somebody else, it is entered in the name of who answers, from the device that brought it', async () => {
+    const batch = await at.startBase();
+    const entry = keptAddition(batch, 0, '520');
+    const stamp = at.bench.stamp({ device: 'the phone' });
+    const claim = await at.bench.get('keepClaim', {
+      body: { stamp, entry, problems: refusal('person-locked') },
+    });
+    expect(claim.by).toBe('Bo Marsh');
+    expect(await answer(claim.id, { how: 'enter', reason: 'Bo told me.' })).toMatchObject({ ok: true });
+    expect(at.additionAt(await reread(batch), 0).entries).toMatchObject([
+      { actualGrams: '520', by: 'Ada Quill' },
+    ]);
+    const written = await at.bench.get('exportJson');
+    const entries = (written.tables as Record<string, { id: string; device: string }[]>).entry ?? [];
+    expect(entries.find(({ id }) => id === entry.id)?.device).toBe('the phone');
+  });
+
+  it('that is a decision and no weighing can be set aside only', async () => {
+    const batch = await at.startBase();
+    const stamp = at.bench.stamp();
+    const claim = await at.bench.get('keepClaim', {
+      body: {
+        entry: {
+          id: stamp.id,
+          route: 'abandonBatch',
+          params: { id: batch.id },
+          body: { stamp, reason: 'Given up.' },
+          at: stamp.at,
+        },
+        problems: refusal('claims-open'),
+      },
+    });
+    expect(claim.mayEnter).toBeNull();
+    expect(await answer(claim.id, { how: 'enter', reason: 'Do it.' })).toMatchObject({
+      ok: false,
+      problems: [{ code: 'claim-not-enterable' }],
+    });
+    expect((await reread(batch)).state).toBe('making');
   });
 
   it('entered in the place of what stood there, that is struck and its grams are back', async () => {

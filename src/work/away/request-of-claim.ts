@@ -35,13 +35,15 @@ export interface Explained {
   readonly what: string;
   readonly why: string;
   readonly at: string | null;
+  readonly by: string;
+  readonly device: string;
 }
 
 /** The request with the explanation in the place that the route has for it, read by the contract's shape. */
 export function explainRequest(
   route: string,
   { params, body }: KeptRequest,
-  { what, why, at }: Explained,
+  { what, why, at, by, device }: Explained,
 ): Result<{ readonly params: KeptRequest['params']; readonly body: unknown; readonly query: undefined }> {
   const shape = routeOf(route)?.input as z.ZodObject | undefined;
   const fields = Object.keys(shape?.shape ?? {});
@@ -50,7 +52,7 @@ export function explainRequest(
     ...body,
     ...Object.fromEntries(answers),
     ...(fields.includes('deviation') ? { deviation: { what, why } } : {}),
-    ...(at === null ? {} : { stamp: { ...(body.stamp as Stamp), at } }),
+    stamp: { ...(body.stamp as Stamp), by, device, ...(at === null ? {} : { at }) },
   };
   const read = shape?.safeParse(given);
   if (read?.success) return done({ params, body: read.data, query: undefined });
