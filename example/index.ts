@@ -1,6 +1,7 @@
 import { must } from '../src/core/problem.ts';
 import { type Context, openDoors } from '../src/work/index.ts';
 import { benchHand } from './bench-hand.ts';
+import { checkScales, testScales } from './check-scales.ts';
 import { designLabels } from './design-labels.ts';
 import { makeAndFill, makeBase } from './make-and-fill.ts';
 import { addProducts, cancelOne, enterOrders, sendOrder } from './sell.ts';
@@ -24,6 +25,8 @@ export async function buildExample(context: Context): Promise<void> {
     const said = { ...scale, repeatabilityGrams: null, accuracyClass: null, verificationIntervalGrams: null };
     scales.set(key, (await hand.write('saveScale', { scale: said })).id);
   }
+  await testScales(hand, scales);
+  hand.at(-42, 17);
   const goods = await addMaterials(hand);
   await countTheShelf(hand, goods);
   hand.at(-40, 9);
@@ -72,6 +75,7 @@ export async function buildExample(context: Context): Promise<void> {
   hand.at(-3, 11);
   await hand.write('sayFirm', { remark: '' }, { id: secondBase });
   await fill(-2, recipes.orange, products.orange, 6, '11.40', [9, 14, 5, 19, 7, 11]);
+  await checkScales(hand, scales);
   hand.at(-1, 8);
   await holdOneTub(hand, goods);
   hand.at(-1, 15);

@@ -23,9 +23,30 @@ export const WORKSHOP = {
 export const PEOPLE = ['Ines Hartwell', 'Jory Penrose'] as const;
 
 export const SCALES = [
-  { key: 'bench', name: 'Bench scale', capacityGrams: '5000', readabilityGrams: '1' },
-  { key: 'middle', name: 'Middle scale', capacityGrams: '2000', readabilityGrams: '0.1' },
-  { key: 'small', name: 'Small scale', capacityGrams: '200', readabilityGrams: '0.01' },
+  {
+    key: 'bench',
+    name: 'Bench scale',
+    capacityGrams: '5000',
+    readabilityGrams: '1',
+    checkWeightGrams: null,
+    checkToleranceGrams: null,
+  },
+  {
+    key: 'middle',
+    name: 'Middle scale',
+    capacityGrams: '2000',
+    readabilityGrams: '0.1',
+    checkWeightGrams: '1000',
+    checkToleranceGrams: '0.05',
+  },
+  {
+    key: 'small',
+    name: 'Small scale',
+    capacityGrams: '200',
+    readabilityGrams: '0.01',
+    checkWeightGrams: '100',
+    checkToleranceGrams: '0.005',
+  },
 ] as const;
 
 /** `suggestion`: the key under which the tables know it; what is written here goes before what they say. */

@@ -4,9 +4,15 @@ import type { ChartTables } from './control-chart-factors.ts';
 import { findControlChart } from './find-control-chart.ts';
 import { followDrift } from './follow-drift.ts';
 
+export interface ScaleCheckPoint {
+  /** Reading less weight. */
+  readonly deviationGrams: ExactInput;
+  readonly isGood: boolean;
+}
+
 export interface ScaleChecks {
-  /** Reading less weight of each check with the same weight, the earliest first, in grams. */
-  readonly deviationsGrams: readonly ExactInput[];
+  /** Of checks with the same weight, the earliest first. */
+  readonly points: readonly ScaleCheckPoint[];
   readonly limitGrams: ExactInput;
   readonly readabilityGrams: ExactInput;
 }
@@ -17,7 +23,7 @@ export interface ScaleChart {
   readonly centreGrams: Exact;
   readonly upperGrams: Exact;
   readonly lowerGrams: Exact;
-  /** Beyond these limits; counted from 0. */
+  /** Not good, or beyond these limits; counted from 0. */
   readonly outside: readonly number[];
   /** The moving average of the checks has left its own limits: the scale drifts, though each check may be good. */
   readonly isDrifting: boolean;
@@ -31,41 +37,40 @@ const DRIFT = { lambda: '0.2', width: 3 } as const;
 
 /**
  * Chart of a scale's daily checks, in grams: chart of individuals once there are enough, and where their limits are no
- * narrower than the scale's own step; else the limits of the check itself. A drift is followed from nought.
+ * narrower than the scale's own step; else the limits of the check itself. A check that was not good had a cause that
+ * was looked for, and does not widen the limits. A drift is followed from nought.
  * Source: findControlChart, followDrift; which of them when: common practice, no source.
  */
 export function chartScaleChecks(checks: ScaleChecks, tables: ChartTables): ScaleChart {
-  const { deviationsGrams, readabilityGrams } = checks;
+  const values = checks.points.flatMap(({ deviationGrams, isGood }) =>
+    isGood ? [exact(deviationGrams)] : [],
+  );
+  const isEnough = values.length >= ENOUGH_CHECKS;
+  const chart = isEnough ? must(findControlChart({ kind: 'individuals', values }, tables)) : undefined;
+  const isByChecks = chart?.upper.minus(chart.centre).gte(checks.readabilityGrams) ?? false;
   const limit = exact(checks.limitGrams);
-  const isEnough = deviationsGrams.length >= ENOUGH_CHECKS;
-  const chart = isEnough
-    ? must(findControlChart({ kind: 'individuals', values: deviationsGrams }, tables))
-    : undefined;
-  const isDrifting = isDriftIn(checks, tables);
-  if (!chart || chart.upper.minus(chart.centre).lt(readabilityGrams))
-    return {
-      limitsFrom: 'errors',
-      centreGrams: ZERO,
-      upperGrams: limit,
-      lowerGrams: limit.negated(),
-      outside: deviationsGrams.flatMap((each, place) => (exact(each).abs().gt(limit) ? [place] : [])),
-      isDrifting,
-    };
+  const lines =
+    chart && isByChecks
+      ? { centreGrams: chart.centre, upperGrams: chart.upper, lowerGrams: chart.lower }
+      : { centreGrams: ZERO, upperGrams: limit, lowerGrams: limit.negated() };
   return {
-    limitsFrom: 'checks',
-    centreGrams: chart.centre,
-    upperGrams: chart.upper,
-    lowerGrams: chart.lower,
-    outside: chart.outside,
-    isDrifting,
+    ...lines,
+    limitsFrom: isByChecks ? 'checks' : 'errors',
+    outside: checks.points.flatMap(({ deviationGrams, isGood }, place) => {
+      const off = exact(deviationGrams);
+      return !isGood || off.gt(lines.upperGrams) || off.lt(lines.lowerGrams) ? [place] : [];
+    }),
+    isDrifting: chart !== undefined && isDriftIn(values, chart.spreadCentre, checks.readabilityGrams, tables),
   };
 }
 
-function isDriftIn({ deviationsGrams, readabilityGrams }: ScaleChecks, tables: ChartTables): boolean {
-  if (deviationsGrams.length < ENOUGH_CHECKS) return false;
-  const { spreadCentre } = must(findControlChart({ kind: 'individuals', values: deviationsGrams }, tables));
+function isDriftIn(
+  values: readonly Exact[],
+  meanRange: Exact,
+  readabilityGrams: ExactInput,
+  tables: ChartTables,
+): boolean {
   const d2 = tables.find(({ subgroupSize }) => subgroupSize === 2)?.d2 ?? 1;
-  const deviation = largest(spreadCentre.div(d2), exact(readabilityGrams).times(FLOOR_IN_READABILITY));
-  const drift = followDrift({ values: deviationsGrams, target: 0, standardDeviation: deviation, ...DRIFT });
-  return drift.outside.includes(deviationsGrams.length - 1);
+  const standardDeviation = largest(meanRange.div(d2), exact(readabilityGrams).times(FLOOR_IN_READABILITY));
+  return followDrift({ values, target: 0, standardDeviation, ...DRIFT }).outside.includes(values.length - 1);
 }

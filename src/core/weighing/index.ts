@@ -6,7 +6,12 @@ export {
   type ReadingQuestionCode,
 } from './ask-about-reading.ts';
 export { askAboutTestReading, type TestReading } from './ask-about-test-reading.ts';
-export { chartScaleChecks, ENOUGH_CHECKS, type ScaleChart } from './chart-scale-checks.ts';
+export {
+  chartScaleChecks,
+  ENOUGH_CHECKS,
+  type ScaleChart,
+  type ScaleCheckPoint,
+} from './chart-scale-checks.ts';
 export type { ChartFactors, ChartTables } from './control-chart-factors.ts';
 export { findBandAround, type WeighingBand } from './find-band.ts';
 export { type ChartWish, type ControlChart, findControlChart } from './find-control-chart.ts';

@@ -47,8 +47,7 @@ export const scaleWords = {
     earlier: 'Earlier tests',
     by: (who: string | null, at: string) => (who === null ? at : `${who}, ${at}`),
     readings: 'Readings',
-    mean: 'Mean',
-    deviation: 'Standard deviation',
+    mean: 'mean',
     weight: 'Weight',
   },
   guide: {

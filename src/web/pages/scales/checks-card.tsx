@@ -52,7 +52,7 @@ interface ChartProps {
 function ChecksChart({ scale, drawn, limitGrams }: ChartProps) {
   const chart = chartScaleChecks(
     {
-      deviationsGrams: drawn.map(({ deviationGrams }) => deviationGrams),
+      points: drawn,
       limitGrams,
       readabilityGrams: scale.readabilityGrams,
     },
@@ -69,7 +69,7 @@ function ChecksChart({ scale, drawn, limitGrams }: ChartProps) {
       <State kind={isDrifting || outside.length > 0 ? 'watch' : 'ready'}>
         {isDrifting ? words.drifts : outside.length > 0 ? words.outside(outside.length) : words.steady}
       </State>
-      <figure>
+      <figure className={styles.figure}>
         <svg
           className={styles.chart}
           viewBox={`0 0 ${plot.width} ${plot.height}`}
@@ -80,14 +80,11 @@ function ChecksChart({ scale, drawn, limitGrams }: ChartProps) {
             <g key={name}>
               <line
                 x1="20"
-                x2={plot.width - 110}
+                x2={plot.width - 20}
                 y1={plot[name]}
                 y2={plot[name]}
                 className={name === 'centre' ? styles.centre : styles.limit}
               />
-              <text x={plot.width - 104} y={plot[name] + 5}>
-                {sayOff(toText(lines[name].toDecimalPlaces(4)))}
-              </text>
             </g>
           ))}
           <polyline className={styles.way} points={plot.dots.map(({ x, y }) => `${x},${y}`).join(' ')} />
@@ -107,6 +104,10 @@ function ChecksChart({ scale, drawn, limitGrams }: ChartProps) {
           )}
         </svg>
         <figcaption className="soft small">
+          {(['upper', 'centre', 'lower'] as const)
+            .map((name) => `${words[name]} ${sayOff(toText(lines[name].toDecimalPlaces(4)))}`)
+            .join(' · ')}
+          .<br />
           {sayDateWithYear(drawn[0]?.on ?? '')} – {sayDateWithYear(drawn.at(-1)?.on ?? '')}.{' '}
           {limitsFrom === 'checks' ? words.from.checks : words.from.errors(ENOUGH_CHECKS, drawn.length)}
         </figcaption>

@@ -5,7 +5,7 @@ const limits = { upper: 0.02, centre: 0, lower: -0.02 };
 
 it('draws the earliest on the left, more above, the limits where they lie', () => {
   const picture = plotChecks([0, 0.01, -0.01], limits);
-  expect(picture.dots.map(({ x }) => x)).toEqual([34, 317, 600]);
+  expect(picture.dots.map(({ x }) => x)).toEqual([34, 360, 686]);
   expect(picture.upper).toBeLessThan(picture.centre);
   expect(picture.centre).toBeLessThan(picture.lower);
   expect(picture.dots[0]?.y).toBeCloseTo(picture.centre, 9);

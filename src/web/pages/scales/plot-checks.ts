@@ -10,8 +10,6 @@ export interface CheckPicture {
 const WIDTH = 720;
 const HEIGHT = 240;
 const EDGE = 34;
-/** Room left for the words of the limits. */
-const RIGHT = 120;
 
 /** Places checks from left to right by their order, more above. A picture only: nothing is judged by it. */
 export function plotChecks(
@@ -22,7 +20,7 @@ export function plotChecks(
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const span = high - low || 1;
   const heightOf = (grams: number): number => HEIGHT - EDGE - ((grams - low) / span) * (HEIGHT - 2 * EDGE);
-  const step = (WIDTH - EDGE - RIGHT) / Math.max(1, deviations.length - 1);
+  const step = (WIDTH - 2 * EDGE) / Math.max(1, deviations.length - 1);
   return {
     width: WIDTH,
     height: HEIGHT,

@@ -35,7 +35,7 @@ export function TestCard({ scale, tests }: { readonly scale: Scale; readonly tes
         ))}
       </Figures>
       {latest ? <Latest test={latest} /> : <p>{words.none}</p>}
-      <p className="soft">{sayRepeats(scale, zone)}</p>
+      {scale.repeatability?.from === 'typed' && <p className="soft">{sayRepeats(scale, zone)}</p>}
       <div className={styles.noPaper}>
         <LinkButton isAct={!latest} isBench to={`/scales/${scale.id}/test`}>
           {latest ? words.again : words.begin}
