@@ -16,7 +16,10 @@ export const stepRoutes = {
       stamp: f.stamp,
       position: z.number().int().min(0),
       load: z.number().int().min(1).max(99).default(1),
+      /** Of whipping; of what melts, 2 begins the time at which it is held hot. */
       round: z.number().int().min(1).max(99).default(1),
+      /** How long its timer runs, where the method does not say. */
+      minutes: f.decimal.nullable().default(null),
     }),
     output: batchView,
   }),

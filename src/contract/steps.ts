@@ -40,6 +40,8 @@ export const stepBegun = z.object({
   entryId: f.id,
   load: z.number(),
   round: z.number(),
+  /** How long its timer runs, where that was chosen at the bench. */
+  minutes: z.string().nullable(),
   at: f.instant,
   by: z.string(),
 });
@@ -48,7 +50,13 @@ export type StepBegun = z.output<typeof stepBegun>;
 export const whipRound = whipRoundInput.extend({ entryId: f.id, at: f.instant, by: z.string() });
 export type WhipRound = z.output<typeof whipRound>;
 
-export const stepPhoto = z.object({ id: f.id, caption: z.string(), at: f.instant, by: z.string() });
+export const stepPhoto = z.object({
+  id: f.id,
+  entryId: f.id,
+  caption: z.string(),
+  at: f.instant,
+  by: z.string(),
+});
 export type StepPhoto = z.output<typeof stepPhoto>;
 
 /** A tin that the butter is meant for, with what this workshop knows of filling it. */

@@ -7,6 +7,7 @@ export type AttachmentLinkRow = Selectable<AttachmentLinkTable>;
 
 export interface LinkedAttachment {
   readonly id: string;
+  readonly entry_id: string;
   readonly heading: string;
   readonly name: string;
   readonly sha256: string;
@@ -33,7 +34,7 @@ export async function listLinkedAttachments(
     .select((query) =>
       query.fn<Uint8Array>('substr', ['attachment.bytes', query.lit(1), query.lit(8)]).as('head'),
     )
-    .select(['attachment_link.heading', 'attachment_link.is_taken_out'])
+    .select(['attachment_link.entry_id', 'attachment_link.heading', 'attachment_link.is_taken_out'])
     .select(['entry.happened_at', 'person.name as person_name'])
     .where('attachment_link.subject_kind', '=', subjectKind)
     .where('attachment_link.subject_id', '=', subjectId)

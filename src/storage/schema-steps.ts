@@ -4,13 +4,15 @@ export interface StepsTables {
   whip_round: WhipRoundTable;
 }
 
-/** Of a step that is not whipped in rounds, load and round are 1. */
+/** Of a step that is not whipped in rounds load is 1, and round too; what melts is held in a second one. */
 export interface StepBegunTable {
   entry_id: string;
   batch_id: string;
   position: number;
   load: number;
   round: number;
+  /** How long its timer runs, where that was chosen at the bench; null: as the method says. */
+  minutes: string | null;
 }
 
 export interface WhipRoundTable {

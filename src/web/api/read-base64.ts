@@ -1,5 +1,5 @@
 /** Reads a file as base64; the browser's own reader does the work. */
-export const readBase64 = (file: File): Promise<string> =>
+export const readBase64 = (file: Blob): Promise<string> =>
   new Promise((read, failed) => {
     const reader = new FileReader();
     reader.onload = () => read(String(reader.result).replace(/^[^,]*,/, ''));

@@ -28,7 +28,7 @@ export const stepWords = {
     soundOn: 'Sound is on',
     noSound: 'This tablet gives no sound',
     show: (what: string) => `Show ${what}`,
-    spoken: (what: string) => `Time is up: ${what}.`,
+    spoken: (word: string, what: string) => `${word}: ${what}.`,
     from: 'earliest',
     to: 'latest',
     waits: (until: string) => `firm ${until} at the earliest`,
@@ -204,6 +204,9 @@ export const stepWords = {
   photo: {
     title: 'Photographs',
     take: 'Take a photograph',
+    look: 'Keep this photograph?',
+    keep: 'Keep it',
+    drop: 'Leave it out',
     rule: 'No people in it, no papers with names: it stays with the record for good.',
     caption: 'What it shows',
     shrinking: 'being made smaller',

@@ -196,6 +196,7 @@ const viewBegun = (row: SignedBegun): steps.StepBegun => ({
   entryId: row.entry_id,
   load: row.load,
   round: row.round,
+  minutes: row.minutes,
   at: row.happened_at,
   by: row.person_name,
 });
@@ -216,6 +217,7 @@ export const viewRound = (row: SignedRound): steps.WhipRound => ({
 
 const viewPhoto = (file: LinkedAttachment): steps.StepPhoto => ({
   id: file.id,
+  entryId: file.entry_id,
   caption: file.name,
   at: file.happened_at,
   by: file.person_name,

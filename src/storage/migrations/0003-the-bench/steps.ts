@@ -22,6 +22,7 @@ export async function up(db: Kysely<never>): Promise<void> {
     position: 'integer',
     load: 'integer',
     round: 'integer',
+    minutes: 'text?',
   });
   await makeTable(db, 'whip_round', ['entry_id'], {
     entry_id: '-> entry.id',

@@ -1,8 +1,8 @@
-import type { making } from '../../../contract/index.ts';
+import type { steps } from '../../../contract/index.ts';
 import { type CupVerdict, judgeCup } from '../../../core/filling/index.ts';
 import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
 
-type StepWeighed = making.StepWeighed;
+type StepWeighed = steps.StepWeighed;
 
 /** What is typed of a step that weighs. */
 export interface WeighingDraft {
