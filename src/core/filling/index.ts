@@ -48,3 +48,4 @@ export {
   type WhippedContainer,
   type WhippedFill,
 } from './whipped-fill.ts';
+export { spreadOf, type WeightSpread } from './weight-spread.ts';

@@ -27,5 +27,6 @@ export function useKeptDraft<Draft extends Texts>(key: string, first: Draft) {
     keptInTab.write(key, JSON.stringify(next) === JSON.stringify(first) ? null : JSON.stringify(next));
   };
   const set = (name: keyof Draft) => (value: string) => put({ ...draft, [name]: value });
-  return { draft, set, forget: () => put(first) };
+  const take = (part: Partial<Draft>) => put({ ...draft, ...part });
+  return { draft, set, take, forget: () => put(first) };
 }

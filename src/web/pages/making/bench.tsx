@@ -14,8 +14,10 @@ import type { Batch, Screen } from './batch.ts';
 import styles from './bench.module.css';
 import { Deviation } from './deviation.tsx';
 import { FinishScreen } from './finish-screen.tsx';
+import { timerOf } from './list-timers.ts';
 import { nameOf } from './name-of.ts';
 import { NewsLine } from './news-line.tsx';
+import { RunningTimers } from './running-timers.tsx';
 import { StepScreen } from './step-screen.tsx';
 import { useKeptBatch } from './use-kept-batch.ts';
 import { WorstCase } from './worst-case.tsx';
@@ -24,6 +26,14 @@ const firstOpen = (screens: readonly Screen[]): number => {
   const index = screens.findIndex((screen) => screen.done === null);
   return index === -1 ? screens.length : index;
 };
+
+/** What runs by itself may be left: the next thing is weighed meanwhile. */
+const furthest = (screens: readonly Screen[]): number => {
+  const index = screens.findIndex((screen) => screen.done === null && !isRunning(screen));
+  return index === -1 ? screens.length : index;
+};
+
+const isRunning = (screen: Screen): boolean => screen.kind === 'step' && timerOf(screen) !== undefined;
 
 /** One step a screen. It opens where the work stands; done screens can be looked at again. */
 export function Bench({ batch: told }: { readonly batch: Batch }) {
@@ -58,6 +68,7 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
       <PageHeading title={`${batch.number}: ${screen ? nameOf(screen) : makingWords.allDone}`}>
         <span className={styles.name}>{screen ? nameOf(screen) : makingWords.allDone}</span>
       </PageHeading>
+      <RunningTimers batch={batch} shown={shown} onShow={setShown} />
       <OpenClaims claims={batch.claims} />
       <AsWeighed batch={batch} onShow={setShown} />
       {screen === undefined && <WorstCase batch={batch} />}
@@ -86,7 +97,7 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
         <Button isBench isDisabled={shown === 0} onPress={() => setShown(shown - 1)}>
           {makingWords.back}
         </Button>
-        <Button isBench isDisabled={shown >= firstOpen(screens)} onPress={goOn}>
+        <Button isBench isDisabled={shown >= furthest(screens)} onPress={goOn}>
           {makingWords.forward}
         </Button>
         <Deviation batch={batch} screen={screen?.screen ?? null} />

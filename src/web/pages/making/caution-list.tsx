@@ -40,7 +40,7 @@ const Lines = ({ screen, cautions }: { readonly screen: Step; readonly cautions:
     <ul>
       {screen.caution !== '' && (
         <li>
-          <ShieldAlert aria-hidden />
+          <ShieldAlert size={40} aria-hidden />
           <span>{screen.caution}</span>
         </li>
       )}
@@ -48,7 +48,7 @@ const Lines = ({ screen, cautions }: { readonly screen: Step; readonly cautions:
         const Picture = PICTURES[caution];
         return (
           <li key={caution}>
-            <Picture aria-hidden />
+            <Picture size={40} aria-hidden />
             <span>{words[caution].says}</span>
           </li>
         );

@@ -79,8 +79,9 @@ const onStep = (batch: Batch, position: number, change: (step: Step) => Step): B
 
 /** A step, or a round of whipping, has begun: its time runs from the moment that was entered here. */
 const addBeginning: Change = (batch, entry, nameOf) => {
-  const { position, load = 1, round = 1 } = entry.body as BodyOf<'beginStep'>;
-  const begun = { entryId: entry.id, load, round, at: entry.at, by: nameOf(entry.body.stamp.by) };
+  const { position, load = 1, round = 1, minutes = null } = entry.body as BodyOf<'beginStep'>;
+  const by = nameOf(entry.body.stamp.by);
+  const begun = { entryId: entry.id, load, round, minutes, at: entry.at, by };
   return onStep(batch, position, (step) => ({ ...step, isKept: true, begun: [...step.begun, begun] }));
 };
 
@@ -101,7 +102,13 @@ const addStrike: Change = (batch, entry) => {
 };
 
 const withoutStep = (screen: Step, entryId: string): Step =>
-  screen.done?.entryId === entryId ? { ...screen, isKept: true, done: null } : screen;
+  screen.done?.entryId === entryId
+    ? { ...screen, isKept: true, done: null }
+    : {
+        ...screen,
+        begun: screen.begun.filter((each) => each.entryId !== entryId),
+        whipped: screen.whipped.filter((each) => each.entryId !== entryId),
+      };
 
 function withoutWeighing(screen: Addition, entryId: string): Addition {
   const entries = screen.entries.filter((each) => each.entryId !== entryId);

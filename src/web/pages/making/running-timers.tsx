@@ -92,10 +92,11 @@ function Chip({ timer, now, onShow }: ChipProps) {
         left={endsAt === null ? null : Math.max(0, (endsAt - now) / (endsAt - begunAt))}
         isOver={isOver}
         seconds={Math.floor((now - begunAt) / 1000)}
+        isSmall
       />
       <span>
         <strong>{isOver ? overWord(timer) : time}</strong>
-        <span>{what}</span>
+        <span className={styles.chipName}>{what}</span>
       </span>
     </Button>
   );

@@ -31,7 +31,12 @@ export function SettingRange({ begunAt, from, to, now }: Props) {
         <State kind={kind}>{word}</State>
       </p>
       <div className={styles.range}>
-        <svg viewBox={`0 0 ${WIDE} 74`} preserveAspectRatio="none" aria-hidden="true">
+        <svg
+          viewBox={`0 0 ${WIDE} 74`}
+          preserveAspectRatio="none"
+          className={styles.scale}
+          aria-hidden="true"
+        >
           <rect className={styles.wait} x="0" y={TOP} width={WIDE} height={HIGH} />
           <rect
             className={styles.may}

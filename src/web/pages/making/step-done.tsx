@@ -1,9 +1,11 @@
 import { exact, toText } from '../../../core/quantity/index.ts';
-import { makingWords, sayGrams } from '../../../words/index.ts';
+import { makingWords, sayGrams, stepWords } from '../../../words/index.ts';
 import { Moment } from '../../parts/moment.tsx';
-import type { Step } from './batch.ts';
-import { CupSays } from './cup-says.tsx';
-import { cupSoFar } from './step-weighing.ts';
+import { AirSays } from './air-says.tsx';
+import type { Batch, Step } from './batch.ts';
+import { finalCups, fullCupOf, judgeBowl } from './judge-bowl.ts';
+import { StrikeStep } from './strike-step.tsx';
+import { WhipRounds } from './whip-rounds.tsx';
 
 type Done = NonNullable<Step['done']>;
 
@@ -18,14 +20,37 @@ export function sayEntered({ celsius, minutes, remark, weighed }: Done): string 
   return entered.length === 0 ? makingWords.nothingEntered : entered.join(' · ');
 }
 
-export function StepDone({ screen, done }: { readonly screen: Step; readonly done: Done }) {
-  const cup = cupSoFar(done.weighed);
+interface Props {
+  readonly batch: Batch;
+  readonly screen: Step;
+  readonly done: Done;
+}
+
+/** A step as it was entered, with its rounds and what its cup says; struck here where it is wrong. */
+export function StepDone({ batch, screen, done }: Props) {
+  const cup = fullCupOf(done.weighed);
+  const cups = screen.stepKind === 'whip' ? finalCups(batch) : cup ? [cup] : [];
+  const begun = screen.begun[0];
   return (
     <>
+      {begun && (
+        <p className="soft">
+          {stepWords.begunBy(begun.by)}, <Moment at={begun.at} />
+        </p>
+      )}
       <p>
         {makingWords.stepDone(done.by)}, <Moment at={done.at} /> · {sayEntered(done)}
       </p>
-      {cup && <CupSays cup={cup} tins={screen.tins} />}
+      {cups.length > 0 && <AirSays {...judgeBowl(batch, screen, { cups, before: null })} cup={undefined} />}
+      <WhipRounds batch={batch} screen={screen} />
+      {batch.state === 'making' && (
+        <StrikeStep
+          batch={batch}
+          entryId={done.entryId}
+          word={makingWords.strike}
+          title={stepWords.strikeDone}
+        />
+      )}
     </>
   );
 }

@@ -6,14 +6,15 @@ interface Props {
   readonly isOver: boolean;
   /** Seconds that went by: the hand of what has no end. */
   readonly seconds: number;
+  readonly isSmall?: boolean;
 }
 
 const RADIUS = 42;
 const ROUND = 2 * Math.PI * RADIUS;
 
 /** A ring that empties; a hand that goes round where nothing ends it; a bell when time is up. */
-export const TimerRing = ({ left, isOver, seconds }: Props) => (
-  <svg viewBox="0 0 100 100" aria-hidden="true">
+export const TimerRing = ({ left, isOver, seconds, isSmall = false }: Props) => (
+  <svg viewBox="0 0 100 100" className={isSmall ? styles.small : styles.ring} aria-hidden="true">
     <circle className={styles.track} cx="50" cy="50" r={RADIUS} strokeWidth="10" />
     {left !== null && !isOver && (
       <circle
