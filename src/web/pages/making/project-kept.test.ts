@@ -25,6 +25,7 @@ const addition = (screen: number, more: Partial<Addition> = {}): Addition => ({
   smallestWeightGrams: null,
   warning: null,
   caution: '',
+  limit: null,
   shareNow: null,
   entries: [],
   inGrams: '0',
