@@ -6,9 +6,12 @@ import { countTests } from './count-tests.mjs';
 import { checkNode, installPackages, runs } from './prepare.mjs';
 
 /** Programs that tests run, with the Debian package of each. */
-const PROGRAMS = { chromium: 'chromium', pdftoppm: 'poppler-utils', zbarimg: 'zbar-tools' };
-/** A browser that goes by another name. */
-const OTHERWISE = { chromium: () => process.env.CHROMIUM !== undefined || isHere('chromium-browser') };
+const PROGRAMS = { chromium: 'chromium', pdftoppm: 'poppler-utils', zbarimg: 'zbar-tools', ip: 'iproute2' };
+/** A browser that goes by another name. Only root makes a network of its own: others ask from a second address. */
+const OTHERWISE = {
+  chromium: () => process.env.CHROMIUM !== undefined || isHere('chromium-browser'),
+  ip: () => process.getuid?.() !== 0,
+};
 
 const isHere = (program) =>
   (process.env.PATH ?? '').split(delimiter).some((folder) => existsSync(join(folder, program)));

@@ -51,7 +51,7 @@ function page(authority: string, ways: readonly WayIn[]): Response {
 <html lang="en-GB"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title><style>${STYLE}</style></head>
 <body><h1>${title}</h1><p>${hint.why}</p>
 <p><a class="get" href="/authority.crt">${hint.get}</a></p>
-<p>${check}</p><p><code>${fingerprintOf(authority)}</code></p>
+<p>${check}</p><p>${hint.notThis}</p><p><code>${fingerprintOf(authority)}</code></p>
 ${guides}
 <p>${hint.goOn} <a href="${url}/pair">${url}/pair</a></p></body></html>
 `;

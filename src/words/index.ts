@@ -21,6 +21,7 @@ export { morningWords } from './pages/morning.en-gb.ts';
 export { orderWords } from './pages/orders.en-gb.ts';
 export { productFileWords } from './pages/product-files.en-gb.ts';
 export { productWords } from './pages/products.en-gb.ts';
+export { reachWords } from './pages/reach.en-gb.ts';
 export { reachGuide } from './pages/reach-guide.en-gb.ts';
 export { roomWords } from './pages/room.en-gb.ts';
 export { scaleWords } from './pages/scales.en-gb.ts';

@@ -24,11 +24,11 @@ const PLACES = [
 ];
 
 /** The Debian package's browser, or the one that CHROMIUM names. */
-export function openBrowser(): Promise<Browser> {
+export function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const executablePath = PLACES.find((place) => place !== '' && existsSync(place));
   if (executablePath === undefined)
     throw new Error('no chromium found: install the package chromium, or set CHROMIUM');
-  return chromium.launch({ executablePath, args: FLAGS });
+  return chromium.launch({ executablePath, args: [...FLAGS, ...more] });
 }
 
 /** A page of somebody who said who is working; page errors fail the test that asks for them. */

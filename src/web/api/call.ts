@@ -1,4 +1,4 @@
-import { type RouteName, routes } from '../../contract/index.ts';
+import { type Route, type RouteName, routes } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
 import { door, shutDoor } from '../away/door.ts';
 import { ApiProblem } from './api-problem.ts';
@@ -22,9 +22,15 @@ export async function call<Name extends RouteName>(
   const shut = shutDoor(problems);
   // What may be read says nothing of who may write.
   if (shut) door.write(shut);
-  else if (routes[name].method !== 'GET' || door.read() === 'device-not-paired') door.write(null);
+  else if (saysOfDoor(name)) door.write(null);
   if (response.ok) return answer as AnswerOf<Name>;
   throw new ApiProblem(problems, true);
+}
+
+/** What everybody is answered says nothing of who is let in. */
+function saysOfDoor(name: RouteName): boolean {
+  const { method, openTo }: Route = routes[name];
+  return openTo !== 'anyone' && (method !== 'GET' || door.read() === 'device-not-paired');
 }
 
 async function reach(url: string, method: string, body: unknown, signal?: AbortSignal): Promise<Response> {

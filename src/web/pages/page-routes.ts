@@ -7,6 +7,7 @@ import { morningRoutes } from './morning/morning-routes.ts';
 import { orderRoutes } from './orders/order-routes.ts';
 import { productFileRoutes } from './product-files/product-file-routes.ts';
 import { productRoutes } from './products/product-routes.ts';
+import { reachRoutes } from './reach/reach-routes.ts';
 import { scaleRoutes } from './scales/scale-routes.ts';
 import { shelfRoutes } from './shelf/shelf-routes.ts';
 import { workshopRoutes } from './workshop/workshop-routes.ts';
@@ -25,4 +26,5 @@ export const pageRoutes = [
   ...makingRoutes,
   ...labelRoutes,
   ...complaintRoutes,
+  ...reachRoutes,
 ];

@@ -2,7 +2,8 @@ import { type Problem, problem, type Result, refused } from '../../core/problem.
 import { readDecimal } from '../../core/quantity/index.ts';
 import { readWhole } from '../show/read-whole.ts';
 
-export type FieldKind = 'text' | 'long' | 'decimal' | 'whole';
+/** `digits`: a code, typed with the number keys and read as text. */
+export type FieldKind = 'text' | 'long' | 'decimal' | 'whole' | 'digits';
 
 /** What is wrong with what was typed, as soon as the field is left. Nothing typed yet is not wrong yet. */
 export function checkTyped(
@@ -11,7 +12,7 @@ export function checkTyped(
   where: string,
   { unit, least }: { readonly unit?: string | undefined; readonly least?: number | undefined } = {},
 ): Problem | undefined {
-  if (typed.trim() === '' || kind === 'text' || kind === 'long') return undefined;
+  if (typed.trim() === '' || kind === 'text' || kind === 'long' || kind === 'digits') return undefined;
   const result = kind === 'decimal' ? readAmount(typed, where, unit) : readWhole(typed, where, least);
   return result.ok ? undefined : result.problems[0];
 }

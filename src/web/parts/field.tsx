@@ -29,6 +29,12 @@ interface Props {
   readonly onTouch?: () => void;
 }
 
+const INPUT_MODE: Partial<Record<FieldKind, 'decimal' | 'numeric'>> = {
+  decimal: 'decimal',
+  whole: 'numeric',
+  digits: 'numeric',
+};
+
 /** Longer than a pause between two digits, shorter than anybody waits in vain (common practice, no source). */
 const PAUSE_MS = 1000;
 
@@ -90,7 +96,7 @@ export function Field(props: Props) {
           <Input
             className={inputClass(kind, isBench)}
             autoComplete="off"
-            inputMode={kind === 'decimal' ? 'decimal' : kind === 'whole' ? 'numeric' : 'text'}
+            inputMode={INPUT_MODE[kind] ?? 'text'}
           />
         )}
         {unit && <span className={styles.unit}>{unit}</span>}

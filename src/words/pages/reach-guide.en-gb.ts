@@ -6,6 +6,8 @@ export const reachGuide = {
   hint: {
     why: 'A tablet or phone believes an address only once it knows who vouches for it. For your own network that is a certificate which your own computer made. It is good for private addresses and names ending in .local, and for nothing else.',
     get: 'Fetch the certificate',
+    notThis:
+      'It should be the one below. But only what the device itself shows of the certificate counts, and only beside the computer’s own page: a page such as this one could be anybody’s.',
     goOn: 'When the device trusts it, go on to:',
     notHere: 'There is nothing here. Press “Pair a device” on the Workshop page of the computer first.',
   },
