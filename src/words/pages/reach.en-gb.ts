@@ -1,3 +1,5 @@
+import { sayDecimal } from '../say-figure.ts';
+
 /** Tablets and phones: on the workshop's page, on the pairing page, and where somebody says who works. */
 export const reachWords = {
   title: 'Tablets and phones',
@@ -34,7 +36,7 @@ export const reachWords = {
     code: 'Code',
     until: (time: string) => `Valid until ${time}, for one device.`,
     triesLeft: (count: number) =>
-      `${count === 1 ? 'One more wrong code ends it.' : `${count} more wrong codes end it.`}`,
+      `${count === 1 ? 'One more wrong code ends it.' : `${sayDecimal(count)} more wrong codes end it.`}`,
     close: 'Make the code void',
     closed: 'The code is void.',
   },
@@ -103,7 +105,7 @@ export const reachWords = {
     ownSays: 'Nothing has to be paired here. Open this address on the tablet or phone instead.',
     home: 'To this morning',
     waiting: (count: number) =>
-      `${count === 1 ? 'One entry lies' : `${count} entries lie`} on this device and ${count === 1 ? 'goes' : 'go'} once it is paired again.`,
+      `${count === 1 ? 'One entry lies' : `${sayDecimal(count)} entries lie`} on this device and ${count === 1 ? 'goes' : 'go'} once it is paired again.`,
     warned:
       'Did the browser warn that this page is not safe? Then the device does not trust the workshop’s computer yet: do that first. Until then no code should be typed, for nobody knows who reads it.',
   },
