@@ -89,6 +89,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   port: 'the port',
   pin: 'the PIN',
   oldPin: 'the PIN until now',
+  again: 'the PIN once more',
 
   // Materials.
   name: material.name,

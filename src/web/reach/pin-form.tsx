@@ -25,7 +25,7 @@ export function PinForm({ person, onUnlocked, onBack }: Props) {
   };
   return (
     <Form label={words.title(person.name)} problems={problems} onSubmit={() => void submit()}>
-      <PinField label={words.field} where="pin-typed" value={pin} onChange={setPin} isFirst hasPad />
+      <PinField label={words.field} where="pin" value={pin} onChange={setPin} isFirst hasPad />
       <PinPad value={pin} onChange={setPin} />
       <Button type="submit" isAct isBench isWide isBusy={isBusy} isDisabled={pin.length < 4}>
         {words.go}
