@@ -306,6 +306,8 @@ export const batchView = batchSummary.extend({
   deviations: z.array(batchDeviation),
   /** What each stage left behind, where it was weighed. */
   yields: z.array(stageYield),
+  /** It is weighed as its maker has it in the hands, and the formula is written from it. */
+  isWithoutRecipe: z.boolean(),
   resizes: z.array(batchResized),
   spills: z.array(batchSpill),
   outcome: z
@@ -375,6 +377,51 @@ export const makingRoutes = {
     }),
     /** What stands now, and not the whole batch: the entry that is made most often answers soonest. */
     output: weighedIn,
+  }),
+  weighWithoutRecipe: route({
+    method: 'POST',
+    path: '/api/batches/without-recipe',
+    summary:
+      'Weigh in as the maker has it in the hands: the first weighing begins a trial batch, and the formula is written from it',
+    input: z.strictObject({
+      stamp: f.stamp,
+      /** null: this is the first weighing. */
+      batchId: f.id.nullable(),
+      /** Of the first weighing: a formula that is made again by hand; null: a new one. */
+      formulaId: f.id.nullable().default(null),
+      kind: z.enum(['base', 'mixture']).default('mixture'),
+      lotId: f.id,
+      scaleId: f.id.nullable(),
+      actualGrams: f.gramsAboveZero,
+      vessel: vessel.nullable().default(null),
+      isReadingSure: z.boolean().default(false),
+    }),
+    output: batchView,
+  }),
+  stepWithoutRecipe: route({
+    method: 'POST',
+    path: '/api/batches/:id/steps-without-recipe',
+    summary: 'A step as it was done, between the weighings: it becomes one of the method',
+    input: z.strictObject({
+      stamp: f.stamp,
+      kind: stepKind,
+      what: f.name,
+      celsius: f.decimal.nullable(),
+      minutes: f.decimal.nullable(),
+    }),
+    output: batchView,
+  }),
+  finishWithoutRecipe: route({
+    method: 'POST',
+    path: '/api/batches/:id/finish-without-recipe',
+    summary: 'That was all: what came out becomes a lot, and what was weighed a formula with a name',
+    input: z.strictObject({
+      stamp: f.stamp,
+      yieldGrams: f.gramsAboveZero,
+      /** '': it keeps the name that it was begun with. */
+      name: f.text,
+    }),
+    output: batchView,
   }),
   /** Of parts only: that is all there is of it. */
   closeAddition: route({

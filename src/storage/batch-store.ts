@@ -96,10 +96,11 @@ export async function insertBatch(
   tins: readonly BatchTinRow[],
 ): Promise<void> {
   await db.insertInto('batch').values(batch).execute();
-  await db
-    .insertInto('batch_line')
-    .values([...lines])
-    .execute();
+  if (lines.length > 0)
+    await db
+      .insertInto('batch_line')
+      .values([...lines])
+      .execute();
   if (tins.length > 0)
     await db
       .insertInto('batch_tin')

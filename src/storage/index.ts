@@ -359,6 +359,14 @@ export {
   listStillToWeigh,
 } from './under-way-store.ts';
 export {
+  findWithoutRecipe,
+  insertBatchLine,
+  insertRevisionLine,
+  insertRevisionStep,
+  insertWithoutRecipe,
+  type WithoutRecipeRow,
+} from './without-recipe-store.ts';
+export {
   insertWorkshop,
   readWorkshop,
   updateWorkshop,

@@ -41,6 +41,7 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   batch_target: ['position'],
   addition_close: [],
   spill: [],
+  without_recipe: [],
   claim: [],
   claim_answer: [],
   step_begun: [],

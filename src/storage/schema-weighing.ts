@@ -4,6 +4,7 @@ export interface WeighingTables {
   batch_target: BatchTargetTable;
   addition_close: AdditionCloseTable;
   spill: SpillTable;
+  without_recipe: WithoutRecipeTable;
 }
 
 /** The batch was made larger or smaller: its targets hold from here on, until it is struck or another comes. */
@@ -51,4 +52,14 @@ export interface SpillTable {
   lot_id: string;
   spilt_ug: number;
   reason: string;
+}
+
+/** A batch that is weighed as its maker has it in the hands: the formula is written from it, line by line. */
+export interface WithoutRecipeTable {
+  entry_id: string;
+  batch_id: string;
+  formula_id: string;
+  revision_id: string;
+  /** 1: the first making, which writes the revision; 0: made again by hand, by a formula that stands. */
+  is_first: number;
 }

@@ -167,6 +167,29 @@ export async function freezeUsedRevisions(database: Kysely<never>): Promise<void
     begin select raise(abort, 'revision-fixed'); end`.execute(database);
 }
 
+/** The same, but for the revision that a making without a recipe writes as it goes, until that is over. */
+export async function freezeAllButWithoutRecipe(database: Kysely<never>): Promise<void> {
+  const isOpen = (id: string) => `not exists (
+    select 1 from without_recipe left join batch_close on batch_close.batch_id = without_recipe.batch_id
+    where without_recipe.revision_id = ${id} and batch_close.batch_id is null)`;
+  const freeze = (name: string, event: string, table: string, id: string) =>
+    sql.raw(`create trigger "${name}" before ${event} on "${table}"
+      when exists (select 1 from batch where revision_id = ${id}) and ${isOpen(id)}
+      begin select raise(abort, 'revision-fixed'); end`);
+  for (const table of ['revision_line', 'revision_step'])
+    for (const [event, row] of [
+      ['insert', 'new'],
+      ['update', 'old'],
+      ['delete', 'old'],
+    ] as const) {
+      const name = `${table}_fixed_${event}`;
+      await sql.raw(`drop trigger "${name}"`).execute(database);
+      await freeze(name, event, table, `${row}.revision_id`).execute(database);
+    }
+  await sql.raw('drop trigger revision_fixed_update').execute(database);
+  await freeze('revision_fixed_update', 'update', 'revision', 'old.id').execute(database);
+}
+
 export const readSchemaVersion = (handle: Sqlite.Database): number =>
   handle.pragma('user_version', { simple: true }) as number;
 

@@ -2,6 +2,9 @@ import { sayDecimal, sayGrams } from '../say-figure.ts';
 
 /** What is said where a weighing does not go as planned, on the record. */
 export const mishapWords = {
+  /** For the time being, until it has a name. */
+  withoutRecipe: (on: string) => `Made without a recipe, ${on}`,
+  part: (nth: number) => `Part ${nth}`,
   resized: (wasGrams: string, isGrams: string) =>
     `Made ${Number(isGrams) < Number(wasGrams) ? 'smaller' : 'larger'}, from ${sayDecimal(wasGrams)} to ${sayGrams(isGrams)}, so that the percentages hold`,
   resizedBy: (item: string, reason: string) => (reason === '' ? item : `${item}. ${reason}`),

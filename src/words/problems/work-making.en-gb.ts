@@ -60,6 +60,18 @@ export const workMakingProblems = {
     says: 'Something of {where} was weighed, struck or taken since this was worked out.',
     mend: 'Have it worked out again.',
   },
+  'batch-has-recipe': {
+    says: '{where} is made by its formula.',
+    mend: 'Weigh in what its sheet asks for.',
+  },
+  'formula-not-written': {
+    says: 'Nothing of {where} is written down yet.',
+    mend: 'Make it as something new, and give it its name at the end.',
+  },
+  'method-stands': {
+    says: 'This formula has its method already.',
+    mend: 'Tell what was done differently, and why.',
+  },
   'part-is-all': {
     says: 'With this {found} g are in, and {allowed} g are enough: nothing more of it is to come.',
     mend: 'Enter it as the last weighing of it.',

@@ -4,6 +4,7 @@ import { done, type Result, refused } from '../../core/problem.ts';
 import {
   type BatchHead,
   findBatch,
+  findWithoutRecipe,
   listAdditions,
   listBatchLines,
   listBatchSteps,
@@ -99,6 +100,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       by: row.person_name,
     })),
     yields: await findYields(db, head, screens, runs),
+    isWithoutRecipe: (await findWithoutRecipe(db, id)) !== undefined,
     resizes: viewResizes(head, resizes, lines),
     spills: viewSpills(await listSpills(db, id), screens),
     outcome: outcomeOf(head, inputUg),

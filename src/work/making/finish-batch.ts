@@ -12,6 +12,7 @@ import {
   listAdditions,
   listBatchLines,
   listLotsAtHand,
+  type NamedBatchLine,
   orGiveUp,
   type SignedAddition,
   shelfPlaceId,
@@ -43,14 +44,14 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
       await refuseOpenClaims(tx, 'batch', batch.id, `batch ${batch.number}`);
       const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
       const additions = await refuseUnfinished(tx, batch, yieldUg);
-      const lot = await planLot(context, tx, batch, body, additions);
+      const lot = await planMadeLot(context, tx, batch, body, additions);
       await tell({
         kind: 'batch-made',
         subjectKind: 'batch',
         subjectId: batch.id,
         payload: { number: batch.number, yieldGrams: gramsText(yieldUg), lot },
       });
-      await writeLot(context, tx, lot, { batch, yieldUg, entryId: body.stamp.id });
+      await writeMadeLot(context, tx, lot, { batch, yieldUg, entryId: body.stamp.id });
       return batch.id;
     },
     (id) => viewBatch(context, id),
@@ -70,6 +71,16 @@ async function refuseUnfinished(tx: Writer, batch: BatchHead, yieldUg: number): 
       }),
     );
   }
+  refuseYieldAbove(lines, additions, yieldUg);
+  return additions;
+}
+
+/** Not more out than in, the errors of the weighings aside. */
+export function refuseYieldAbove(
+  lines: readonly NamedBatchLine[],
+  additions: readonly SignedAddition[],
+  yieldUg: number,
+): void {
   const { inputUg, mostUg } = findAllowedYield(lines, additions);
   if (yieldUg > mostUg) {
     giveUp(
@@ -80,7 +91,6 @@ async function refuseUnfinished(tx: Writer, batch: BatchHead, yieldUg: number): 
       }),
     );
   }
-  return additions;
 }
 
 interface PlannedLot extends MadeLotDates {
@@ -90,11 +100,11 @@ interface PlannedLot extends MadeLotDates {
   readonly since: string;
 }
 
-async function planLot(
+export async function planMadeLot(
   context: Context,
   tx: Writer,
   batch: BatchHead,
-  body: Body,
+  body: Pick<Body, 'stamp'>,
   additions: readonly SignedAddition[],
 ): Promise<PlannedLot> {
   const details = JSON.parse(await findBatchRevisionDetails(tx, batch.id)) as formulas.RevisionDetails;
@@ -115,7 +125,7 @@ async function planLot(
 /** Tins carry the batch's own number, so the mixture in its bowl needs another one. */
 const bowlNumber = (batchNumber: string): string => `${batchNumber} in the bowl`;
 
-async function writeLot(
+export async function writeMadeLot(
   context: Context,
   tx: Writer,
   { status, ...lot }: PlannedLot,

@@ -5,6 +5,7 @@ import { beginStep } from './begin-step.ts';
 import { closeAddition } from './close-addition.ts';
 import { decideWorstCase } from './decide-worst-case.ts';
 import { finishBatch } from './finish-batch.ts';
+import { finishWithoutRecipe } from './finish-without-recipe.ts';
 import { getBatch } from './get-batch.ts';
 import { getBatchSheet } from './get-batch-sheet.ts';
 import { listBatches } from './list-batches.ts';
@@ -17,7 +18,9 @@ import { recordSpill } from './record-spill.ts';
 import { recordStep } from './record-step.ts';
 import { resizeBatch } from './resize-batch.ts';
 import { startBatch } from './start-batch.ts';
+import { stepWithoutRecipe } from './step-without-recipe.ts';
 import { strikeAddition } from './strike-addition.ts';
+import { weighWithoutRecipe } from './weigh-without-recipe.ts';
 
 export const makingUseCases = {
   planBatch,
@@ -26,6 +29,9 @@ export const makingUseCases = {
   getBatch,
   recordAddition,
   closeAddition,
+  weighWithoutRecipe,
+  stepWithoutRecipe,
+  finishWithoutRecipe,
   recordSpill,
   offerResize,
   resizeBatch,
@@ -46,6 +52,9 @@ export const makingUseCases = {
   | 'getBatch'
   | 'recordAddition'
   | 'closeAddition'
+  | 'weighWithoutRecipe'
+  | 'stepWithoutRecipe'
+  | 'finishWithoutRecipe'
   | 'recordSpill'
   | 'offerResize'
   | 'resizeBatch'

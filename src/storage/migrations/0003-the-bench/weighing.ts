@@ -1,7 +1,8 @@
 import type { Kysely } from 'kysely';
+import { freezeAllButWithoutRecipe } from '../../sqlite-only.ts';
 import { makeTable } from '../make-table.ts';
 
-export const RECORDS = ['batch_resize', 'batch_target', 'addition_close', 'spill'] as const;
+export const RECORDS = ['batch_resize', 'batch_target', 'addition_close', 'spill', 'without_recipe'] as const;
 
 /** Targets made anew while a batch is under way, weighings in parts, what was spilt. */
 export async function up(db: Kysely<never>): Promise<void> {
@@ -43,6 +44,14 @@ export async function up(db: Kysely<never>): Promise<void> {
     spilt_ug: 'integer',
     reason: 'text',
   });
+  await makeTable(db, 'without_recipe', ['batch_id'], {
+    entry_id: '-> entry.id',
+    batch_id: '-> batch.id',
+    formula_id: '-> formula.id',
+    revision_id: '-> revision.id',
+    is_first: 'integer',
+  });
+  await freezeAllButWithoutRecipe(db);
   await db.schema.createIndex('batch_resize_batch').on('batch_resize').columns(['batch_id']).execute();
   await db.schema.createIndex('spill_batch').on('spill').columns(['batch_id']).execute();
 }
