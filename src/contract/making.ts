@@ -423,6 +423,33 @@ export const makingRoutes = {
     }),
     output: batchView,
   }),
+  getWandering: route({
+    method: 'GET',
+    path: '/api/formulas/:id/wandering',
+    summary: 'Which line wanders from making to making, and how much that matters: from three makings on',
+    output: z.object({
+      made: z.number(),
+      /** Empty while there are fewer than three makings of the newest revision that was made. */
+      lines: z.array(
+        z.object({
+          itemId: f.id,
+          itemName: z.string(),
+          askedPercent: z.string(),
+          meanPercent: z.string(),
+          spreadPercent: z.string(),
+          leastPercent: z.string(),
+          mostPercent: z.string(),
+          roomLowPercent: z.string(),
+          roomHighPercent: z.string(),
+          bound: z.enum(['limit', 'report', 'band']),
+          /** How much of its room the farthest making used; 1 is the edge. */
+          used: z.string(),
+          /** The share of each making, the oldest first. */
+          shares: z.array(z.string()),
+        }),
+      ),
+    }),
+  }),
   /** Of parts only: that is all there is of it. */
   closeAddition: route({
     method: 'POST',

@@ -31,7 +31,7 @@ export { partWords, shellWords } from './pages/shell.en-gb.ts';
 export { startWords } from './pages/start.en-gb.ts';
 export { stepWords } from './pages/steps.en-gb.ts';
 export { termWords } from './pages/terms.en-gb.ts';
-export { mishapWords, weighInWords } from './pages/weighing.en-gb.ts';
+export { handWords, mishapWords, weighInWords } from './pages/weighing.en-gb.ts';
 export { workshopWords } from './pages/workshop.en-gb.ts';
 export { worstCaseWords } from './pages/worst-case.en-gb.ts';
 export { printWords } from './print.en-gb.ts';

@@ -1,4 +1,5 @@
 export { type BowlScreen, readBowlEvents } from './bowl-events.ts';
+export { findWandering, LEAST_MAKINGS, type Wandering, type WanderingLine } from './find-wandering.ts';
 export { judgeBowlWeight } from './judge-bowl-weight.ts';
 export {
   type AskedOfPosition,

@@ -4,7 +4,7 @@ import { sayDecimal, sayGrams } from '../say-figure.ts';
 export const mishapWords = {
   /** For the time being, until it has a name. */
   withoutRecipe: (on: string) => `Made without a recipe, ${on}`,
-  part: (nth: number) => `Part ${nth}`,
+  part: (nth: number) => `Part ${sayDecimal(nth)}`,
   resized: (wasGrams: string, isGrams: string) =>
     `Made ${Number(isGrams) < Number(wasGrams) ? 'smaller' : 'larger'}, from ${sayDecimal(wasGrams)} to ${sayGrams(isGrams)}, so that the percentages hold`,
   resizedBy: (item: string, reason: string) => (reason === '' ? item : `${item}. ${reason}`),
@@ -122,4 +122,58 @@ export const weighInWords = {
     `(${sayGrams(grams)} + ${sayGrams(error)}) ÷ (${sayGrams(exact)} × ${sayDecimal(times)})`,
   worstNote:
     'The tightest of law, trade standard, supplier and report. With every other weighing as planned; once all is in, the batch is judged with all errors at once.',
+} as const;
+
+/** Making without a recipe: what the hands know is weighed, and written down by the tool. */
+export const handWords = {
+  start: 'Make it once, by hand',
+  startAgain: 'Make it again by hand',
+  title: 'Making by hand',
+  soft: 'Weigh as you always do and name each thing: the formula is written from it, as a trial.',
+  what: 'What goes in next?',
+  find: 'Name, or a part of it',
+  lot: (item: string, lot: string, onHand: string) => `${item} \u00b7 lot ${lot} \u00b7 ${onHand}`,
+  newThing: (name: string) => `“${name}” is new: weigh it in`,
+  newThingSoft: 'It joins the materials with as much as you weigh; its papers can follow.',
+  weigh: (item: string) => `How much ${item}?`,
+  done: 'In it goes',
+  other: 'Something else',
+  scale: 'On which scale',
+  anyScale: 'another scale',
+  soFar: 'In so far',
+  soFarLine: (item: string, grams: string, percent: string) => `${item}: ${sayGrams(grams)}, ${percent} %`,
+  sum: (grams: string) => `${sayGrams(grams)} in all`,
+  step: 'A step in between',
+  stepTitle: 'What is done now?',
+  stepKind: { melt: 'Melt', hold: 'Hold warm', cool: 'Cool', mix: 'Stir', whip: 'Whip', set: 'Let it set' },
+  stepWhat: 'In your words',
+  stepTap: 'Done',
+  celsius: 'Temperature',
+  minutes: 'Minutes',
+  finish: 'That was all',
+  finishTitle: 'What came out, and what is it called?',
+  name: 'Name',
+  nameHint: 'May follow later, on the formula’s page.',
+  yieldGrams: 'Came out (net)',
+  finishTap: 'It is made: write the formula',
+  goesInto: 'What is it?',
+  kind: { mixture: 'Goes into tins', base: 'A base, kept for others' },
+
+  wandering: 'What wanders from making to making',
+  wanderingNone: (made: number) =>
+    `Made ${made === 1 ? 'once' : `${sayDecimal(made)} times`} so far: after three makings it is shown which line wanders.`,
+  wanderingSays: (item: string, used: string, bound: string) =>
+    `${item} wanders the most for its room: ${used} % of the way to ${bound}.`,
+  wanderingStill: 'No line wanders further than its band.',
+  bound: { limit: 'its limit', report: 'the report’s range', band: 'the edge of its band' },
+  line: 'Line',
+  mean: 'Mean',
+  spread: 'Spread',
+  range: 'From, to',
+  room: 'Room',
+  used: 'Used of it',
+  percent: (value: string) => `${sayDecimal(value)} %`,
+  fromTo: (low: string, high: string) => `${sayDecimal(low)} to ${sayDecimal(high)} %`,
+  picture: (item: string, least: string, most: string, low: string, high: string) =>
+    `${item}: made between ${least} and ${most} %; room from ${low} to ${high} %`,
 } as const;

@@ -72,6 +72,10 @@ export const workMakingProblems = {
     says: 'This formula has its method already.',
     mend: 'Tell what was done differently, and why.',
   },
+  'makings-too-few': {
+    says: 'Made {found, plural, =0 {not once} one {once} other {# times}} so far; a line that wanders can be told from {allowed} makings on.',
+    mend: 'Make it again.',
+  },
   'part-is-all': {
     says: 'With this {found} g are in, and {allowed} g are enough: nothing more of it is to come.',
     mend: 'Enter it as the last weighing of it.',

@@ -8,6 +8,7 @@ import { finishBatch } from './finish-batch.ts';
 import { finishWithoutRecipe } from './finish-without-recipe.ts';
 import { getBatch } from './get-batch.ts';
 import { getBatchSheet } from './get-batch-sheet.ts';
+import { getWandering } from './get-wandering.ts';
 import { listBatches } from './list-batches.ts';
 import { offerResize } from './offer-resize.ts';
 import { planBatch } from './plan-batch.ts';
@@ -29,6 +30,7 @@ export const makingUseCases = {
   getBatch,
   recordAddition,
   closeAddition,
+  getWandering,
   weighWithoutRecipe,
   stepWithoutRecipe,
   finishWithoutRecipe,
@@ -52,6 +54,7 @@ export const makingUseCases = {
   | 'getBatch'
   | 'recordAddition'
   | 'closeAddition'
+  | 'getWandering'
   | 'weighWithoutRecipe'
   | 'stepWithoutRecipe'
   | 'finishWithoutRecipe'

@@ -8,6 +8,7 @@ import { Loaded } from '../../parts/loaded.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import type { Formula } from './formula.ts';
+import { WanderingCard } from './wandering-card.tsx';
 
 export function FormulaPage() {
   const { id } = useParams({ from: '/formulas/$id' });
@@ -49,6 +50,7 @@ const FormulaView = ({ formula }: { readonly formula: Formula }) => (
     }
   >
     {formula.latest && <RecipeView revision={formula.latest} />}
+    <WanderingCard formulaId={formula.id} />
   </Page>
 );
 

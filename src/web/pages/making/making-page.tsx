@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { makingWords } from '../../../words/index.ts';
+import { handWords, makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -29,9 +29,12 @@ function MakingView({ batches }: { readonly batches: readonly Batch[] }) {
       title={makingWords.title}
       says={makingWords.says(going.length)}
       actions={
-        <LinkButton to="/making/new" isAct>
-          {makingWords.start}
-        </LinkButton>
+        <>
+          <LinkButton to="/making/new" isAct>
+            {makingWords.start}
+          </LinkButton>
+          <LinkButton to="/making/by-hand">{handWords.start}</LinkButton>
+        </>
       }
     >
       <Card title={makingWords.going} isFlush>

@@ -23,6 +23,13 @@ export const makingRoutes = [
   }),
   createRoute({
     getParentRoute,
+    path: '/making/by-hand',
+    validateSearch: (search: Record<string, unknown>): { formula?: string } =>
+      typeof search.formula === 'string' ? { formula: search.formula } : {},
+    component: lazyRouteComponent(() => import('./hand-page.tsx'), 'HandPage'),
+  }),
+  createRoute({
+    getParentRoute,
     path: '/making/$id',
     component: lazyRouteComponent(() => import('./batch-page.tsx'), 'BatchPage'),
   }),

@@ -1,0 +1,49 @@
+import { useState } from 'react';
+import { handWords as words } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Form } from '../../parts/form.tsx';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Batch } from './batch.ts';
+
+/** That was all: what came out is weighed, and the formula gets its name, or keeps the one for the time being. */
+export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly onClose: () => void }) {
+  const [grams, setGrams] = useState('');
+  const [name, setName] = useState('');
+  const save = useBenchWrite('finishWithoutRecipe');
+  async function submit(): Promise<void> {
+    if (grams.trim() === '') return;
+    const body = { yieldGrams: typedDecimal(grams), name };
+    if (await save.write({ params: { id: batch.id }, body })) onClose();
+  }
+  return (
+    <Dialog title={words.finishTitle} isOpen onClose={onClose} isHeld={name !== '' || grams !== ''}>
+      <Form label={words.finishTitle} problems={save.problems} onSubmit={() => void submit()}>
+        <Field
+          label={words.yieldGrams}
+          where="yieldGrams"
+          kind="decimal"
+          unit="g"
+          value={grams}
+          onChange={setGrams}
+          isBench
+          isFirst
+        />
+        <Field
+          label={words.name}
+          where="name"
+          value={name}
+          onChange={setName}
+          hint={words.nameHint}
+          isOptional
+          isBench
+        />
+        <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={grams.trim() === ''}>
+          {words.finishTap}
+        </Button>
+      </Form>
+    </Dialog>
+  );
+}
