@@ -93,6 +93,8 @@ export async function makeAndFill(hand: ReadingAndWriting, filling: Filling): Pr
     scaleId: filling.scaleId,
     tareGrams: filling.tareGrams,
   });
+  await hand.write('prepareRun', { word: { kind: 'area', isClear: true } }, { id: run.id });
+  await hand.write('prepareRun', { word: { kind: 'containers', method: 'washed-dried' } }, { id: run.id });
   for (let tin = 0; tin < filling.units; tin += 1) {
     const over = (filling.over[tin % filling.over.length] ?? 0) / 100;
     const grossGrams = (Number(run.aimGrams) + Number(filling.tareGrams) + over).toFixed(2);

@@ -3,20 +3,105 @@ import { claim } from './away.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 
+/** `mean`: gross less the mean of empty tins. `own`: each tin is weighed empty first. `net`: the scale is tared. */
+export const fillWay = z.enum(['mean', 'own', 'net']);
+
+/** What became of a tin that was taken out. `slip`: the weight was wrong, the tin was not. */
+export const tinFate = z.enum(['bowl', 'trial', 'binned', 'slip']);
+
 export const fillWeight = z.object({
   entryId: f.id,
+  /** Which tin of the run: one that was filled up and weighed again keeps its number. */
   number: z.number(),
+  way: fillWay,
   grossGrams: z.string(),
   tareGrams: z.string(),
   netGrams: z.string(),
   verdict: z.enum(['inside', 'too-light', 'heavy']),
   /** What a tin that is too light lies below; null of any other. */
   lightBy: z.enum(['label', 'limit-1', 'limit-2']).nullable(),
-  /** Net less the scale's worst error. */
+  /** Net less its worst error. */
   surelyGrams: z.string(),
+  /** Worst error of this net weight: of the scale, and of the tin beside the mean of the empty ones. */
+  errorGrams: z.string(),
+  /** Up to where it is surely right; '0' unless it is too light. */
+  gramsToAdd: z.string(),
   isStruck: z.boolean(),
+  fate: tinFate.nullable(),
+  /** The weight of the same tin before it was filled up. */
+  refillOf: f.id.nullable(),
+  /** It was filled up: the later weight counts. */
+  isRefilled: z.boolean(),
+  /** Questions that were answered with "it is so". */
+  sure: z.array(z.string()),
   at: f.instant,
   by: z.string(),
+});
+
+/** Taps, so that nobody types with oily hands. */
+export const cleaning = z.enum(['washed-dried', 'alcohol', 'heated', 'wiped', 'as-supplied', 'other']);
+
+export const readyContainers = z.strictObject({
+  kind: z.literal('containers'),
+  method: cleaning,
+  remark: f.text.default(''),
+});
+export const readyArea = z.strictObject({
+  kind: z.literal('area'),
+  /** Nothing of an earlier product lies on the bench. */
+  isClear: z.boolean(),
+  /** Why it is filled all the same; '' where it is clear. */
+  reason: f.text.default(''),
+});
+export const readyIssued = z.strictObject({
+  kind: z.literal('issued'),
+  tins: f.pieces,
+  lids: f.pieces.nullable(),
+  labels: f.pieces.nullable(),
+});
+export const readyWord = z.discriminatedUnion('kind', [readyContainers, readyArea, readyIssued]);
+export type ReadyWord = z.output<typeof readyWord>;
+
+const signed = { at: f.instant, by: z.string() };
+
+/** What was made ready before the first tin; null: nobody said yet. */
+export const runReady = z.object({
+  containers: readyContainers.extend(signed).nullable(),
+  area: readyArea.extend(signed).nullable(),
+  issued: readyIssued.extend(signed).nullable(),
+});
+
+/** The other kinds of tin from the same bowl: begun, or planned only. */
+export const otherRun = z.object({
+  /** null: it is planned and not begun. */
+  id: f.id.nullable(),
+  number: z.string().nullable(),
+  productId: f.id,
+  productName: z.string(),
+  state: z.enum(['planned', 'filling', 'closed', 'released', 'rejected']),
+  wanted: z.number(),
+  filled: z.number(),
+  /** As many more as the bowl still holds of it; null: what one takes is not known before it begins. */
+  bowlHolds: z.number().nullable(),
+});
+
+/** Pieces of one part as they were counted when the run was closed. */
+export const partCount = z.object({
+  part: z.enum(['tin', 'lid', 'label']),
+  issued: z.number().nullable(),
+  used: z.number(),
+  spoilt: z.number(),
+  back: z.number().nullable(),
+  /** Issued, and neither used nor spoilt nor back; null: not all was counted. */
+  missing: z.number().nullable(),
+});
+
+/** What stayed behind of the batch, and what does as a rule. */
+export const lossView = z.object({
+  percent: z.string(),
+  grams: z.string(),
+  isAbnormal: z.boolean(),
+  says: f.saying,
 });
 
 export const runState = z.enum(['filling', 'closed', 'released', 'rejected']);
@@ -41,11 +126,23 @@ export const runView = z.object({
   tolerableErrorGrams: z.string().nullable(),
   limit1Grams: z.string().nullable(),
   limit2Grams: z.string().nullable(),
+  way: fillWay,
   tareGrams: z.string().nullable(),
+  /** Empty tins as they were weighed, and how they differ. */
+  tares: z.array(z.string()),
+  tareSpreadGrams: z.string().nullable(),
+  /** Worst error of a net weight by this way. */
+  errorGrams: z.string(),
+  ready: runReady,
+  others: z.array(otherRun),
   scale: z.object({ id: f.id, name: z.string(), readabilityGrams: z.string(), worstErrorGrams: z.string() }),
   bulkOnHandGrams: z.string(),
-  /** The sample that was planned with the batch. */
+  /** In the bowl for more tins by now: less what stands in tins that are not booked yet. */
+  bowlLeftGrams: z.string(),
+  /** The sample that was planned with the batch; null: none was, or it is kept already. */
   plannedSampleGrams: z.string().nullable(),
+  /** The run that kept the batch's sample. */
+  sampleKeptIn: z.string().nullable(),
   labelsPrinted: z.number(),
   weights: z.array(fillWeight),
   summary: z.object({
@@ -53,6 +150,8 @@ export const runView = z.object({
     /** Tins that are too light as they are. */
     tooLight: z.number(),
     stillToFill: z.number(),
+    /** Taken out and not put back into the bowl. */
+    putAside: z.number(),
     /** As many more as the bowl still holds at the aimed fill. */
     bowlHolds: z.number(),
     /** Tins that count: not those too light to stay, which are filled up or put aside. */
@@ -75,6 +174,10 @@ export const runView = z.object({
       declinedBecause: z.string().nullable(),
       lostGrams: z.string(),
       leftGrams: z.string(),
+      /** What went back to the shelf, as a lot that can be filled later; null: nothing. */
+      leftLot: z.object({ id: f.id, number: z.string(), bestBefore: f.date.nullable() }).nullable(),
+      counts: z.array(partCount),
+      loss: lossView.nullable(),
       at: f.instant,
       by: z.string(),
     })
@@ -119,6 +222,41 @@ export const costView = z.object({
   ),
 });
 
+/** What to aim at, from this workshop's own spread and scale. */
+export const aimAdvice = z.object({
+  aimGrams: z.string(),
+  decidedBy: z.enum(['nominal', 'limit-1', 'limit-2', 'coverage', 'scale']),
+  basis: z.enum(['minimum', 'average']),
+  errorGrams: z.string(),
+  giveawayGrams: z.string(),
+  /** Money for what is given away in one tin, and in all that are wanted; null: a price is not known. */
+  giveawayMoney: z.string().nullable(),
+  runGiveawayGrams: z.string(),
+  runGiveawayMoney: z.string().nullable(),
+  currency: z.string(),
+  /** One tin in so many is too light at once; null: none, or not known. */
+  shortOneIn: z.number().nullable(),
+  lower: z
+    .object({
+      byGrams: z.string(),
+      savesGrams: z.string(),
+      savesMoney: z.string().nullable(),
+      shortOneIn: z.number().nullable(),
+    })
+    .nullable(),
+  /** From which earlier runs the spread is learnt; null: there are too few tins yet. */
+  learnt: z
+    .object({
+      spreadGrams: z.string(),
+      tins: z.number(),
+      from: z.enum(['product', 'container']),
+      runs: z.array(z.object({ id: f.id, number: z.string(), tins: z.number() })),
+    })
+    .nullable(),
+  /** What the product itself says. */
+  productAimGrams: z.string().nullable(),
+});
+
 export const fillingRoutes = {
   listRuns: route({
     method: 'GET',
@@ -136,7 +274,13 @@ export const fillingRoutes = {
       productId: f.id,
       wanted: f.piecesAboveZero,
       scaleId: f.id,
+      /** null: as the tare tells. Given or known it is a mean, nought is a tared scale, else each tin is its own. */
+      way: fillWay.nullable().default(null),
       tareGrams: f.grams.nullable(),
+      /** Empty tins weighed one by one: their mean is taken off, and their spread counted. */
+      tares: z.array(f.gramsAboveZero).max(100).default([]),
+      /** null: as the product says, else as the spread of earlier runs and the scale ask. */
+      aimGrams: f.gramsAboveZero.nullable().default(null),
     }),
     output: runView,
   }),
@@ -154,16 +298,44 @@ export const fillingRoutes = {
       stamp: f.stamp,
       grossGrams: f.gramsAboveZero,
       tareGrams: f.grams.nullable(),
-      /** The answer to the question that a tin far above its label asks. */
-      isContentSure: z.boolean().default(false),
+      /** The tin was too light, was filled up and is weighed again: both weights stand, this one counts. */
+      refillOf: f.id.nullable().default(null),
+      /** Questions that were asked about this weight, and answered with "it is so". */
+      sure: z.array(f.name).max(10).default([]),
     }),
+    output: runView,
+  }),
+  changeFillWay: route({
+    method: 'POST',
+    path: '/api/filling-runs/:id/ways',
+    summary: 'Weigh the tins in another way from now on; each weight keeps how it was weighed',
+    input: z.strictObject({
+      stamp: f.stamp,
+      way: fillWay,
+      tareGrams: f.grams.nullable().default(null),
+      tares: z.array(f.gramsAboveZero).max(100).default([]),
+      aimGrams: f.gramsAboveZero.nullable().default(null),
+    }),
+    output: runView,
+  }),
+  prepareRun: route({
+    method: 'POST',
+    path: '/api/filling-runs/:id/ready',
+    summary: 'Before the first tin: containers cleaned, area cleared, pieces counted out',
+    input: z.strictObject({ stamp: f.stamp, word: readyWord }),
     output: runView,
   }),
   strikeFill: route({
     method: 'POST',
     path: '/api/filling-runs/:id/strikes',
-    summary: 'Strike a weight: the tin was refilled or put aside',
-    input: z.strictObject({ stamp: f.stamp, entryId: f.id, reason: f.name }),
+    summary: 'Strike a weight, and say what became of the tin',
+    input: z.strictObject({
+      stamp: f.stamp,
+      entryId: f.id,
+      reason: f.name,
+      /** null: nobody said; what was in it counts as back in the bowl. */
+      fate: tinFate.nullable().default(null),
+    }),
     output: runView,
   }),
   closeRun: route({
@@ -181,6 +353,10 @@ export const fillingRoutes = {
       spoiltTins: f.pieces.default(0),
       spoiltLids: f.pieces.default(0),
       spoiltLabels: f.pieces.default(0),
+      /** Counted, what goes back to its place; null: not counted. */
+      backTins: f.pieces.nullable().default(null),
+      backLids: f.pieces.nullable().default(null),
+      backLabels: f.pieces.nullable().default(null),
     }),
     output: runView,
   }),
@@ -190,6 +366,22 @@ export const fillingRoutes = {
     summary: 'A named person releases or rejects the filling run after the checks',
     input: z.strictObject({ stamp: f.stamp, verdict: z.enum(['released', 'rejected']), reason: f.text }),
     output: runView,
+  }),
+  adviseAim: route({
+    method: 'GET',
+    path: '/api/batches/:id/aim',
+    summary: 'What to aim at when this batch is filled into a product on a scale, and what that gives away',
+    query: z.object({
+      productId: f.id,
+      scaleId: f.id,
+      wanted: z.coerce.number().int().min(1).max(1_000_000).default(1),
+      /** Of the empty tin; '': as it is known. */
+      tareGrams: z.string().max(20).default(''),
+      /** Worst error of a net weight where it is known already; '': as the scale has it. */
+      errorGrams: z.string().max(20).default(''),
+      tareSpreadGrams: z.string().max(20).default(''),
+    }),
+    output: aimAdvice,
   }),
   getRunCost: route({
     method: 'GET',

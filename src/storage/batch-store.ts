@@ -246,6 +246,21 @@ export async function listBatchTins(db: Reader, batchId: string): Promise<BatchT
 const unitsNow = (tins: string | null, productId: string): number | undefined =>
   tins === null ? undefined : (JSON.parse(tins) as Record<string, number>)[productId];
 
+/** What these batches were planned for. */
+export async function listTinsOfBatches(
+  db: Reader,
+  batchIds: readonly string[],
+): Promise<{ batch_id: string; product_id: string; product_name: string; units: number }[]> {
+  if (batchIds.length === 0) return [];
+  return db
+    .selectFrom('batch_tin')
+    .innerJoin('product', 'product.id', 'batch_tin.product_id')
+    .select(['batch_tin.batch_id', 'batch_tin.product_id', 'product.name as product_name', 'batch_tin.units'])
+    .where('batch_id', 'in', batchIds)
+    .orderBy('product.name')
+    .execute();
+}
+
 export async function insertBatchClose(db: Reader, row: BatchCloseRow): Promise<void> {
   await db.insertInto('batch_close').values(row).execute();
 }

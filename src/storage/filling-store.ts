@@ -1,4 +1,5 @@
 import type { Selectable } from 'kysely';
+import { type FillWayRow, findFillWays } from './run-ready-store.ts';
 import type {
   FillingRunTable,
   FillWeightTable,
@@ -26,6 +27,10 @@ export interface RunHead extends FillingRunRow {
   readonly planned_sample_ug: number | null;
   readonly is_closed: boolean;
   readonly verdict: string | null;
+  /** How tins are weighed by now: tare, aim and error above are those of this way. null: as before there were several. */
+  readonly way: FillWayRow | null;
+  /** What stands for weights from before there were several ways. */
+  readonly begun_error_ug: number;
 }
 
 const selectRuns = (db: Reader) =>
@@ -45,17 +50,36 @@ const selectRuns = (db: Reader) =>
     .orderBy('started.seq', 'desc');
 
 type SelectedRun = Awaited<ReturnType<ReturnType<typeof selectRuns>['execute']>>[number];
-const runOf = ({ close_id, ...row }: SelectedRun): RunHead => ({ ...row, is_closed: close_id !== null });
+
+/** Each with the way in which its tins are weighed by now. */
+async function runsOf(db: Reader, rows: readonly SelectedRun[]): Promise<RunHead[]> {
+  const ways = await findFillWays(
+    db,
+    rows.map((row) => row.id),
+  );
+  return rows.map(({ close_id, ...row }) => {
+    const way = ways.get(row.id) ?? null;
+    const begun = { way, is_closed: close_id !== null, begun_error_ug: row.scale_error_ug };
+    const now = way && { tare_ug: way.tare_ug, aim_ug: way.aim_ug, scale_error_ug: way.error_ug };
+    return { ...row, ...begun, ...now };
+  });
+}
 
 export async function findRun(db: Reader, id: string): Promise<RunHead | undefined> {
-  const row = await selectRuns(db).where('filling_run.id', '=', id).executeTakeFirst();
-  return row && runOf(row);
+  const rows = await selectRuns(db).where('filling_run.id', '=', id).execute();
+  return (await runsOf(db, rows))[0];
 }
 
 /** Every run that filled this product, the newest first. */
 export async function listRunsOfProduct(db: Reader, productId: string): Promise<RunHead[]> {
   const rows = await selectRuns(db).where('filling_run.product_id', '=', productId).execute();
-  return rows.map(runOf);
+  return runsOf(db, rows);
+}
+
+/** Runs that were filled to their end, the newest first: so many of them tell how it goes these days. */
+export async function listClosedRuns(db: Reader, newest = 200): Promise<RunHead[]> {
+  const rows = await selectRuns(db).where('run_close.entry_id', 'is not', null).limit(newest).execute();
+  return runsOf(db, rows);
 }
 
 /** Released runs whose tins are these lots. */
@@ -65,7 +89,7 @@ export async function listReleasedRuns(db: Reader, tinsLotIds: readonly string[]
     .where('run_close.lot_id', 'in', tinsLotIds)
     .where('release.verdict', '=', 'released')
     .execute();
-  return rows.map(runOf);
+  return runsOf(db, rows);
 }
 
 /** The newest runs, and every older one that waits for its release. */
@@ -73,17 +97,14 @@ export async function listRunsAtHand(db: Reader, newest: number): Promise<RunHea
   const latest = await selectRuns(db).limit(newest).execute();
   const waiting = await selectRuns(db).where('release.entry_id', 'is', null).execute();
   const seen = new Set(latest.map((row) => row.id));
-  return [...latest, ...waiting.filter((row) => !seen.has(row.id))].map(runOf);
+  return runsOf(db, [...latest, ...waiting.filter((row) => !seen.has(row.id))]);
 }
 
-/** Runs that are being filled from these bowls: what stands in their tins is not booked yet. */
-export async function listOpenRuns(db: Reader, batchIds: readonly string[]): Promise<RunHead[]> {
+/** Every run of these batches, in the order of their start. */
+export async function listRunsOfBatches(db: Reader, batchIds: readonly string[]): Promise<RunHead[]> {
   if (batchIds.length === 0) return [];
-  const rows = await selectRuns(db)
-    .where('filling_run.batch_id', 'in', batchIds)
-    .where('run_close.entry_id', 'is', null)
-    .execute();
-  return rows.map(runOf);
+  const rows = await selectRuns(db).where('filling_run.batch_id', 'in', batchIds).execute();
+  return runsOf(db, rows.reverse());
 }
 
 export async function countRunsOfBatch(db: Reader, batchId: string): Promise<number> {
@@ -134,6 +155,12 @@ export interface SignedWeight extends FillWeightRow {
   readonly happened_at: string;
   readonly person_name: string;
   readonly is_struck: boolean;
+  /** What became of a tin that was taken out; null: it was not, or nobody said. */
+  readonly fate: string | null;
+  /** Its tin was filled up and weighed again: the later weight counts. */
+  readonly is_refilled: boolean;
+  /** Which tin of the run it is: one that is weighed again keeps its number. */
+  readonly tin: number;
 }
 
 /** Every weight of these runs, struck ones too, in the order of weighing. */
@@ -144,17 +171,45 @@ export async function listFillWeights(db: Reader, runIds: readonly string[]): Pr
     .innerJoin('entry', 'entry.id', 'fill_weight.entry_id')
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'fill_weight.entry_id')
+    .leftJoin('tin_fate', 'tin_fate.entry_id', 'strike.entry_id')
     .selectAll('fill_weight')
-    .select(['entry.happened_at', 'person.name as person_name', 'strike.entry_id as strike_id'])
+    .select([
+      'entry.happened_at',
+      'person.name as person_name',
+      'strike.entry_id as strike_id',
+      'tin_fate.fate',
+    ])
     .where('fill_weight.filling_run_id', 'in', runIds)
     .orderBy('fill_weight.filling_run_id')
     .orderBy('fill_weight.number')
     .execute();
-  return rows.map(({ strike_id, ...row }) => ({
+  const weights = rows.map(({ strike_id, ...row }) => ({
     ...row,
     person_name: row.person_name ?? '',
     is_struck: strike_id !== null,
   }));
+  return numberTins(weights);
+}
+
+type Weighed = Omit<SignedWeight, 'is_refilled' | 'tin'>;
+
+/**
+ * A later weight of a tin takes the place of the one before, also where the tin was taken out afterwards; only a later
+ * weight that was a slip leaves it as it was.
+ */
+function numberTins(weights: readonly Weighed[]): SignedWeight[] {
+  const again = new Set(
+    weights.flatMap((row) => (row.refill_of !== null && row.fate !== 'slip' ? [row.refill_of] : [])),
+  );
+  const tins = new Map<string, number>();
+  const last = new Map<string, number>();
+  return weights.map((row) => {
+    const earlier = row.refill_of === null ? undefined : tins.get(row.refill_of);
+    const tin = earlier ?? (last.get(row.filling_run_id) ?? 0) + 1;
+    if (earlier === undefined) last.set(row.filling_run_id, tin);
+    tins.set(row.entry_id, tin);
+    return { ...row, tin, is_refilled: again.has(row.entry_id) };
+  });
 }
 
 export async function nextWeightNumber(db: Reader, runId: string): Promise<number> {

@@ -7,6 +7,7 @@ export {
 } from './attachment-link-store.ts';
 export { type BackupFile, datedName, ownBackupFolder, writeBackup } from './backup.ts';
 export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from './backup-store.ts';
+export { type BatchLossRow, listBatchLosses } from './batch-loss-store.ts';
 export {
   type AdditionRow,
   type DeviationRow,
@@ -43,6 +44,7 @@ export {
   listBatches,
   listBatchLines,
   listBatchTins,
+  listTinsOfBatches,
   type NamedBatchLine,
 } from './batch-store.ts';
 export {
@@ -152,14 +154,15 @@ export {
   insertRunClose,
   type LabelCopies,
   type LabelPrintRow,
+  listClosedRuns,
   listFillWeights,
   listLabelCopies,
-  listOpenRuns,
   listReleasedRuns,
   listReleases,
   listRunCloses,
   listRunStates,
   listRunsAtHand,
+  listRunsOfBatches,
   listRunsOfProduct,
   nextWeightNumber,
   type ReleaseRow,
@@ -340,6 +343,21 @@ export {
   type ScaleThing,
   updateScale,
 } from './scale-store.ts';
+
+  type FillWayRow,
+  findFillWays,
+  insertFillWay,
+  insertRunCounts,
+  insertRunReady,
+  insertTinFate,
+  listRunCounts,
+  listRunReady,
+  type RunCountRow,
+  type RunReadyRow,
+  type SignedReady,
+} from './run-ready-store.ts';
+
+export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
 export { listSold, type SoldTins } from './sold-store.ts';
 export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';

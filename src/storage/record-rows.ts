@@ -46,6 +46,10 @@ export const RECORD_KEYS: Readonly<Record<string, readonly string[]>> = {
   claim_answer: [],
   step_begun: [],
   whip_round: [],
+  fill_way: [],
+  run_ready: [],
+  tin_fate: [],
+  run_count: ['part'],
 };
 
 /** What tells the rows of a thing apart: they are edited, and belong to whichever entry spoke of them last. */

@@ -208,6 +208,14 @@ export interface FillWeightTable {
   number: number;
   gross_ug: number;
   tare_ug: number;
+  /** mean, own or net; null: as its run was begun. */
+  way: string | null;
+  /** Worst error of this net weight; null: as its run was begun. */
+  error_ug: number | null;
+  /** The weight of the same tin before it was filled up. */
+  refill_of: string | null;
+  /** JSON: the questions that were answered with "it is so"; null: none was asked. */
+  sure: string | null;
 }
 
 /** Strikes an addition or a fill weight: the struck entry stays readable. */

@@ -1,5 +1,6 @@
 import { certificateWords } from './pages/certificates.en-gb.ts';
 import { complaintWords } from './pages/complaints.en-gb.ts';
+import { lightWords, readyWords, tareWords, wayWords } from './pages/fill-bench.en-gb.ts';
 import { fillingWords } from './pages/filling.en-gb.ts';
 import { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 import { labelWords } from './pages/labels.en-gb.ts';
@@ -152,10 +153,29 @@ export const fieldWords: Readonly<Record<string, string>> = {
   remark: 'the remark',
   reason: 'the reason',
   isGainSure: 'whether there is really more',
-  isContentSure: 'whether there is really so much in the tin',
+  sure: 'the questions that were answered',
   grossGrams: count.gross,
   tareGrams: count.tare,
   pieces: count.pieces,
+  way: wayWords.title,
+  tares: tareWords.list,
+  'tares[]': 'empty tin',
+  refillOf: lightWords.refill,
+  word: readyWords.title,
+  'word.kind': readyWords.title,
+  'word.method': readyWords.containersTitle,
+  'word.remark': readyWords.remark,
+  'word.isClear': readyWords.areaTitle,
+  'word.reason': readyWords.areaWhy,
+  'word.tins': readyWords.tins,
+  'word.lids': readyWords.lids,
+  'word.labels': readyWords.labels,
+  fate: 'what became of the tin',
+  backTins: 'tins that go back',
+  backLids: 'lids that go back',
+  backLabels: 'labels that go back',
+  errorGrams: 'the worst error',
+  tareSpreadGrams: 'how much empty tins differ',
 
   // Certificates of lots.
   datedOn: certificateWords.datedOn,

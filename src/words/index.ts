@@ -10,7 +10,17 @@ export { answerWords } from './pages/answers.en-gb.ts';
 export { awayWords } from './pages/away.en-gb.ts';
 export { certificateWords } from './pages/certificates.en-gb.ts';
 export { complaintWords } from './pages/complaints.en-gb.ts';
-export { fillingWords, traceWords } from './pages/filling.en-gb.ts';
+export {
+  aimWords,
+  chartWords,
+  closeWords,
+  lightWords,
+  otherWords,
+  readyWords,
+  tareWords,
+  wayWords,
+} from './pages/fill-bench.en-gb.ts';
+export { cleaningWords, fillingWords, traceWords } from './pages/filling.en-gb.ts';
 export { firstStepWords } from './pages/first-steps.en-gb.ts';
 export { checkWords, formulaWords, reportWords } from './pages/formulas.en-gb.ts';
 export { labelWords } from './pages/labels.en-gb.ts';

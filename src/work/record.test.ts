@@ -7,6 +7,7 @@ import {
   makeBatch,
   makeFirmBase,
 } from '../../test/workshop/build-making.ts';
+import { clearArea } from '../../test/workshop/clear-area.ts';
 import { codesOf } from '../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../test/workshop/open-test-workshop.ts';
 
@@ -98,6 +99,7 @@ describe('an entry about something', () => {
     const run = await start(bench.now());
     if (!run.ok) throw new Error(codesOf(run).join(', '));
     const params = { id: run.value.id };
+    await clearArea(bench, run.value.id);
     const fill = (at: string) =>
       bench.ask('recordFill', { params, body: { stamp: stampAt(at), grossGrams: '46.6', tareGrams: null } });
     expect(codesOf(await fill(minutesFromNow(-60)))).toEqual(['entry-before-its-thing']);

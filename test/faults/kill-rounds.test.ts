@@ -114,8 +114,9 @@ describe('kill -9 during making and dispatch', () => {
       },
     });
     const params = { id: run.id };
+    await post('prepareRun', { word: { kind: 'area', isClear: true } }, params);
     for (let tin = 0; tin < TINS; tin += 1)
-      await post('recordFill', { grossGrams: '46.6', tareGrams: null }, params);
+      await post('recordFill', { grossGrams: `46.6${tin % 2}`, tareGrams: null }, params);
     const closed = await server.call('closeRun', {
       params,
       body: { stamp: stamp(), retained: { keep: true, grams: '10' }, leftGrams: '40' },

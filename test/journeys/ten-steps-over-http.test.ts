@@ -249,6 +249,10 @@ describe('the whole job once through', () => {
       },
     });
     told.run = run.id;
+    await server.call('prepareRun', {
+      params: { id: run.id },
+      body: { stamp: stamp(), word: { kind: 'area', isClear: true } },
+    });
     const fill = async (gross: string) =>
       server.call('recordFill', {
         params: { id: run.id },

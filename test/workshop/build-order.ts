@@ -1,5 +1,6 @@
 import { say } from '../../src/words/index.ts';
 import { inTins, type MakingBench, makeBatch } from './build-making.ts';
+import { clearArea } from './clear-area.ts';
 import type { TestWorkshop } from './open-test-workshop.ts';
 
 export interface OrderWish {
@@ -54,8 +55,12 @@ export async function fillTins(
     },
   });
   const params = { id: run.id };
+  await clearArea(bench, run.id);
   for (let tin = 0; tin < units; tin += 1) {
-    await bench.get('recordFill', { params, body: { grossGrams, tareGrams: null } });
+    await bench.get('recordFill', {
+      params,
+      body: { grossGrams, tareGrams: null, sure: ['reading-same-as-last'] },
+    });
   }
   const body = { retained: { keep: true as const, grams: '10' }, leftGrams: '0' };
   const closed = await bench.get('closeRun', { params, body });

@@ -9,6 +9,7 @@ import {
   makeFirmBase,
 } from './build-making.ts';
 import { nameWorkshop } from './build-order.ts';
+import { clearArea } from './clear-area.ts';
 import { codesOf } from './codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from './open-test-workshop.ts';
 
@@ -43,10 +44,14 @@ export function openFillingBench() {
   async function startRun(batchId: string, more: object = {}) {
     const run = await start(batchId, more);
     if (!run.ok) throw new Error(`refused: ${codesOf(run).join(', ')}`);
-    return run.value;
+    return clearArea(bench, run.value.id);
   }
+  /** Round figures repeat: that it is another tin is said unless a test asks otherwise. */
   const fill = (id: string, grossGrams: string, more: object = {}) =>
-    bench.ask('recordFill', { params: { id }, body: { grossGrams, tareGrams: null, ...more } });
+    bench.ask('recordFill', {
+      params: { id },
+      body: { grossGrams, tareGrams: null, sure: ['reading-same-as-last'], ...more },
+    });
   async function fillAll(id: string, ...gross: readonly string[]): Promise<void> {
     for (const each of gross) expect(codesOf(await fill(id, each))).toEqual([]);
   }

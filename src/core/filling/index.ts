@@ -1,15 +1,31 @@
+export { type AimAdvice, type AimWish, adviseAim } from './advise-aim.ts';
 export { type AirOverrun, findAirOverrun } from './air-overrun.ts';
+export { askAboutFill, type FillReading, isTareForgotten, refuseEmptyFill } from './ask-about-fill.ts';
 export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
 export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
 export { type BowlLoads, type BowlWish, splitIntoLoads } from './bowl-loads.ts';
 export { chanceAllReach, type Weighed } from './chance-all-reach.ts';
 export { findFigureHeightMm } from './figure-height-mm.ts';
+export {
+  findOddTares,
+  findTareSpread,
+  isTareWide,
+  type TareSpread,
+} from './find-tare-spread.ts';
 export { type AirNow, type AirVerdict, judgeAir, type TinForAir } from './judge-air.ts';
 export { type CupTest, type CupVerdict, fillByCup, judgeCup } from './judge-cup.ts';
 export { type Fill, type FillBasis, type FillVerdict, findAim, judgeFill } from './judge-fill.ts';
 export type { PackRule } from './judge-packs.ts';
 export { judgeRun, type Run, type RunVerdict } from './judge-run.ts';
 export { judgeSample, type SampleVerdict } from './judge-sample.ts';
+export {
+  type BatchLoss,
+  type ExpectedLoss,
+  judgeLoss,
+  type LearntLoss,
+  type LossVerdict,
+  learnLoss,
+} from './learn-loss.ts';
 export { meanTestFactor } from './mean-test-factor.ts';
 export type {
   CountTestRow,

@@ -1,10 +1,11 @@
 import { done, type Problem, problem, type Result, refused } from '../problem.ts';
-import { type Exact, type ExactInput, exact, ZERO } from '../quantity/index.ts';
+import { type Exact, type ExactInput, exact, largest, ZERO } from '../quantity/index.ts';
 import type { FillBasis } from './judge-fill.ts';
 import { countBelow, judgePacks, type PackRule } from './judge-packs.ts';
 import type { PackTestTables } from './net-contents-tables.ts';
 import { findSamplingPlan } from './sampling-plan.ts';
 import { findTolerableError, type TolerableError } from './tolerable-error.ts';
+import { spreadOf } from './weight-spread.ts';
 
 export interface Run {
   readonly declaredGrams: ExactInput;
@@ -13,6 +14,8 @@ export interface Run {
   /** Net weights of all tins so far, struck ones left out. */
   readonly netGrams: readonly ExactInput[];
   readonly scaleErrorGrams: ExactInput;
+  /** Where tins were weighed in several ways: the worst error of each net weight, in their order. */
+  readonly errorsGrams?: readonly ExactInput[];
   /** When the run is closed, the batch is what was filled; before that, what is wanted. */
   readonly isOver?: boolean;
 }
@@ -52,7 +55,7 @@ export interface RunVerdict {
 export function judgeRun(run: Run, tables: PackTestTables): Result<RunVerdict> {
   const problems = problemsOf(run);
   if (problems.length > 0) return refused(...problems);
-  const { declaredGrams, netGrams, scaleErrorGrams, basis, wanted } = run;
+  const { declaredGrams, netGrams, basis, wanted } = run;
   const found = findTolerableError(declaredGrams, 'up-0.1', tables, 'declaredGrams');
   const limits = found.ok ? found.value : null;
   const tooLight = countTooLight(run, basis === 'average' ? limits : null, tables);
@@ -64,7 +67,7 @@ export function judgeRun(run: Run, tables: PackTestTables): Result<RunVerdict> {
     belowLimit2: limits ? countBelow(netGrams, limits.limit2) : 0,
     judgedBy: limits === null ? ('minimum' as const) : basis,
     limits,
-    isScaleFineEnough: limits && exact(scaleErrorGrams).lte(limits.largestMeasuringError),
+    isScaleFineEnough: limits && largest(exact(0), ...errorsOf(run)).lte(limits.largestMeasuringError),
   };
   if (netGrams.length === 0) return done({ ...counts, ...NOTHING_YET });
   return done({ ...counts, ...judgeTins(run, limits, tables) });
@@ -82,13 +85,13 @@ const NOTHING_YET = {
 } as const;
 
 function judgeTins(run: Run, limits: TolerableError | null, tables: PackTestTables) {
-  const { declaredGrams, netGrams, scaleErrorGrams, basis } = run;
+  const { declaredGrams, netGrams, basis } = run;
   const isAverage = basis === 'average' && limits !== null;
-  const judged = judgePacks(netGrams, {
-    nominal: isAverage ? exact(declaredGrams) : exact(declaredGrams).plus(scaleErrorGrams),
+  const judged = judgePacks(isAverage ? netGrams : surelyOf(run), {
+    nominal: exact(declaredGrams),
     average: isAverage ? { ...limits, mayLieBelowLimit1: mayLieBelow(run, tables), meanFactor: ZERO } : null,
   });
-  const { mean, total, standardDeviation } = judged.spread;
+  const { mean, total, standardDeviation } = spreadOf(netGrams);
   return {
     totalGrams: total,
     meanGrams: mean,
@@ -101,11 +104,21 @@ function judgeTins(run: Run, limits: TolerableError | null, tables: PackTestTabl
   };
 }
 
+const errorsOf = ({ netGrams, scaleErrorGrams, errorsGrams }: Run): Exact[] =>
+  netGrams.length === 0
+    ? [exact(scaleErrorGrams)]
+    : netGrams.map((_, index) => exact(errorsGrams?.[index] ?? scaleErrorGrams));
+
+/** As much is in each tin for sure. */
+function surelyOf(run: Run): Exact[] {
+  const errors = errorsOf(run);
+  return run.netGrams.map((net, index) => exact(net).minus(errors[index] ?? run.scaleErrorGrams));
+}
+
 /** Each net weight less the scale's error against the label or, by the average way, against the limits. */
 function countTooLight(run: Run, limits: TolerableError | null, tables: PackTestTables): number {
-  const { declaredGrams, netGrams, scaleErrorGrams } = run;
-  const floor = limits ? limits.limit1 : exact(declaredGrams);
-  const light = countBelow(netGrams, floor.plus(scaleErrorGrams));
+  const { declaredGrams, netGrams } = run;
+  const light = countBelow(surelyOf(run), limits ? limits.limit1 : exact(declaredGrams));
   if (limits === null) return light;
   const inadequate = countBelow(netGrams, limits.limit2);
   return inadequate + Math.max(0, light - inadequate - mayLieBelow(run, tables));

@@ -112,6 +112,16 @@ export const fillingWords = {
   },
 };
 
+/** How containers were made clean; each is one tap. */
+export const cleaningWords = {
+  'washed-dried': 'washed and dried',
+  alcohol: 'wiped with alcohol',
+  heated: 'heated',
+  wiped: 'wiped dry',
+  'as-supplied': 'clean as supplied, closed until now',
+  other: 'another way',
+} as const;
+
 export const traceWords = {
   title: 'Trace',
   says: "Which lot? A batch number, a supplier's lot number, an order that was sent, or a name.",

@@ -24,6 +24,10 @@ export const fillingProblems = {
     says: '{where} is {found}; whipped it cannot be heavier than unwhipped ({allowed}), nor weigh nothing.',
     mend: 'Check whether the two figures were swapped, and weigh the same volume both times.',
   },
+  'tares-too-few': {
+    says: 'Of {found, plural, =0 {no empty tins} one {# empty tin} other {# empty tins}} nobody can tell how they differ.',
+    mend: 'Weigh {allowed} or more, ten as a rule.',
+  },
   'weighed-nothing': {
     says: 'Full it weighs {allowed} g and empty {found} g: that leaves nothing in it.',
     mend: 'Look whether the two figures were swapped, or weigh again.',

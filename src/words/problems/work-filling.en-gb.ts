@@ -84,4 +84,24 @@ export const workFillingProblems = {
     says: 'A rejection says why.',
     mend: 'Write the reason down.',
   },
+  'area-not-cleared': {
+    says: 'Nobody has said yet that the bench is clear for {where}.',
+    mend: 'Look that nothing of an earlier product lies there, and say so; or say why it is filled all the same.',
+  },
+  'area-reason-missing': {
+    says: 'The bench is not clear, and no reason is given why it is filled all the same.',
+    mend: 'Clear it, or write the reason down: the release shows it.',
+  },
+  'tin-not-there': {
+    says: 'Tin {found} of {run} {how, select, struck {was taken out} other {was weighed again since}}, so it is not filled up.',
+    mend: 'Weigh it as a tin of its own, or look at the newest weights.',
+  },
+  'tin-weighed-again': {
+    says: 'Tin {found} was filled up and weighed again since.',
+    mend: 'Take the later weight out: that is the one that counts.',
+  },
+  'more-than-counted-out': {
+    says: '{used} used, {spoilt} spoilt and {back} back make {found} {part, select, tin {tins} lid {lids} other {labels}}, and {allowed} were counted out.',
+    mend: 'Count again; or correct what was counted out before the first tin.',
+  },
 } as const;

@@ -11,6 +11,7 @@ import {
 import type { Context } from '../context.ts';
 import { spreadOverPlaces, type Taking } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
+import type { PartCount } from './count-parts.ts';
 import type { Issue } from './issue-packaging.ts';
 import type { RunRecords } from './run-records.ts';
 import type { SharedBowl } from './share-bowl.ts';
@@ -23,6 +24,10 @@ export interface Closing extends SharedBowl {
   readonly filledUg: number;
   readonly retainedUg: number;
   readonly leftUg: number;
+  /** In tins that were put aside: thrown away, or kept to be tried. */
+  readonly binnedUg: number;
+  readonly trialUg: number;
+  readonly counts: readonly PartCount[];
   readonly issues: readonly Issue[];
   /** null: no tin was filled. */
   readonly lotId: string | null;
@@ -63,7 +68,8 @@ export async function bookClosing(
   await insertMovements(tx, [of(tins)]);
 }
 
-function bookBowl({ bowl, foundUg, filledUg, retainedUg, lostUg }: Closing, shelf: string): Given[] {
+function bookBowl(closing: Closing, shelf: string): Given[] {
+  const { bowl, foundUg, filledUg, retainedUg, lostUg, binnedUg, trialUg } = closing;
   const found = {
     lot_id: bowl.id,
     place_id: shelf,
@@ -72,7 +78,13 @@ function bookBowl({ bowl, foundUg, filledUg, retainedUg, lostUg }: Closing, shel
     reason: 'errors of the weighings',
   };
   const bowlNow = foundUg === 0 ? bowl : withFound(bowl, shelf, foundUg);
-  const [filled = [], retained = [], lost = []] = takeInTurn(bowlNow, [filledUg, retainedUg, lostUg]);
+  const [filled = [], retained = [], lost = [], binned = [], trial = []] = takeInTurn(bowlNow, [
+    filledUg,
+    retainedUg,
+    lostUg,
+    binnedUg,
+    trialUg,
+  ]);
   const taken = (kind: string) => (taking: Taking) => ({
     lot_id: bowl.id,
     place_id: taking.place_id,
@@ -84,6 +96,8 @@ function bookBowl({ bowl, foundUg, filledUg, retainedUg, lostUg }: Closing, shel
     ...filled.map(taken('used')),
     ...retained.map(taken('moved')),
     ...lost.map(taken('binned')),
+    ...binned.map((taking) => ({ ...taken('binned')(taking), reason: 'tins put aside' })),
+    ...trial.map((taking) => ({ ...taken('tester')(taking), reason: 'tins put aside' })),
   ];
 }
 

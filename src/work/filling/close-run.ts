@@ -1,6 +1,6 @@
 import { problem } from '../../core/problem.ts';
 import { microgramsFromGrams } from '../../core/quantity/index.ts';
-import { giveUp, insertRunClose, orGiveUp, type Writer } from '../../storage/index.ts';
+import { giveUp, insertRunClose, insertRunCounts, orGiveUp, type Writer } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
@@ -11,10 +11,12 @@ import type { RequestOf, UseCase } from '../use-case.ts';
 import { findRunBestBefore } from './best-before.ts';
 import { bookClosing, type Closing } from './book-closing.ts';
 import { findBowlSlackUg } from './bowl-slack.ts';
+import { countParts } from './count-parts.ts';
 import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
 import { countingTins, judgeRecords, standing } from './judge-records.ts';
 import { openRun } from './open-run.ts';
-import { gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
+import { viewReady } from './prepare-run.ts';
+import { fateUgOf, gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
 import { viewRun } from './run-view.ts';
 import { shareBowl } from './share-bowl.ts';
 
@@ -48,6 +50,14 @@ export const closeRun: UseCase<'closeRun'> = (context, { body, params }) =>
         lost_ug: closing.lostUg,
         lot_id: closing.lotId,
       });
+      await insertRunCounts(
+        tx,
+        closing.counts.map((count) => ({
+          ...count,
+          entry_id: body.stamp.id,
+          filling_run_id: head.id,
+        })),
+      );
       return head.id;
     },
     (id) => viewRun(context, id),
@@ -63,11 +73,16 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
   const filledUg = netUgOf(records.weights);
   const retainedUg = body.retained.keep ? gramsGiven(body.retained.grams, 'retained.grams') : 0;
   const leftUg = gramsGiven(body.leftGrams, 'leftGrams');
+  const aside = {
+    binnedUg: fateUgOf(records.weights, 'binned'),
+    trialUg: fateUgOf(records.weights, 'trial'),
+  };
   const shared = orGiveUp(
     shareBowl({
       onHandUg: bowl.on_hand,
       filledUg,
       retainedUg,
+      asideUg: aside.binnedUg + aside.trialUg,
       leftUg,
       elsewhereUg: records.elsewhereUg,
       // Each tin, the sample and the rest.
@@ -77,10 +92,13 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
       }),
     }),
   );
-  const issues = await issuePackaging(tx, listPackagingNeeds(records.details, units, body), day);
+  const needs = listPackagingNeeds(records.details, units, body);
+  const counts = countParts(needs, viewReady(records.ready).issued, body);
+  const issues = await issuePackaging(tx, needs, day);
   const bestBefore = await findRunBestBefore(within, records);
   const lotId = units > 0 ? context.machine.newId() : null;
-  return { ...shared, records, bowl, units, filledUg, retainedUg, leftUg, issues, lotId, day, bestBefore };
+  const masses = { filledUg, retainedUg, leftUg, ...aside };
+  return { ...shared, ...masses, records, bowl, units, issues, counts, lotId, day, bestBefore };
 }
 
 const gramsGiven = (grams: string, where: string): number => orGiveUp(microgramsFromGrams(grams, where));
@@ -96,7 +114,7 @@ function refuseLightTins(records: RunRecords): void {
     giveUp(
       problem('light-tins-left', `filling run ${records.head.number}`, {
         found: light.length,
-        parameters: { numbers: light.map((row) => row.number).join(', ') },
+        parameters: { numbers: light.map((row) => row.tin).join(', ') },
       }),
     );
   }
@@ -108,6 +126,9 @@ const storyOf = (closing: Closing, body: Body) => ({
   retained: body.retained,
   leftGrams: gramsText(closing.leftUg),
   lostGrams: gramsText(closing.lostUg),
+  binnedGrams: gramsText(closing.binnedUg),
+  trialGrams: gramsText(closing.trialUg),
+  counts: closing.counts,
   foundGrams: gramsText(closing.foundUg),
   packaging: closing.issues.map((issue) => ({
     lotId: issue.lot.id,

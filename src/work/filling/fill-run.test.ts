@@ -164,25 +164,32 @@ describe('a weight that cannot be meant', () => {
       expect(said.mend).toContain('Weigh again, or take another kind of tin');
     }
     expect(codesOf(await fill(run.id, '81.4'))).toEqual([]);
-    expect(codesOf(await fill(run.id, '81.400001', { isContentSure: true }))).toEqual([]);
+    expect(
+      codesOf(await fill(run.id, '81.400001', { sure: ['net-far-above-label', 'reading-not-a-step'] })),
+    ).toEqual([]);
     const { weights } = await at.bench.get('getRun', { params: { id: run.id } });
     expect(weights.map((row) => row.netGrams)).toEqual(['70', '70.000001']);
   });
 
   it('is refused whatever is said where the gross lies below the tare', async () => {
     const run = await startRun((await makeBowl()).id);
-    expect(codesOf(await fill(run.id, '11.399999', { isContentSure: true }))).toEqual([
+    expect(codesOf(await fill(run.id, '11.399999', { sure: ['net-far-above-label'] }))).toEqual([
       'net-not-above-nought',
     ]);
-    expect(codesOf(await fill(run.id, '11.4', { isContentSure: true }))).toEqual(['net-not-above-nought']);
+    expect(codesOf(await fill(run.id, '11.4', { sure: ['net-far-above-label'] }))).toEqual([
+      'net-not-above-nought',
+    ]);
   });
 
   it('is refused where nothing is in it, or ten times too much or too little', async () => {
     const run = await startRun((await makeBowl()).id);
     expect(codesOf(await fill(run.id, '11.4'))).toEqual(['net-not-above-nought']);
     expect(codesOf(await fill(run.id, '5'))).toEqual(['net-not-above-nought']);
-    expect(codesOf(await fill(run.id, '361.4'))).toEqual(['net-ten-times-off']);
-    expect(codesOf(await fill(run.id, '14.9'))).toEqual(['net-ten-times-off']);
-    expect(codesOf(await fill(run.id, '14.91'))).toEqual([]);
+    expect(codesOf(await fill(run.id, '361.4'))).toEqual(['reading-ten-times']);
+    expect(codesOf(await fill(run.id, '14.9'))).toEqual(['reading-ten-times']);
+    // 0.35 kg read as grams, 1.235 oz, and what nothing explains.
+    expect(codesOf(await fill(run.id, '12.635'))).toEqual(['reading-other-unit']);
+    expect(codesOf(await fill(run.id, '12.4'))).toEqual(['net-ten-times-off']);
+    expect(codesOf(await fill(run.id, '17'))).toEqual([]);
   });
 });

@@ -1,7 +1,10 @@
 import type { UseCases } from '../use-case.ts';
+import { adviseAim } from './advise-aim.ts';
+import { changeFillWay } from './change-fill-way.ts';
 import { closeRun } from './close-run.ts';
 import { getRun, listRuns } from './get-run.ts';
 import { getRunCost } from './get-run-cost.ts';
+import { prepareRun } from './prepare-run.ts';
 import { recordFill } from './record-fill.ts';
 import { releaseRun } from './release-run.ts';
 import { startRun } from './start-run.ts';
@@ -15,11 +18,24 @@ export const fillingUseCases = {
   listRuns,
   startRun,
   getRun,
+  prepareRun,
+  changeFillWay,
   recordFill,
   strikeFill,
   closeRun,
   releaseRun,
   getRunCost,
+  adviseAim,
 } satisfies UseCases<
-  'listRuns' | 'startRun' | 'getRun' | 'recordFill' | 'strikeFill' | 'closeRun' | 'releaseRun' | 'getRunCost'
+  | 'listRuns'
+  | 'startRun'
+  | 'getRun'
+  | 'prepareRun'
+  | 'changeFillWay'
+  | 'recordFill'
+  | 'strikeFill'
+  | 'closeRun'
+  | 'releaseRun'
+  | 'getRunCost'
+  | 'adviseAim'
 >;

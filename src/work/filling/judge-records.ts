@@ -7,9 +7,10 @@ import {
   type TolerableError,
 } from '../../core/filling/index.ts';
 import { must } from '../../core/problem.ts';
-import { gramsFromMicrograms } from '../../core/quantity/index.ts';
+import { type Exact, gramsFromMicrograms } from '../../core/quantity/index.ts';
 import type { SignedWeight } from '../../storage/index.ts';
-import type { RunRecords } from './run-records.ts';
+import { netGramsOf } from './net-grams-of.ts';
+import { isTin, type RunRecords } from './run-records.ts';
 
 /** The run's verdict as it stands: struck weights left out, the scale's error as it was when the run began. */
 export const judgeRecords = (
@@ -23,6 +24,7 @@ export const judgeRecords = (
         basis: records.details.fillBasis,
         wanted: records.head.wanted,
         netGrams: tins.map(netGramsOf),
+        errorsGrams: tins.map((row) => errorGramsOf(records, row)),
         scaleErrorGrams: gramsFromMicrograms(records.head.scale_error_ug),
         isOver: records.close !== undefined,
       },
@@ -39,23 +41,26 @@ export function countingTins(records: RunRecords, { limits, judgedBy }: RunVerdi
   );
 }
 
-export const standing = ({ weights }: RunRecords): SignedWeight[] => weights.filter((row) => !row.is_struck);
+export const standing = ({ weights }: RunRecords): SignedWeight[] => weights.filter(isTin);
 
-export const netGramsOf = (row: { readonly gross_ug: number; readonly tare_ug: number }) =>
-  gramsFromMicrograms(row.gross_ug - row.tare_ug);
+/** The worst error of this weight, as it was weighed. */
+export const errorGramsOf = ({ head }: RunRecords, row: SignedWeight): Exact =>
+  gramsFromMicrograms(row.error_ug ?? head.begun_error_ug);
 
 export const judgeWeight = (
-  { head, details }: RunRecords,
+  records: RunRecords,
   row: SignedWeight,
   limits: TolerableError | null,
-): FillVerdict =>
-  must(
+): FillVerdict => {
+  const { head, details } = records;
+  return must(
     judgeFill({
       declaredGrams: details.declaredGrams,
       basis: details.fillBasis,
       netGrams: netGramsOf(row),
-      scaleErrorGrams: gramsFromMicrograms(head.scale_error_ug),
+      scaleErrorGrams: errorGramsOf(records, row),
       tolerableErrorGrams: limits?.tolerableError ?? null,
       aimGrams: gramsFromMicrograms(head.aim_ug),
     }),
   );
+};

@@ -7,6 +7,7 @@ import {
   makeAll,
   makeFirmBase,
 } from '../../../test/workshop/build-making.ts';
+import { clearArea } from '../../../test/workshop/clear-area.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 
 /** What somebody does next, with two numbers from 0 to 1 that say how much and on which. */
@@ -57,6 +58,8 @@ const onBatch = ({ making }: Around) => ({ params: { id: making?.id ?? '' } });
 const onRun = ({ filling }: Around) => ({ params: { id: filling?.id ?? '' } });
 
 /** A refusal is an answer too, and must change nothing. */
+const FATES = ['bowl', 'trial', 'binned', 'slip', null] as const;
+
 const HANDS: Readonly<Record<Deed['what'], Hand>> = {
   start: (bench, _around, much, shop) =>
     bench.ask('startBatch', {
@@ -77,7 +80,8 @@ const HANDS: Readonly<Record<Deed['what'], Hand>> = {
     const weight = pick(around.filling?.weights ?? [], much);
     const done = pick(around.additions, much)?.done;
     const body = { entryId: weight?.entryId ?? done?.entryId ?? '', reason: 'Wrong' };
-    if (weight) await bench.ask('strikeFill', { ...onRun(around), body });
+    const fate = FATES[Math.floor(much * FATES.length)] ?? null;
+    if (weight) await bench.ask('strikeFill', { ...onRun(around), body: { ...body, fate } });
     else await bench.ask('strikeAddition', { ...onBatch(around), body });
   },
   make: async (bench, { making }) => making && makeAll(bench, making.id),
@@ -92,15 +96,16 @@ const HANDS: Readonly<Record<Deed['what'], Hand>> = {
   abandon: async (bench, around, much) => {
     if (much > 0.7) await bench.ask('abandonBatch', { ...onBatch(around), body: { reason: 'Burnt' } });
   },
-  run: (bench, { made }, much, shop) => {
+  run: async (bench, { made }, much, shop) => {
     const productId = much > 0.5 ? shop.product : shop.smallProduct;
     const scaleId = shop.scales.small;
     const body = { batchId: made?.id ?? '', productId, wanted: 3, scaleId, tareGrams: '8' };
-    return bench.ask('startRun', { body });
+    const run = await bench.ask('startRun', { body });
+    if (run.ok) await clearArea(bench, run.value.id);
   },
   fill: (bench, around, much) => {
     const gross = Number(around.filling?.aimGrams ?? 30) + 8 + much - 0.05;
-    const body = { grossGrams: gross.toFixed(2), tareGrams: null };
+    const body = { grossGrams: gross.toFixed(2), tareGrams: null, sure: ['reading-same-as-last'] };
     return bench.ask('recordFill', { ...onRun(around), body });
   },
   close: (bench, around, much) => {
@@ -164,6 +169,13 @@ async function expectBowlsEmptied({ context }: TestWorkshop, moves: readonly Mov
     .selectAll('fill_weight')
     .where('strike.entry_id', 'is', null)
     .execute();
+  const fates = await db
+    .selectFrom('tin_fate')
+    .innerJoin('strike', 'strike.entry_id', 'tin_fate.entry_id')
+    .innerJoin('fill_weight', 'fill_weight.entry_id', 'strike.struck_entry_id')
+    .select(['fill_weight.filling_run_id as run', 'gross_ug', 'tare_ug', 'tin_fate.fate'])
+    .execute();
+  const gone = fates.map((row) => ({ ...row, quantity: row.gross_ug - row.tare_ug }));
   const closes = await db
     .selectFrom('run_close')
     .innerJoin('filling_run', 'filling_run.id', 'run_close.filling_run_id')
@@ -178,7 +190,10 @@ async function expectBowlsEmptied({ context }: TestWorkshop, moves: readonly Mov
     expect(tins).toHaveLength(close.units);
     expect(sum(own.filter((row) => row.lot_id === close.lot_id))).toBe(close.units);
     expect(outOf(bowl, 'used')).toBe(tins.reduce((net, row) => net + row.gross_ug - row.tare_ug, 0));
-    expect(outOf(bowl, 'binned')).toBe(close.lost_ug);
+    const aside = (fate: string) =>
+      sum(gone.filter((row) => row.run === close.filling_run_id && row.fate === fate));
+    expect(outOf(bowl, 'binned')).toBe(close.lost_ug + aside('binned'));
+    expect(outOf(bowl, 'tester')).toBe(aside('trial'));
     expect(bowl.filter((row) => row.kind === 'moved' && row.quantity > 0).map((row) => row.quantity)).toEqual(
       close.retained_ug === null ? [] : [close.retained_ug],
     );

@@ -1,120 +1,148 @@
-import type { orders, stock } from '../../contract/index.ts';
+import type { stock } from '../../contract/index.ts';
+import { askAboutFill, type FillReading, refuseEmptyFill } from '../../core/filling/index.ts';
+import type { Problem } from '../../core/problem.ts';
 import { problem } from '../../core/problem.ts';
-import { exact, microgramsFromGrams } from '../../core/quantity/index.ts';
+import { gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
+  type FillWeightRow,
   findMaterial,
   giveUp,
   insertFillWeight,
   nextWeightNumber,
   orGiveUp,
-  type RunHead,
   type Writer,
 } from '../../storage/index.ts';
 import { gramsText } from '../quantity-text.ts';
-import { readProductDetails } from '../read-product-details.ts';
-import { record } from '../record.ts';
+import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { findBowlSlackUg } from './bowl-slack.ts';
 import { standing } from './judge-records.ts';
+import { type FillWay, wayNow } from './measure-way.ts';
 import { openRun } from './open-run.ts';
-import { gatherRuns, netUgOf } from './run-records.ts';
+import { refuseUnclear } from './prepare-run.ts';
+import { gatherRuns, isTin, type RunRecords, takenUgOf } from './run-records.ts';
 import { viewRun } from './run-view.ts';
 
 type Body = RequestOf<'recordFill'>['body'];
 
-/** A tin that holds more than so many times its label is another kind of tin, or misread (common practice, no source). */
-const MOST_TIMES_DECLARED = 2;
-
-/** One tin weighed. A figure that cannot be meant is asked about; a tin too light is taken down and called so. */
+/**
+ * One tin weighed. A figure that looks like a slip is asked about, and the answer kept with it; a tin too light is taken
+ * down and called so. Filled up and weighed again, both weights stand and the later counts.
+ */
 export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
   record(
     context,
     body.stamp,
     async (tx, tell) => {
       const run = await openRun(tx, params.id ?? '', body.stamp);
-      const { grossUg, tareUg } = readWeight(run, body);
-      await refuseAbsurd(tx, run, grossUg, tareUg);
-      if (!body.isContentSure) askAboutContent(run, grossUg - tareUg);
-      await refuseEmptyBowl(tx, run, grossUg - tareUg);
-      const number = await nextWeightNumber(tx, run.id);
+      await refuseUnclear(tx, run);
+      const [records] = await gatherRuns(tx, [run]);
+      if (!records?.bowl) throw new Error(`filling run ${run.number} has no bowl`);
+      const weight = readWeight(records, body);
+      const sure = await askAbout(tx, records, weight, body);
+      await refuseEmptyBowl(tx, records, weight);
+      const row = { ...weight, sure, number: await nextWeightNumber(tx, run.id) };
       await tell({
         kind: 'tin-weighed',
         subjectKind: 'filling-run',
         subjectId: run.id,
-        payload: {
-          number,
-          grossGrams: gramsText(grossUg),
-          tareGrams: gramsText(tareUg),
-          ...(body.isContentSure && { isContentSure: true }),
-        },
+        payload: storyOf(row),
       });
+      const sureText = sure.length === 0 ? null : JSON.stringify(sure);
       await insertFillWeight(tx, {
+        ...row,
         entry_id: body.stamp.id,
         filling_run_id: run.id,
-        number,
-        gross_ug: grossUg,
-        tare_ug: tareUg,
+        sure: sureText,
       });
       return run.id;
     },
     (id) => viewRun(context, id),
   );
 
-function readWeight(run: RunHead, body: Body) {
-  const grossUg = orGiveUp(microgramsFromGrams(body.grossGrams, 'grossGrams'));
-  const tareUg =
-    body.tareGrams === null ? run.tare_ug : orGiveUp(microgramsFromGrams(body.tareGrams, 'tareGrams'));
-  if (tareUg === null) giveUp(problem('tare-missing', 'tareGrams'));
-  return { grossUg, tareUg };
+type Weight = Pick<FillWeightRow, 'gross_ug' | 'tare_ug' | 'way' | 'error_ug' | 'refill_of'>;
+
+const storyOf = (row: Weight & { readonly number: number; readonly sure: readonly string[] }) => ({
+  number: row.number,
+  grossGrams: gramsText(row.gross_ug),
+  tareGrams: gramsText(row.tare_ug),
+  way: row.way,
+  errorGrams: gramsText(row.error_ug ?? 0),
+  ...(row.refill_of !== null && { refillOf: row.refill_of }),
+  ...(row.sure.length > 0 && { sure: row.sure }),
+});
+
+function readWeight(records: RunRecords, body: Body): Weight {
+  const { head } = records;
+  const gross_ug = orGiveUp(microgramsFromGrams(body.grossGrams, 'grossGrams'));
+  const refilled = body.refillOf === null ? null : refillable(records, body.refillOf);
+  const given = body.tareGrams === null ? null : orGiveUp(microgramsFromGrams(body.tareGrams, 'tareGrams'));
+  // The tin that is filled up is the tin that was weighed empty.
+  const tare_ug = given ?? (refilled?.way === 'own' ? refilled.tare_ug : head.tare_ug);
+  if (tare_ug === null) giveUp(problem('tare-missing', 'tareGrams'));
+  const now = wayNow(head);
+  const way = given === null ? ownOr(refilled?.way, now.way) : wayOfGiven(given);
+  const error_ug = way === 'mean' ? head.scale_error_ug : now.scaleErrorUg;
+  return { gross_ug, tare_ug, way, error_ug, refill_of: body.refillOf };
 }
 
-/** Nothing in it, ten times off the label, or the tin weighed along: asked, not written. */
-async function refuseAbsurd(tx: Writer, run: RunHead, grossUg: number, tareUg: number): Promise<void> {
-  const netUg = grossUg - tareUg;
-  const details = readProductDetails(run.product_details);
-  const declaredUg = orGiveUp(microgramsFromGrams(details.declaredGrams, 'declaredGrams'));
-  const found = gramsText(netUg);
-  if (netUg <= 0) {
+const ownOr = (before: string | null | undefined, now: FillWay): FillWay => (before === 'own' ? 'own' : now);
+
+const wayOfGiven = (tareUg: number): FillWay => (tareUg === 0 ? 'net' : 'own');
+
+/** Only what stands is filled up. */
+function refillable({ weights, head }: RunRecords, entryId: string) {
+  const weight = weights.find((row) => row.entry_id === entryId);
+  if (!weight) giveUp(thingNotFound('refillOf', entryId));
+  if (!isTin(weight))
     giveUp(
-      problem('net-not-above-nought', 'grossGrams', {
-        found: gramsText(grossUg),
-        allowed: gramsText(tareUg),
+      problem('tin-not-there', 'refillOf', {
+        found: weight.tin,
+        parameters: { run: head.number, how: weight.is_struck ? 'struck' : 'refilled' },
       }),
     );
-  }
-  if (netUg >= declaredUg * 10 || netUg * 10 <= declaredUg) {
-    giveUp(problem('net-ten-times-off', 'grossGrams', { found, allowed: details.declaredGrams }));
-  }
-  const tinUg = netUg > run.aim_ug ? await knownTareUg(tx, run, details) : 0;
-  if (isTareForgotten({ netUg, tareUg, aimUg: run.aim_ug, tinUg })) {
-    giveUp(
-      problem('tare-forgotten', 'tareGrams', {
-        found,
-        allowed: gramsText(tinUg),
-        parameters: { withTare: gramsText(grossUg - tinUg), aim: gramsText(run.aim_ug) },
-      }),
-    );
-  }
+  return weight;
 }
 
-/** Twice the label to the microgram is still taken; above it a person says that it is so. */
-function askAboutContent(run: RunHead, netUg: number): void {
-  const { declaredGrams } = readProductDetails(run.product_details);
-  const declaredUg = orGiveUp(microgramsFromGrams(declaredGrams, 'declaredGrams'));
-  if (netUg <= declaredUg * MOST_TIMES_DECLARED) return;
-  giveUp(problem('net-far-above-label', 'grossGrams', { found: gramsText(netUg), allowed: declaredGrams }));
+/** The questions that were answered with "it is so"; the first that was not is asked, and nothing is written. */
+async function askAbout(tx: Writer, records: RunRecords, weight: Weight, body: Body): Promise<string[]> {
+  const reading = await readingOf(tx, records, weight);
+  const empty = refuseEmptyFill(reading);
+  if (empty) giveUp(empty);
+  const asked = askAboutFill(reading);
+  const isAnswered = ({ code }: Problem): boolean => body.sure.includes(code);
+  const open = asked.find((each) => !isAnswered(each));
+  if (open) giveUp(open);
+  return asked.map(({ code }) => code);
+}
+
+async function readingOf(tx: Writer, records: RunRecords, weight: Weight): Promise<FillReading> {
+  const { head, details, scale, weights } = records;
+  const tin = await findMaterial(tx, details.tinId);
+  const known = tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams;
+  const last = weights.findLast((row) => row.fate !== 'slip');
+  return {
+    grossGrams: gramsFromMicrograms(weight.gross_ug),
+    tareGrams: gramsFromMicrograms(weight.tare_ug),
+    declaredGrams: details.declaredGrams,
+    aimGrams: gramsFromMicrograms(head.aim_ug),
+    tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (known ?? 0),
+    readabilityGrams: scale?.readability_grams ?? 0,
+    lastGrossGrams: last && weight.refill_of === null ? gramsFromMicrograms(last.gross_ug) : null,
+  };
 }
 
 /** Tins cannot hold more than the bowl did, the errors of the weighings aside: then a weight, a tare or the yield is wrong. */
-async function refuseEmptyBowl(tx: Writer, run: RunHead, netUg: number): Promise<void> {
-  const [records] = await gatherRuns(tx, [run]);
-  if (!records?.bowl) throw new Error(`filling run ${run.number} has no bowl`);
-  const { bowl, elsewhereUg, weights } = records;
+async function refuseEmptyBowl(tx: Writer, records: RunRecords, weight: Weight): Promise<void> {
+  const { bowl, elsewhereUg, weights, head } = records;
+  if (!bowl) return;
+  const netUg = weight.gross_ug - weight.tare_ug;
+  const before = weights.find((row) => row.entry_id === weight.refill_of);
   const heldUg = bowl.on_hand - elsewhereUg;
-  const filledUg = netUgOf(weights);
+  const filledUg = takenUgOf(weights) - (before ? before.gross_ug - before.tare_ug : 0);
   const slackUg = await findBowlSlackUg(tx, bowl, {
-    scaleErrorUg: run.scale_error_ug,
-    weighings: standing(records).length + 1,
+    scaleErrorUg: head.scale_error_ug,
+    weighings: standing(records).length + (before ? 0 : 1),
   });
   if (filledUg + netUg <= heldUg + slackUg) return;
   giveUp(
@@ -124,29 +152,4 @@ async function refuseEmptyBowl(tx: Writer, run: RunHead, netUg: number): Promise
       parameters: { held: gramsText(Math.max(0, heldUg)), filled: gramsText(filledUg) },
     }),
   );
-}
-
-async function knownTareUg(tx: Writer, run: RunHead, details: orders.ProductDetails): Promise<number> {
-  if (run.tare_ug) return run.tare_ug;
-  const tin = await findMaterial(tx, details.tinId);
-  const tare = tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams;
-  return tare ? exact(tare).times(1_000_000).toNumber() : 0;
-}
-
-export interface TareQuestion {
-  readonly netUg: number;
-  /** What was taken off. */
-  readonly tareUg: number;
-  readonly aimUg: number;
-  /** What the tin is known to weigh. */
-  readonly tinUg: number;
-}
-
-/**
- * Whether the tin was weighed along: less than half of what it is known to weigh was taken off, and the net mass lies
- * nearer to the aim with the whole tin taken off than without (common practice, no source).
- */
-export function isTareForgotten({ netUg, tareUg, aimUg, tinUg }: TareQuestion): boolean {
-  const missing = tinUg - tareUg;
-  return tareUg * 2 < tinUg && Math.abs(netUg - missing - aimUg) < Math.abs(netUg - aimUg);
 }

@@ -24,6 +24,7 @@ import { findMadeLookup } from '../making/made-lookup.ts';
 import { findOlderBases } from '../making/older-bases.ts';
 import { saying } from '../saying.ts';
 import { walkLots } from '../trace/walk-lots.ts';
+import { checkReady } from './check-ready.ts';
 import { labelCheckOf } from './cleared-markets.ts';
 import { findOldLabels, isTooOld, sayOldLabel } from './find-old-labels.ts';
 import { judgeLotDates } from './judge-lot-dates.ts';
@@ -73,6 +74,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     await checkLots(context, records),
     ...(await checkLabels(context, records)),
     ...(await checkOldLabels(context, records)),
+    ...(await checkReady(db, records)),
     checkSample(records),
     await checkSteps(db, records),
     await checkDeviations(db, records),

@@ -5,15 +5,20 @@ import {
   listFillWeights,
   listLabelCopies,
   listLotsAtHand,
-  listOpenRuns,
   listProducts,
   listReleases,
   listRunCloses,
+  listRunCounts,
+  listRunReady,
+  listRunsOfBatches,
   listScales,
+  listTinsOfBatches,
   type Reader,
+  type RunCountRow,
   type RunHead,
   type ScaleRow,
   type SignedClose,
+  type SignedReady,
   type SignedRelease,
   type SignedWeight,
 } from '../../storage/index.ts';
@@ -41,23 +46,58 @@ export interface RunRecords {
   readonly tins: LotAtHand | undefined;
   /** Of the kind of which there are most. */
   readonly labelsPrinted: number;
+  readonly ready: readonly SignedReady[];
+  readonly counts: readonly RunCountRow[];
+  /** Other runs from the same bowl, in the order of their start. */
+  readonly siblings: readonly SiblingRun[];
+  /** What the batch was planned for. */
+  readonly planned: readonly { readonly product_id: string; product_name: string; units: number }[];
 }
 
-export const netUgOf = (weights: readonly SignedWeight[]): number =>
-  weights.reduce((sum, row) => (row.is_struck ? sum : sum + row.gross_ug - row.tare_ug), 0);
+export interface SiblingRun {
+  readonly head: RunHead;
+  readonly name: string;
+  readonly weights: readonly SignedWeight[];
+  readonly close: SignedClose | undefined;
+  readonly release: SignedRelease | undefined;
+}
+
+/** A tin that stands: not taken out, and not weighed again since. */
+export const isTin = (row: SignedWeight): boolean => !row.is_struck && !row.is_refilled;
+
+/** Taken out, and not put back into the bowl. */
+export const isGone = (row: SignedWeight): boolean => row.fate === 'trial' || row.fate === 'binned';
+
+const sumUgOf = (weights: readonly SignedWeight[], counts: (row: SignedWeight) => boolean): number =>
+  weights.reduce((sum, row) => (counts(row) ? sum + row.gross_ug - row.tare_ug : sum), 0);
+
+/** In tins that stand. */
+export const netUgOf = (weights: readonly SignedWeight[]): number => sumUgOf(weights, isTin);
+
+/** Out of the bowl: in tins, and in what was put aside. */
+export const takenUgOf = (weights: readonly SignedWeight[]): number =>
+  sumUgOf(weights, (row) => isTin(row) || isGone(row));
+
+export const fateUgOf = (weights: readonly SignedWeight[], fate: 'trial' | 'binned'): number =>
+  sumUgOf(weights, (row) => row.fate === fate);
 
 export async function gatherRun(db: Reader, id: string): Promise<RunRecords | undefined> {
   const head = await findRun(db, id);
   return head && (await gatherRuns(db, [head]))[0];
 }
 
-/** The records of one run or of fifty with the same nine queries. */
+/** The records of one run or of fifty with the same dozen queries. */
 export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise<RunRecords[]> {
   const ids = heads.map((head) => head.id);
-  const open = await listOpenRuns(db, [...new Set(heads.map((head) => head.batch_id))]);
-  const weights = await listFillWeights(db, [...new Set([...ids, ...open.map((run) => run.id)])]);
-  const closes = await listRunCloses(db, ids);
-  const releases = await listReleases(db, ids);
+  const batchIds = [...new Set(heads.map((head) => head.batch_id))];
+  const ofBatches = await listRunsOfBatches(db, batchIds);
+  const allIds = [...new Set([...ids, ...ofBatches.map((run) => run.id)])];
+  const weights = await listFillWeights(db, allIds);
+  const closes = await listRunCloses(db, allIds);
+  const releases = await listReleases(db, allIds);
+  const planned = await listTinsOfBatches(db, batchIds);
+  const ready = await listRunReady(db, ids);
+  const counts = await listRunCounts(db, ids);
   const prints = await listLabelCopies(db, ids);
   const scales = await listScales(db);
   const lotIds = [...heads.map((head) => head.bulk_lot_id), ...closes.map((row) => row.lot_id)];
@@ -66,7 +106,8 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   const weightsOf = (id: string) => weights.filter((row) => row.filling_run_id === id);
   return heads.map((head) => {
     const close = closes.find((row) => row.filling_run_id === head.id);
-    const others = open.filter((run) => run.batch_id === head.batch_id && run.id !== head.id);
+    const others = ofBatches.filter((run) => run.batch_id === head.batch_id && run.id !== head.id);
+    const open = others.filter((run) => !run.is_closed);
     const asBegun = readProductDetails(head.product_details);
     const release = releases.find((row) => row.filling_run_id === head.id);
     const today = products.get(head.product_id);
@@ -83,9 +124,19 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
       close,
       release,
       bowl: lots.find((lot) => lot.id === head.bulk_lot_id),
-      elsewhereUg: others.reduce((sum, run) => sum + netUgOf(weightsOf(run.id)), 0),
+      elsewhereUg: open.reduce((sum, run) => sum + takenUgOf(weightsOf(run.id)), 0),
       tins: lots.find((lot) => lot.id === close?.lot_id),
       labelsPrinted: countPrinted(prints.filter((row) => row.filling_run_id === head.id)),
+      ready: ready.filter((row) => row.filling_run_id === head.id),
+      counts: counts.filter((row) => row.filling_run_id === head.id),
+      siblings: others.map((other) => ({
+        head: other,
+        name: readProductDetails(other.product_details).name,
+        weights: weightsOf(other.id),
+        close: closes.find((row) => row.filling_run_id === other.id),
+        release: releases.find((row) => row.filling_run_id === other.id),
+      })),
+      planned: planned.filter((row) => row.batch_id === head.batch_id),
     };
   });
 }

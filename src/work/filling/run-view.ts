@@ -1,32 +1,43 @@
 import type { RunVerdict } from '../../core/filling/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
 import { type Exact, toText } from '../../core/quantity/index.ts';
-import type { SignedWeight } from '../../storage/index.ts';
+import type { RunCountRow, RunHead, SignedWeight } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { gramsText } from '../quantity-text.ts';
 import { thingNotFound } from '../record.ts';
 import { viewClaimsOf } from '../view-claim.ts';
 import { findRunBestBefore } from './best-before.ts';
-import { countingTins, judgeRecords, judgeWeight, netGramsOf } from './judge-records.ts';
+import { countingTins, errorGramsOf, judgeRecords, judgeWeight } from './judge-records.ts';
+import { wayNow } from './measure-way.ts';
+import { netGramsOf } from './net-grams-of.ts';
+import { viewReady } from './prepare-run.ts';
 import { checkRelease, readChecks } from './release-checks.ts';
-import { gatherRun, netUgOf, type RunRecords } from './run-records.ts';
+import { gatherRun, isGone, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
 import type { Check, RunView } from './run-shapes.ts';
+import { stateOf } from './run-state.ts';
+import { viewLoss } from './view-loss.ts';
+import { bowlLeftUg, viewOthers } from './view-others.ts';
 
 export async function viewRun(context: Context, id: string): Promise<Result<RunView>> {
   const records = await gatherRun(context.storage.db, id);
   if (!records) return refused(thingNotFound('id', id));
   const waits = stateOf(records) === 'closed';
   const checks = waits ? await checkRelease(context, records) : [];
-  const view = await viewRecords(context, records, checks);
+  const loss = await viewLoss(context.storage.db, records);
+  const view = await viewRecords(context, records, checks, loss);
   return done({ ...view, claims: await viewClaimsOf(context.storage.db, 'filling-run', id) });
 }
 
-/** `checks`: of a run that waits for its release, worked out for whoever looks at it alone; later they are as signed. */
+/**
+ * `checks`: of a run that waits for its release, worked out for whoever looks at it alone; later they are as signed. So is
+ * what stayed behind.
+ */
 export async function viewRecords(
   context: Context,
   records: RunRecords,
   checks: readonly Check[] = [],
+  loss: Loss = null,
 ): Promise<RunView> {
   const { head, details, close, release, tins } = records;
   const verdict = judgeRecords(records);
@@ -51,20 +62,23 @@ export async function viewRecords(
     tolerableErrorGrams: orNull(verdict.limits?.tolerableError),
     limit1Grams: orNull(verdict.limits?.limit1),
     limit2Grams: orNull(verdict.limits?.limit2),
-    tareGrams: head.tare_ug === null ? null : gramsText(head.tare_ug),
+    ...viewWay(head),
+    ready: viewReady(records.ready),
+    others: viewOthers(records),
     scale: {
       id: head.scale_id,
       name: records.scale?.name ?? '',
       readabilityGrams: records.scale?.readability_grams ?? '',
-      worstErrorGrams: gramsText(head.scale_error_ug),
+      worstErrorGrams: gramsText(wayNow(head).scaleErrorUg),
     },
-    plannedSampleGrams: head.planned_sample_ug === null ? null : gramsText(head.planned_sample_ug),
+    bowlLeftGrams: gramsText(bowlLeftUg(records)),
+    ...viewSample(records),
     labelsPrinted: records.labelsPrinted,
     bulkOnHandGrams: gramsText(records.bowl?.on_hand ?? 0),
     weights: records.weights.map((row) => viewWeight(records, row, verdict)),
     summary,
     sentence: sayRun(state, records, summary, checks),
-    closing: closingOf(records),
+    closing: closingOf(records, loss),
     lotId: close?.lot_id ?? null,
     bestBefore: tins?.best_before ?? (await findRunBestBefore(context, records)),
     checks: release ? readChecks(release) : [...checks],
@@ -82,23 +96,48 @@ export async function viewRecords(
 
 const orNull = (value: Exact | undefined): string | null => (value === undefined ? null : toText(value));
 
-export function stateOf({ close, release }: RunRecords): RunView['state'] {
-  if (release) return release.verdict as 'released' | 'rejected';
-  return close ? 'closed' : 'filling';
+type Loss = NonNullable<RunView['closing']>['loss'];
+
+const viewWay = (head: RunHead) => {
+  const { way, tares, tareSpreadUg } = wayNow(head);
+  return {
+    way,
+    tareGrams: head.tare_ug === null ? null : gramsText(head.tare_ug),
+    tares: [...tares],
+    tareSpreadGrams: tareSpreadUg === null ? null : gramsText(tareSpreadUg),
+    errorGrams: gramsText(head.scale_error_ug),
+  };
+};
+
+/** A batch keeps one sample: planned with it, kept by the first run that keeps one. */
+function viewSample({ head, siblings }: RunRecords) {
+  const kept = siblings.find(({ close }) => (close?.retained_ug ?? 0) > 0);
+  const planned = head.planned_sample_ug;
+  return {
+    plannedSampleGrams: planned === null || kept ? null : gramsText(planned),
+    sampleKeptIn: kept?.head.number ?? null,
+  };
 }
 
 function viewWeight(records: RunRecords, row: SignedWeight, verdict: RunVerdict): RunView['weights'][number] {
   const judged = judgeWeight(records, row, verdict.limits);
   return {
     entryId: row.entry_id,
-    number: row.number,
+    number: row.tin,
+    way: (row.way ?? wayNow(records.head).way) as RunView['way'],
     grossGrams: gramsText(row.gross_ug),
     tareGrams: gramsText(row.tare_ug),
     netGrams: gramsText(row.gross_ug - row.tare_ug),
     verdict: judged.verdict,
     lightBy: judged.verdict === 'too-light' ? lightBy(row, verdict) : null,
     surelyGrams: toText(judged.surelyGrams),
+    errorGrams: toText(errorGramsOf(records, row)),
+    gramsToAdd: toText(judged.gramsToAdd),
     isStruck: row.is_struck,
+    fate: row.fate as RunView['weights'][number]['fate'],
+    refillOf: row.refill_of,
+    isRefilled: row.is_refilled,
+    sure: row.sure === null ? [] : (JSON.parse(row.sure) as string[]),
     at: row.happened_at,
     by: row.person_name,
   };
@@ -121,7 +160,8 @@ function summarise(records: RunRecords, verdict: RunVerdict): RunView['summary']
     filled: verdict.filled,
     tooLight: verdict.tooLight,
     stillToFill: verdict.stillToFill,
-    bowlHolds: bowlHolds(records),
+    putAside: records.weights.filter(isGone).length,
+    bowlHolds: Math.floor(bowlLeftUg(records) / records.head.aim_ug),
     counting: tins.length,
     meanGrams: shown(counted.meanGrams),
     standardDeviationGrams: shown(counted.standardDeviationGrams),
@@ -134,14 +174,7 @@ function summarise(records: RunRecords, verdict: RunVerdict): RunView['summary']
   };
 }
 
-/** What is in tins is not booked before a run is closed, so it is taken off here: this run's and its neighbours'. */
-function bowlHolds(records: RunRecords): number {
-  const mine = records.close ? 0 : netUgOf(records.weights);
-  const left = (records.bowl?.on_hand ?? 0) - records.elsewhereUg - mine;
-  return Math.max(0, Math.floor(left / records.head.aim_ug));
-}
-
-function closingOf({ close }: RunRecords): RunView['closing'] {
+function closingOf({ close, bowl, counts }: RunRecords, loss: Loss): RunView['closing'] {
   if (!close) return null;
   return {
     units: close.units,
@@ -149,7 +182,22 @@ function closingOf({ close }: RunRecords): RunView['closing'] {
     declinedBecause: close.declined_because,
     lostGrams: gramsText(close.lost_ug),
     leftGrams: gramsText(close.left_ug),
+    leftLot:
+      close.left_ug > 0 && bowl
+        ? { id: bowl.id, number: bowl.number, bestBefore: bowl.best_before ?? bowl.keep_until }
+        : null,
+    counts: counts.map(viewCount),
+    loss,
     at: close.happened_at,
     by: close.person_name,
   };
 }
+
+const viewCount = ({ part, issued, used, spoilt, back }: RunCountRow) => ({
+  part: part as 'tin' | 'lid' | 'label',
+  issued,
+  used,
+  spoilt,
+  back,
+  missing: issued === null || back === null ? null : issued - used - spoilt - back,
+});

@@ -3,7 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { must } from '../../core/problem.ts';
 import { shareBowl } from './share-bowl.ts';
 
-const bowl = { onHandUg: 200, filledUg: 150, retainedUg: 10, leftUg: 20, elsewhereUg: 0, slackUg: 5 };
+const bowl = {
+  onHandUg: 200,
+  filledUg: 150,
+  retainedUg: 10,
+  asideUg: 0,
+  leftUg: 20,
+  elsewhereUg: 0,
+  slackUg: 5,
+};
 
 describe('where the bowl went', () => {
   it('calls lost what nothing accounts for', () => {
@@ -28,13 +36,15 @@ describe('where the bowl went', () => {
       onHandUg: mass,
       filledUg: mass,
       retainedUg: mass,
+      asideUg: mass,
       leftUg: mass,
       elsewhereUg: mass,
       slackUg: mass,
     });
     fc.assert(
       fc.property(bowls, (shares) => {
-        const accounted = shares.filledUg + shares.retainedUg + shares.leftUg + shares.elsewhereUg;
+        const accounted =
+          shares.filledUg + shares.retainedUg + shares.asideUg + shares.leftUg + shares.elsewhereUg;
         const shared = shareBowl(shares);
         expect(shared.ok).toBe(accounted <= shares.onHandUg + shares.slackUg);
         if (!shared.ok) return;

@@ -6,6 +6,8 @@ export interface BowlShares {
   readonly onHandUg: number;
   readonly filledUg: number;
   readonly retainedUg: number;
+  /** In tins that were put aside, and not put back. */
+  readonly asideUg: number;
   /** Weighed, what is left in the bowl. */
   readonly leftUg: number;
   /** In tins of other runs that are not booked yet. */
@@ -21,13 +23,13 @@ export interface SharedBowl {
 }
 
 /**
- * Where the bowl went, in micrograms: on hand + found = filled + retained + left + elsewhere + lost, exactly; lost and
+ * Where the bowl went, in micrograms: on hand + found = filled + retained + aside + left + elsewhere + lost, exactly; lost and
  * found are never below nought, and one of them is nought. More than the weighings' errors above what the bowl held is
  * refused: then a figure is wrong.
  */
 export function shareBowl(shares: BowlShares): Result<SharedBowl> {
-  const { onHandUg, filledUg, retainedUg, leftUg, elsewhereUg, slackUg } = shares;
-  const accounted = filledUg + retainedUg + leftUg + elsewhereUg;
+  const { onHandUg, filledUg, retainedUg, asideUg, leftUg, elsewhereUg, slackUg } = shares;
+  const accounted = filledUg + retainedUg + asideUg + leftUg + elsewhereUg;
   if (accounted > onHandUg + slackUg) {
     return refused(
       problem('bowl-held-less', 'leftGrams', {
@@ -35,7 +37,7 @@ export function shareBowl(shares: BowlShares): Result<SharedBowl> {
         allowed: gramsText(onHandUg),
         parameters: {
           filled: gramsText(filledUg),
-          retained: gramsText(retainedUg),
+          retained: gramsText(retainedUg + asideUg),
           left: gramsText(leftUg),
         },
       }),

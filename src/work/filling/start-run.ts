@@ -1,20 +1,16 @@
-import type { orders, stock } from '../../contract/index.ts';
-import { findAim } from '../../core/filling/index.ts';
+import type { orders } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
-import { exact, microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type BatchHead,
   countRunsOfBatch,
   type FillingRunRow,
   findBatch,
-  findMaterial,
   findProduct,
   findScale,
   giveUp,
+  insertFillWay,
   insertRun,
   listLotsAtHand,
-  orGiveUp,
-  type ScaleRow,
   type Writer,
 } from '../../storage/index.ts';
 import { inside } from '../inside.ts';
@@ -23,12 +19,11 @@ import { whyNotUsable } from '../lot-use.ts';
 import { gramsText } from '../quantity-text.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { record, refuseBefore, thingNotFound } from '../record.ts';
-import { findWorstErrorUg } from '../scale-error.ts';
-import type { RequestOf, UseCase } from '../use-case.ts';
+import type { UseCase } from '../use-case.ts';
+import { measureWay } from './measure-way.ts';
 import { runNumber } from './run-number.ts';
 import { viewRun } from './run-view.ts';
-
-type Body = RequestOf<'startRun'>['body'];
+import { tellWay } from './tell-way.ts';
 
 /** One batch, or part of it, into one product. Product, aim and the scale's error stand from now on as they are now. */
 export const startRun: UseCase<'startRun'> = (context, { body }) =>
@@ -39,7 +34,8 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
       const batch = await fillableBatch(tx, body.batchId, await workshopToday(inside(context, tx)));
       refuseBefore(body.stamp, batch.closed_at ?? batch.started_at, `batch ${batch.number}`);
       const details = await fillableProduct(tx, body.productId, batch);
-      const measures = await findMeasures(tx, body, details);
+      const scale = (await findScale(tx, body.scaleId)) ?? giveUp(thingNotFound('scaleId', body.scaleId));
+      const way = await measureWay(tx, { productId: body.productId, details, scale }, body);
       const row = {
         id: context.machine.newId(),
         entry_id: body.stamp.id,
@@ -49,16 +45,19 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
         product_details: JSON.stringify(details),
         wanted: body.wanted,
         scale_id: body.scaleId,
-        ...measures,
+        scale_error_ug: way.error_ug,
+        aim_ug: way.aim_ug,
+        tare_ug: way.tare_ug,
         started_at: context.machine.now(),
       };
       await tell({
         kind: 'run-started',
         subjectKind: 'filling-run',
         subjectId: row.id,
-        payload: storyOf(row, details),
+        payload: { ...storyOf(row, details), ...tellWay(way) },
       });
       await insertRun(tx, row);
+      await insertFillWay(tx, { entry_id: body.stamp.id, filling_run_id: row.id, ...way });
       return row.id;
     },
     (id) => viewRun(context, id),
@@ -111,42 +110,4 @@ async function fillableProduct(tx: Writer, id: string, batch: BatchHead): Promis
   }
   if (details.isWithdrawn) giveUp(problem('product-withdrawn', 'productId', { found: product.name }));
   return details;
-}
-
-/** Tare as given, else as the tin is known; the scale's worst error at the load that tin and filling will be; the aim. */
-async function findMeasures(tx: Writer, body: Body, details: orders.ProductDetails) {
-  const scale = await findScale(tx, body.scaleId);
-  if (!scale) giveUp(thingNotFound('scaleId', body.scaleId));
-  const tin = await findMaterial(tx, details.tinId);
-  const tare = body.tareGrams ?? (tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams);
-  const tareUg = tare == null ? null : orGiveUp(microgramsFromGrams(tare, 'tareGrams'));
-  refuseOverload(scale, details, tareUg ?? 0);
-  const errorUg = orGiveUp(findWorstErrorUg(scale, loadOf(scale, details, tareUg)));
-  const aim = details.aimGrams ?? findAim(details.declaredGrams, gramsText(errorUg), scale.readability_grams);
-  return {
-    scale_error_ug: errorUg,
-    aim_ug: orGiveUp(microgramsFromGrams(aim, 'aimGrams')),
-    tare_ug: tareUg,
-  };
-}
-
-/**
- * What stands on the scale when a tin is weighed. Where nobody knows yet what the tin weighs, the largest load that the
- * scale carries: an error is never made smaller than it is. A tare of nought means that the scale was set to nought
- * with the tin on it, and errors of a net value then go by the net load (OIML R 76-1, 3.5.3.3, from memory).
- */
-const loadOf = (scale: ScaleRow, details: orders.ProductDetails, tareUg: number | null) =>
-  tareUg === null ? exact(scale.capacity_grams) : exact(details.declaredGrams).plus(gramsText(tareUg));
-
-function refuseOverload(scale: ScaleRow, details: orders.ProductDetails, tareUg: number): void {
-  const load = loadOf(scale, details, tareUg);
-  if (load.gt(scale.capacity_grams)) {
-    giveUp(
-      problem('scale-too-small', 'scaleId', {
-        found: load.toFixed(),
-        allowed: scale.capacity_grams,
-        parameters: { scale: scale.name },
-      }),
-    );
-  }
 }

@@ -8,6 +8,7 @@ import {
 } from '../../../test/workshop/build-making.ts';
 import { nameWorkshop } from '../../../test/workshop/build-order.ts';
 import { buildLot } from '../../../test/workshop/build-stock.ts';
+import { clearArea } from '../../../test/workshop/clear-area.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openTestWorkshop, type TestWorkshop } from '../../../test/workshop/open-test-workshop.ts';
 import { say } from '../../words/index.ts';
@@ -122,6 +123,7 @@ describe('what only the certificate of a lot lists and no table knows', () => {
       },
     });
     const params = { id: run.id };
+    await clearArea(bench, run.id);
     await bench.get('recordFill', { params, body: { grossGrams: '46.45', tareGrams: null } });
     await bench.get('closeRun', { params, body: { retained: { keep: true, grams: '10' }, leftGrams: '0' } });
     const release = () => bench.ask('releaseRun', { params, body: { verdict: 'released', reason: '' } });

@@ -38,7 +38,12 @@ export function FillPad({ run }: { readonly run: Run }) {
   async function send(tin: typeof draft, isContentSure: boolean) {
     const kept = await record.write({
       params: { id: run.id },
-      body: { grossGrams: typedDecimal(tin.gross), tareGrams: typedDecimalOrNull(tin.tare), isContentSure },
+      body: {
+        grossGrams: typedDecimal(tin.gross),
+        tareGrams: typedDecimalOrNull(tin.tare),
+        refillOf: null,
+        sure: isContentSure ? [FAR_ABOVE] : [],
+      },
     });
     if (kept) forget();
   }

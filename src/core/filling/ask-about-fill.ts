@@ -1,0 +1,109 @@
+import { type Problem, problem } from '../problem.ts';
+import { type Exact, type ExactInput, exact } from '../quantity/index.ts';
+import { askAboutReading } from '../weighing/index.ts';
+
+export interface FillReading {
+  readonly grossGrams: ExactInput;
+  readonly tareGrams: ExactInput;
+  readonly declaredGrams: ExactInput;
+  readonly aimGrams: ExactInput;
+  /** What the empty tin is known to weigh; 0: nobody knows. */
+  readonly tinGrams: ExactInput;
+  readonly readabilityGrams: ExactInput;
+  /** Gross of the tin weighed right before; null: there is none, or it is the same tin, filled up. */
+  readonly lastGrossGrams: ExactInput | null;
+}
+
+/** A tin that holds more than so many times its label is another kind of tin, or misread (common practice, no source). */
+const MOST_TIMES_DECLARED = 2;
+
+/** On a scale with fewer steps to a tin two alike are no wonder, and nobody learns to wave a question away (house rule). */
+const STEPS_TO_TELL_APART = 1000;
+
+/** A tin cannot hold less than nothing: refused whatever is said. null: it holds something. */
+export function refuseEmptyFill({ grossGrams, tareGrams }: FillReading): Problem | null {
+  return exact(grossGrams).gt(tareGrams)
+    ? null
+    : problem('net-not-above-nought', 'grossGrams', {
+        found: exact(grossGrams).toFixed(),
+        allowed: exact(tareGrams).toFixed(),
+      });
+}
+
+/**
+ * What a careful colleague would ask about a tin on the scale, the gravest first: tare forgotten, another unit or a
+ * slipped point, ten times off, far more than the label, a figure that the scale cannot show, the same tin twice. Nothing
+ * is refused here and nothing put right: a person answers.
+ */
+export const askAboutFill = (fill: FillReading): Problem[] =>
+  [
+    askTare(fill),
+    askSlip(fill) ?? askFarAbove(fill),
+    askAboutReading({
+      grams: exact(fill.grossGrams),
+      readabilityGrams: fill.readabilityGrams,
+      lastGrams: canTellApart(fill) ? fill.lastGrossGrams : null,
+    }),
+  ].flatMap((asked) => (asked === null ? [] : [{ ...asked, where: whereOf(asked) }]));
+
+/** A reading is entered as gross here. */
+const whereOf = ({ where }: Problem): string => (where === 'grams' ? 'grossGrams' : where);
+
+const netOf = ({ grossGrams, tareGrams }: FillReading): Exact => exact(grossGrams).minus(tareGrams);
+
+const canTellApart = ({ readabilityGrams, declaredGrams }: FillReading): boolean =>
+  exact(readabilityGrams).times(STEPS_TO_TELL_APART).lte(declaredGrams);
+
+function askTare(fill: FillReading): Problem | null {
+  const net = netOf(fill);
+  if (!isTareForgotten({ ...fill, netGrams: net })) return null;
+  return problem('tare-forgotten', 'tareGrams', {
+    found: net.toFixed(),
+    allowed: exact(fill.tinGrams).toFixed(),
+    parameters: {
+      withTare: exact(fill.grossGrams).minus(fill.tinGrams).toFixed(),
+      aim: exact(fill.aimGrams).toFixed(),
+    },
+  });
+}
+
+/** Where no unit and no power of ten explains it, a tenth or ten times of the label is asked about all the same. */
+function askSlip(fill: FillReading): Problem | null {
+  const net = netOf(fill);
+  const asked = askAboutReading({ grams: net, targetGrams: fill.aimGrams });
+  if (asked !== null && asked.code !== 'reading-negative') return asked;
+  const isFar = net.gte(exact(fill.declaredGrams).times(10)) || net.times(10).lte(fill.declaredGrams);
+  return isFar
+    ? problem('net-ten-times-off', 'grossGrams', {
+        found: net.toFixed(),
+        allowed: exact(fill.declaredGrams).toFixed(),
+      })
+    : null;
+}
+
+/** Twice the label to the microgram is still taken. */
+function askFarAbove(fill: FillReading): Problem | null {
+  const net = netOf(fill);
+  return net.gt(exact(fill.declaredGrams).times(MOST_TIMES_DECLARED))
+    ? problem('net-far-above-label', 'grossGrams', {
+        found: net.toFixed(),
+        allowed: exact(fill.declaredGrams).toFixed(),
+      })
+    : null;
+}
+
+interface TareQuestion extends Pick<FillReading, 'tareGrams' | 'aimGrams' | 'tinGrams'> {
+  readonly netGrams: ExactInput;
+}
+
+/**
+ * Whether the tin was weighed along: less than half of what it is known to weigh was taken off, and the net mass lies
+ * above the aim and nearer to it with the whole tin taken off than without (common practice, no source).
+ */
+export function isTareForgotten({ netGrams, tareGrams, aimGrams, tinGrams }: TareQuestion): boolean {
+  const net = exact(netGrams);
+  const missing = exact(tinGrams).minus(tareGrams);
+  const isHalf = exact(tareGrams).times(2).lt(tinGrams);
+  const without = net.minus(missing).minus(aimGrams).abs();
+  return isHalf && net.gt(aimGrams) && without.lt(net.minus(aimGrams).abs());
+}
