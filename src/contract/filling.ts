@@ -128,12 +128,16 @@ export const runView = z.object({
   limit2Grams: z.string().nullable(),
   way: fillWay,
   tareGrams: z.string().nullable(),
+  /** What its empty tin is known to weigh; null: nobody knows. */
+  tinGrams: z.string().nullable(),
   /** Empty tins as they were weighed, and how they differ. */
   tares: z.array(z.string()),
   tareSpreadGrams: z.string().nullable(),
   /** Worst error of a net weight by this way. */
   errorGrams: z.string(),
   ready: runReady,
+  /** Besides the tin. */
+  parts: z.object({ hasLid: z.boolean(), hasLabel: z.boolean() }),
   others: z.array(otherRun),
   scale: z.object({ id: f.id, name: z.string(), readabilityGrams: z.string(), worstErrorGrams: z.string() }),
   bulkOnHandGrams: z.string(),
@@ -379,6 +383,8 @@ export const fillingRoutes = {
       tareGrams: z.string().max(20).default(''),
       /** Worst error of a net weight where it is known already; '': as the scale has it. */
       errorGrams: z.string().max(20).default(''),
+      /** How far a tin may be above the mean of the empty ones, where the error of the scale is not known yet. */
+      allowanceGrams: z.string().max(20).default(''),
       tareSpreadGrams: z.string().max(20).default(''),
     }),
     output: aimAdvice,

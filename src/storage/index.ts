@@ -327,6 +327,19 @@ export {
   replaceRevision,
 } from './revision-store.ts';
 export {
+  type FillWayRow,
+  findFillWays,
+  insertFillWay,
+  insertRunCounts,
+  insertRunReady,
+  insertTinFate,
+  listRunCounts,
+  listRunReady,
+  type RunCountRow,
+  type RunReadyRow,
+  type SignedReady,
+} from './run-ready-store.ts';
+export {
   insertScaleCheck,
   insertScaleTest,
   listScaleChecks,
@@ -344,20 +357,6 @@ export {
   updateScale,
 } from './scale-store.ts';
 
-  type FillWayRow,
-  findFillWays,
-  insertFillWay,
-  insertRunCounts,
-  insertRunReady,
-  insertTinFate,
-  listRunCounts,
-  listRunReady,
-  type RunCountRow,
-  type RunReadyRow,
-  type SignedReady,
-} from './run-ready-store.ts';
-
-export { findScale, insertScale, listScales, type ScaleRow, updateScale } from './scale-store.ts';
 export type { Database } from './schema.ts';
 export { listSold, type SoldTins } from './sold-store.ts';
 export { emptyLog, openProblem, openStorage, type Reader, type Storage } from './storage.ts';

@@ -175,6 +175,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   backLids: 'lids that go back',
   backLabels: 'labels that go back',
   errorGrams: 'the worst error',
+  allowanceGrams: 'how much heavier a tin may be',
   tareSpreadGrams: 'how much empty tins differ',
 
   // Certificates of lots.

@@ -77,8 +77,9 @@ export const readyWords = {
     lid: (count: number) => pieces(count, 'lid', 'lids'),
     label: (count: number) => pieces(count, 'label', 'labels'),
   },
-  notYet: 'not said yet',
+  notYet: '(not said yet)',
   again: 'Say it anew',
+  sayNow: 'Say it now',
 } as const;
 
 /** A tin that is too light, what became of it, and questions about a reading. */
@@ -88,7 +89,9 @@ export const lightWords = {
   lightBy: (grams: string) => `too light by ${sayGrams(grams)}`,
   inside: 'right',
   heavy: (grams: string) => `heavy by ${sayGrams(grams)}`,
-  next: (number: number) => `Tin ${number}`,
+  emptyOf: (number: number) => `Tin ${number}, empty`,
+  fullOf: (number: number) => `Grams on the scale, tin ${number}`,
+  keepEmpty: 'Now fill it',
   again: (number: number) => `Tin ${number} again, filled up`,
   refill: 'Filled up: weigh it again',
   refillOf: (number: number) => `Tin ${number} is filled up: weigh it again`,
@@ -117,8 +120,7 @@ export const lightWords = {
 /** What to aim at, and what it gives away. */
 export const aimWords = {
   title: 'What to aim at',
-  says: (aim: string, isNet: boolean) =>
-    isNet ? `Aim at ${sayGrams(aim)}` : `Aim at ${sayGrams(aim)} in the tin`,
+  says: (aim: string) => `Aim at ${sayGrams(aim)} net`,
   decidedBy: {
     scale:
       'The label, and what the scale and the tins may be off. No spread is learnt yet: two runs tell it.',
@@ -158,10 +160,9 @@ export const chartWords = {
   limit1: 'T1',
   limit2: 'T2',
   centre: 'Mean',
-  control: 'Control limits',
-  outside: 'outside the control limits',
-  spreadOutside: 'a jump from the tin before it',
-  axis: 'Tin',
+  upper: 'Upper',
+  lower: 'Lower',
+  farBelow: (what: string, grams: string) => `${what}, ${grams}, lies below the picture.`,
   notYet: (more: number) => `Control limits come with ${pieces(more, 'more tin', 'more tins')}.`,
   says: (count: number, outside: number) =>
     `${pieces(count, 'tin', 'tins')} drawn; ${outside === 0 ? 'none' : sayDecimal(outside)} outside the control limits.`,
@@ -192,6 +193,11 @@ export const otherWords = {
 export const closeWords = {
   aside: (count: number) =>
     `${count === 1 ? 'One tin was' : `${sayDecimal(count)} tins were`} put aside: counted as spoilt here; correct it where one was saved.`,
+  backTins: 'Tins that go back',
+  backLids: 'Lids that go back',
+  backLabels: 'Labels that go back',
+  of: (issued: number) => `Of ${sayDecimal(issued)} counted out. Left empty, it is not counted.`,
+  leftHint: 'It goes back to the shelf as a lot of its own and can be filled later.',
   part: 'What',
   issued: 'Counted out',
   used: 'Used',

@@ -13,6 +13,11 @@ export const fillingWords = {
       ? 'Mean of a few. Left empty, each tin is weighed empty first.'
       : `Mean of a few. Left empty, ${sayGrams(knownGrams)} is taken off, which is what this tin is known to weigh.`,
   start: 'Start filling',
+  isTrial: 'Made as a trial: these tins are never sold.',
+  worstHeld:
+    'Held: the errors of the scales alone may bring it over a limit, and nobody has decided yet. Until then these tins are not sold.',
+  worstRefused:
+    'These tins can never be sold: the batch was decided against, since the errors of its scales may bring it over a limit.',
   noProduct: 'No product is made of this mixture. Add one under Formulas, Products.',
   title: (number: string) => `Filling ${number}`,
   aim: 'Aim at, on the scale',
@@ -39,6 +44,7 @@ export const fillingWords = {
   tin: 'Tin',
   net: 'Net',
   verdict: 'Verdict',
+  weighed: 'Weighed',
   noWeights: 'No tin yet.',
   strike: 'Strike',
   strikeOf: (number: number) => `Strike tin ${number}`,

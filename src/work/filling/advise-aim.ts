@@ -27,11 +27,12 @@ export const adviseAim: UseCase<'adviseAim'> = async (context, { params, query }
   const details = readProductDetails(product.details);
   const tin = await findMaterial(db, details.tinId);
   const known = tin && (JSON.parse(tin.details) as { tareGrams: string | null }).tareGrams;
-  const given = readOptional(query, ['tareGrams', 'errorGrams', 'tareSpreadGrams']);
+  const given = readOptional(query, ['tareGrams', 'errorGrams', 'allowanceGrams', 'tareSpreadGrams']);
   if (!given.ok) return given;
   const load = exact(details.declaredGrams).plus(given.value.tareGrams ?? known ?? 0);
-  const scaleError = given.value.errorGrams ? done(given.value.errorGrams) : findWorstError(scale, load);
+  const scaleError = findWorstError(scale, load);
   if (!scaleError.ok) return scaleError;
+  const errorGrams = given.value.errorGrams ?? exact(scaleError.value).plus(given.value.allowanceGrams ?? 0);
   const learnt = await learnSpread(db, query.productId, details);
   const advice = findAdvice(
     {
@@ -39,7 +40,7 @@ export const adviseAim: UseCase<'adviseAim'> = async (context, { params, query }
       basis: details.fillBasis,
       spreadGrams: learnt?.spread.standardDeviation ?? null,
       tareSpreadGrams: given.value.tareSpreadGrams ?? null,
-      errorGrams: scaleError.value,
+      errorGrams,
       readabilityGrams: scale.readability_grams,
     },
     netContentsTables,
@@ -51,7 +52,7 @@ export const adviseAim: UseCase<'adviseAim'> = async (context, { params, query }
   return done({
     ...viewAdvice(advice.value, { price, wanted }),
     basis: details.fillBasis,
-    errorGrams: toText(exact(scaleError.value)),
+    errorGrams: toText(errorGrams),
     currency,
     learnt: learnt && viewLearnt(learnt),
     productAimGrams: details.aimGrams,
@@ -92,7 +93,7 @@ const oneIn = (share: number | null): number | null =>
 function viewAdvice(advice: AimAdvice, stake: Stake) {
   const { giveawayGrams, lower } = advice;
   const run = giveawayGrams.times(stake.wanted);
-  const saved = lower && lower.byGrams.times(stake.wanted);
+  const saved = lower?.byGrams.times(stake.wanted);
   return {
     aimGrams: toText(advice.aimGrams),
     decidedBy: advice.decidedBy,

@@ -1,11 +1,9 @@
-import type { stock } from '../../contract/index.ts';
 import { askAboutFill, type FillReading, refuseEmptyFill } from '../../core/filling/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { problem } from '../../core/problem.ts';
 import { gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type FillWeightRow,
-  findMaterial,
   giveUp,
   insertFillWeight,
   nextWeightNumber,
@@ -39,7 +37,7 @@ export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
       const [records] = await gatherRuns(tx, [run]);
       if (!records?.bowl) throw new Error(`filling run ${run.number} has no bowl`);
       const weight = readWeight(records, body);
-      const sure = await askAbout(tx, records, weight, body);
+      const sure = askAbout(records, weight, body);
       await refuseEmptyBowl(tx, records, weight);
       const row = { ...weight, sure, number: await nextWeightNumber(tx, run.id) };
       await tell({
@@ -105,8 +103,8 @@ function refillable({ weights, head }: RunRecords, entryId: string) {
 }
 
 /** The questions that were answered with "it is so"; the first that was not is asked, and nothing is written. */
-async function askAbout(tx: Writer, records: RunRecords, weight: Weight, body: Body): Promise<string[]> {
-  const reading = await readingOf(tx, records, weight);
+function askAbout(records: RunRecords, weight: Weight, body: Body): string[] {
+  const reading = readingOf(records, weight);
   const empty = refuseEmptyFill(reading);
   if (empty) giveUp(empty);
   const asked = askAboutFill(reading);
@@ -116,17 +114,15 @@ async function askAbout(tx: Writer, records: RunRecords, weight: Weight, body: B
   return asked.map(({ code }) => code);
 }
 
-async function readingOf(tx: Writer, records: RunRecords, weight: Weight): Promise<FillReading> {
+function readingOf(records: RunRecords, weight: Weight): FillReading {
   const { head, details, scale, weights } = records;
-  const tin = await findMaterial(tx, details.tinId);
-  const known = tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams;
   const last = weights.findLast((row) => row.fate !== 'slip');
   return {
     grossGrams: gramsFromMicrograms(weight.gross_ug),
     tareGrams: gramsFromMicrograms(weight.tare_ug),
     declaredGrams: details.declaredGrams,
     aimGrams: gramsFromMicrograms(head.aim_ug),
-    tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (known ?? 0),
+    tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (records.tinGrams ?? 0),
     readabilityGrams: scale?.readability_grams ?? 0,
     lastGrossGrams: last && weight.refill_of === null ? gramsFromMicrograms(last.gross_ug) : null,
   };

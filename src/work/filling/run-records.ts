@@ -1,5 +1,6 @@
-import type { Market, orders } from '../../contract/index.ts';
+import type { Market, orders, stock } from '../../contract/index.ts';
 import {
+  findMaterials,
   findRun,
   type LotAtHand,
   listFillWeights,
@@ -46,6 +47,8 @@ export interface RunRecords {
   readonly tins: LotAtHand | undefined;
   /** Of the kind of which there are most. */
   readonly labelsPrinted: number;
+  /** What its empty tin is known to weigh. */
+  readonly tinGrams: string | null;
   readonly ready: readonly SignedReady[];
   readonly counts: readonly RunCountRow[];
   /** Other runs from the same bowl, in the order of their start. */
@@ -103,6 +106,7 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
   const lotIds = [...heads.map((head) => head.bulk_lot_id), ...closes.map((row) => row.lot_id)];
   const lots = await listLotsAtHand(db, { lotIds: [...new Set(lotIds.filter((id) => id !== null))] });
   const products = new Map((await listProducts(db)).map((row) => [row.id, row]));
+  const tareOf = await readTares(db, heads);
   const weightsOf = (id: string) => weights.filter((row) => row.filling_run_id === id);
   return heads.map((head) => {
     const close = closes.find((row) => row.filling_run_id === head.id);
@@ -127,6 +131,7 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
       elsewhereUg: open.reduce((sum, run) => sum + takenUgOf(weightsOf(run.id)), 0),
       tins: lots.find((lot) => lot.id === close?.lot_id),
       labelsPrinted: countPrinted(prints.filter((row) => row.filling_run_id === head.id)),
+      tinGrams: tareOf.get(asBegun.tinId) ?? null,
       ready: ready.filter((row) => row.filling_run_id === head.id),
       counts: counts.filter((row) => row.filling_run_id === head.id),
       siblings: others.map((other) => ({
@@ -139,6 +144,12 @@ export async function gatherRuns(db: Reader, heads: readonly RunHead[]): Promise
       planned: planned.filter((row) => row.batch_id === head.batch_id),
     };
   });
+}
+
+async function readTares(db: Reader, heads: readonly RunHead[]): Promise<ReadonlyMap<string, string | null>> {
+  const ids = [...new Set(heads.map((head) => readProductDetails(head.product_details).tinId))];
+  const tins = await findMaterials(db, ids);
+  return new Map(tins.map((tin) => [tin.id, (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams]));
 }
 
 /**

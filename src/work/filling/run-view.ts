@@ -63,7 +63,9 @@ export async function viewRecords(
     limit1Grams: orNull(verdict.limits?.limit1),
     limit2Grams: orNull(verdict.limits?.limit2),
     ...viewWay(head),
+    tinGrams: records.tinGrams,
     ready: viewReady(records.ready),
+    parts: { hasLid: details.lidId !== null, hasLabel: details.labelId !== null },
     others: viewOthers(records),
     scale: {
       id: head.scale_id,

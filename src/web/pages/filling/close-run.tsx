@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Problem } from '../../../core/problem.ts';
-import { fillingWords } from '../../../words/index.ts';
+import { closeWords, fillingWords } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { CheckBox } from '../../parts/check-box.tsx';
@@ -14,26 +14,34 @@ import { typedDecimal } from '../../show/typed-decimal.ts';
 import { readSpoilt } from './read-spoilt.ts';
 import type { Run } from './run.ts';
 
+const NONE: readonly Problem[] = [];
+
+/** The batch's sample is offered once; whoever keeps another one says so. */
+const firstDraft = (run: Run) => ({
+  keeps: run.sampleKeptIn === null,
+  sample: run.plannedSampleGrams ?? '',
+  why: run.sampleKeptIn === null ? '' : closeWords.sampleKept(run.sampleKeptIn),
+  left: '0',
+  tins: String(run.summary.putAside),
+  lids: '0',
+  labels: '0',
+  backTins: '',
+  backLids: '',
+  backLabels: '',
+});
+
 /** Counting, keeping the sample, weighing what is left: then the tins become a lot that waits for its release. */
 export function CloseRun({ run }: { readonly run: Run }) {
-  const { draft, set, isChanged } = useDraft({
-    keeps: true,
-    sample: run.plannedSampleGrams ?? '',
-    why: '',
-    left: '0',
-    tins: '0',
-    lids: '0',
-    labels: '0',
-  });
-  const close = useWrite('closeRun');
+  const { draft, set, isChanged } = useDraft(firstDraft(run));
+  const close = useBenchWrite('closeRun');
   useUnsaved(isChanged, close);
   // What was in the way of closing may be out of it once a tin is filled or taken out.
   const tinsNow = JSON.stringify(run.weights);
   const [refusedWith, setRefusedWith] = useState(tinsNow);
   const submit = () => {
     setRefusedWith(tinsNow);
-    const spoilt = readSpoilt(draft);
-    if (!spoilt.ok) return close.refuse(spoilt.problems);
+    const counted = readSpoilt(draft);
+    if (!counted.ok) return close.refuse(counted.problems);
     return close.write({
       params: { id: run.id },
       body: {
@@ -41,10 +49,11 @@ export function CloseRun({ run }: { readonly run: Run }) {
           ? { keep: true, grams: typedDecimal(draft.sample) }
           : { keep: false, reason: draft.why },
         leftGrams: typedDecimal(draft.left),
-        ...spoilt.value,
+        ...counted.value,
       },
     });
   };
+  const { putAside } = run.summary;
   return (
     <Card title={fillingWords.closeTitle}>
       <p className="soft">{fillingWords.closeSays}</p>
@@ -83,35 +92,12 @@ export function CloseRun({ run }: { readonly run: Run }) {
             unit="g"
             value={draft.left}
             onChange={set('left')}
+            hint={closeWords.leftHint}
             isBench
           />
         </SideBySide>
-        <SideBySide>
-          <Field
-            label={fillingWords.spoiltTins}
-            where="spoiltTins"
-            kind="whole"
-            value={draft.tins}
-            onChange={set('tins')}
-            isBench
-          />
-          <Field
-            label={fillingWords.spoiltLids}
-            where="spoiltLids"
-            kind="whole"
-            value={draft.lids}
-            onChange={set('lids')}
-            isBench
-          />
-          <Field
-            label={fillingWords.spoiltLabels}
-            where="spoiltLabels"
-            kind="whole"
-            value={draft.labels}
-            onChange={set('labels')}
-            isBench
-          />
-        </SideBySide>
+        {putAside > 0 && <p className="soft">{closeWords.aside(putAside)}</p>}
+        <Counts run={run} draft={draft} set={set} />
         <Button type="submit" isAct isBench isBusy={close.isBusy}>
           {fillingWords.close}
         </Button>
@@ -120,4 +106,46 @@ export function CloseRun({ run }: { readonly run: Run }) {
   );
 }
 
-const NONE: readonly Problem[] = [];
+type Draft = ReturnType<typeof firstDraft>;
+type TextKey = Exclude<keyof Draft, 'keeps'>;
+
+interface CountProps {
+  readonly run: Run;
+  readonly draft: Draft;
+  readonly set: (key: TextKey) => (typed: string) => void;
+}
+
+/** Of each part what was spoilt; where it was counted out, what goes back too. */
+const Counts = ({ run, draft, set }: CountProps) => {
+  const { issued } = run.ready;
+  const count = (key: TextKey, label: string, where: string, hint?: string) => (
+    <Field
+      label={label}
+      where={where}
+      kind="whole"
+      value={draft[key]}
+      onChange={set(key)}
+      isOptional={hint !== undefined}
+      hint={hint}
+      isBench
+    />
+  );
+  return (
+    <>
+      <SideBySide>
+        {count('tins', fillingWords.spoiltTins, 'spoiltTins')}
+        {count('lids', fillingWords.spoiltLids, 'spoiltLids')}
+        {count('labels', fillingWords.spoiltLabels, 'spoiltLabels')}
+      </SideBySide>
+      {issued && (
+        <SideBySide>
+          {count('backTins', closeWords.backTins, 'backTins', closeWords.of(issued.tins))}
+          {issued.lids !== null &&
+            count('backLids', closeWords.backLids, 'backLids', closeWords.of(issued.lids))}
+          {issued.labels !== null &&
+            count('backLabels', closeWords.backLabels, 'backLabels', closeWords.of(issued.labels))}
+        </SideBySide>
+      )}
+    </>
+  );
+};

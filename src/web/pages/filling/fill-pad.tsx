@@ -1,112 +1,139 @@
-import { useMemo, useState } from 'react';
-import { exact, toText } from '../../../core/quantity/index.ts';
-import { fillingWords, sayDecimal, sayGrams } from '../../../words/index.ts';
+import { useEffect, useMemo, useState } from 'react';
+import type { Problem } from '../../../core/problem.ts';
+import { exact, readDecimal, toText } from '../../../core/quantity/index.ts';
+import { fillingWords, lightWords, sayDecimal } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
-import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
-import { SideBySide } from '../../parts/side-by-side.tsx';
-import { State } from '../../parts/state.tsx';
-import { typedDecimal, typedDecimalOrNull } from '../../show/typed-decimal.ts';
+import { typedDecimal } from '../../show/typed-decimal.ts';
 import bench from '../making/bench.module.css';
 import { Dock } from '../making/dock.tsx';
-import { sayNotWeighed } from '../making/say-not-weighed.ts';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
-import { FAR_ABOVE, FarAboveQuestion } from './far-above-question.tsx';
-import styles from './run.module.css';
-import type { Run } from './run.ts';
-import { sayFill } from './say-fill.ts';
-import { TakeOut } from './take-out.tsx';
+import { FillQuestion } from './fill-question.tsx';
+import { FillVerdict } from './fill-verdict.tsx';
+import { askHere, isQuestion, nextNumber, type TinNow } from './judge-here.ts';
+import { LastTin } from './last-tin.tsx';
+import { isTin, type Run } from './run.ts';
 
-const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
+const EMPTY = { gross: '', tare: '', refill: '', isTareDone: '' };
+const NOTHING: readonly string[] = [];
 
-/** One tin after another: what to aim at in large digits, the last verdict, and keys. */
+/** One tin after another: what to aim at in large digits, the verdict while it stands on the scale, and keys. */
 export function FillPad({ run }: { readonly run: Run }) {
-  const { draft, set, forget } = useKeptDraft(`filling.${run.id}`, { gross: '', tare: '' });
-  const { gross, tare } = draft;
-  const record = useWrite('recordFill');
-  const last = run.weights.filter((weight) => !weight.isStruck).at(-1);
-  const wrong = gross.trim() === '' ? undefined : whyNotWeighed(gross, fillingWords.gross);
-  const aim = toText(exact(run.aimGrams).plus(run.tareGrams ?? 0));
-  // What is asked stands in its question: another list would judge the form anew at each key.
-  const told = useMemo(() => record.problems.filter(({ code }) => code !== FAR_ABOVE), [record.problems]);
-  /** What is asked about is what is kept, whatever the fields say by then. */
-  const [asked, setAsked] = useState(draft);
-  async function send(tin: typeof draft, isContentSure: boolean) {
+  const { draft, set, take, forget } = useKeptDraft(`filling.${run.id}`, EMPTY);
+  const record = useBenchWrite('recordFill');
+  const [sure, setSure] = useState(NOTHING);
+  const [asked, setAsked] = useState<Problem>();
+  const refill = run.weights.find((each) => each.entryId === draft.refill && isTin(each)) ?? null;
+  const now: TinNow = { gross: draft.gross, tare: draft.tare, refill };
+  const isOwn = run.way === 'own' && refill?.way !== 'own';
+  const isTareNow = isOwn && draft.isTareDone === '';
+  const told = useMemo(() => record.problems.filter((each) => !isQuestion(each)), [record.problems]);
+  useEffect(() => {
+    const question = record.problems.find(isQuestion);
+    if (question) setAsked(question);
+  }, [record.problems]);
+
+  async function send(answers: readonly string[]) {
+    const question = askHere(run, now, answers)[0];
+    if (question && isQuestion(question)) return setAsked(question);
+    if (question) return record.refuse([question]);
     const kept = await record.write({
       params: { id: run.id },
       body: {
-        grossGrams: typedDecimal(tin.gross),
-        tareGrams: typedDecimalOrNull(tin.tare),
-        refillOf: null,
-        sure: isContentSure ? [FAR_ABOVE] : [],
+        grossGrams: typedDecimal(draft.gross),
+        tareGrams: isOwn ? typedDecimal(draft.tare) : null,
+        refillOf: refill?.entryId ?? null,
+        sure: [...answers],
       },
     });
-    if (kept) forget();
+    if (!kept) return undefined;
+    setSure(NOTHING);
+    forget();
+    return undefined;
   }
   function enter() {
-    if (gross === '' || wrong) return;
-    setAsked(draft);
-    void send(draft, false);
+    if (isTareNow) {
+      if (!whyNotWeighed(draft.tare)) set('isTareDone')('yes');
+      return;
+    }
+    if (draft.gross === '' || whyNotWeighed(draft.gross)) return;
+    setSure(NOTHING);
+    void send(NOTHING);
   }
+  function answer() {
+    if (!asked) return;
+    const answers = [...sure, asked.code];
+    setSure(answers);
+    setAsked(undefined);
+    record.forget();
+    void send(answers);
+  }
+  const typed = isTareNow ? draft.tare : draft.gross;
+  const type = set(isTareNow ? 'tare' : 'gross');
+  const number = refill?.number ?? nextNumber(run);
   return (
     <>
       <Form isSaidWithin label={fillingWords.enter} problems={told} onSubmit={enter}>
         <Dock>
+          <LastTin
+            run={run}
+            refill={refill}
+            onRefill={(weight) => take({ ...EMPTY, refill: weight?.entryId ?? '' })}
+          />
           <div className={bench.figures}>
-            <div>
-              <p className="soft">{run.tareGrams === null ? fillingWords.aimNet : fillingWords.aim}</p>
-              <p className={bench.digits}>
-                {sayDecimal(aim)}
-                <small>g</small>
-              </p>
-            </div>
+            <AimDigits run={run} now={now} isTareNow={isTareNow} />
             <ScaleField
-              label={fillingWords.gross}
-              where="grossGrams"
-              value={gross}
-              onChange={set('gross')}
+              key={isTareNow ? 'empty' : 'full'}
+              label={isTareNow ? lightWords.emptyOf(number) : lightWords.fullOf(number)}
+              where={isTareNow ? 'tareGrams' : 'grossGrams'}
+              value={typed}
+              onChange={type}
               isBusy={record.isBusy}
             />
           </div>
-          <div className={styles.last}>
-            <p aria-live="polite">
-              {wrong && <State kind="stop">{sayNotWeighed(wrong)}</State>}
-              {!wrong && last && (
-                <State kind={KINDS[last.verdict]}>
-                  {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
-                </State>
-              )}
-            </p>
-            {last?.verdict === 'too-light' && <TakeOut isBench run={run} weight={last} />}
-          </div>
-          {run.tareGrams === null && (
-            <SideBySide>
-              <Field
-                label={fillingWords.ownTare}
-                where="tareGrams"
-                kind="decimal"
-                unit="g"
-                value={tare}
-                onChange={set('tare')}
-                isBench
-              />
-            </SideBySide>
-          )}
-          <KeyPad value={gross} onChange={set('gross')} isBusy={record.isBusy} />
-          <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={gross === ''}>
-            {fillingWords.enter}
+          {!isTareNow && <FillVerdict run={run} now={now} />}
+          <KeyPad value={typed} onChange={type} isBusy={record.isBusy} />
+          <Button type="submit" isAct isBench isWide isBusy={record.isBusy} isDisabled={typed === ''}>
+            {isTareNow ? lightWords.keepEmpty : fillingWords.enter}
           </Button>
         </Dock>
       </Form>
-      <FarAboveQuestion
-        problems={record.problems}
-        onSure={() => void send(asked, true)}
-        onClose={record.forget}
+      <FillQuestion
+        asked={asked}
+        onSure={answer}
+        onClose={() => {
+          setAsked(undefined);
+          record.forget();
+        }}
       />
     </>
+  );
+}
+
+interface AimProps {
+  readonly run: Run;
+  readonly now: TinNow;
+  readonly isTareNow: boolean;
+}
+
+/** Where the hand of the scale should come to: the aim with what is taken off this tin. */
+function AimDigits({ run, now, isTareNow }: AimProps) {
+  const own = now.refill?.way === 'own' ? now.refill.tareGrams : now.tare;
+  const tare = run.way === 'own' || now.refill?.way === 'own' ? own : (run.tareGrams ?? '0');
+  const read = readDecimal(tare, 'tareGrams');
+  const isKnown = !isTareNow && read.ok;
+  const aim = isKnown ? exact(run.aimGrams).plus(read.value) : exact(run.aimGrams);
+  return (
+    <div>
+      <p className="soft">{isKnown && !read.value.isZero() ? fillingWords.aim : fillingWords.aimNet}</p>
+      <p className={bench.digits}>
+        {sayDecimal(toText(aim))}
+        <small>g</small>
+      </p>
+    </div>
   );
 }

@@ -5,7 +5,14 @@ describe('what was spoilt', () => {
   it('is counted as typed, with spaces between thousands', () => {
     expect(readSpoilt({ tins: '2', lids: '0', labels: '1 000' })).toEqual({
       ok: true,
-      value: { spoiltTins: 2, spoiltLids: 0, spoiltLabels: 1000 },
+      value: {
+        spoiltTins: 2,
+        spoiltLids: 0,
+        spoiltLabels: 1000,
+        backTins: null,
+        backLids: null,
+        backLabels: null,
+      },
     });
   });
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { fillingWords } from '../../../words/index.ts';
+import { closeWords, fillingWords, sayDateWithYear } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
@@ -21,6 +21,14 @@ type Check = Run['checks'][number];
 export const ReleaseCard = ({ run }: { readonly run: Run }) => (
   <Card title={fillingWords.checks}>
     {run.closing && <p>{fillingWords.closed(run.closing.units, showAmount(run.closing.lostGrams, 'g'))}</p>}
+    <LeftOver run={run} />
+    {run.closing?.loss && (
+      <p>
+        <State kind={run.closing.loss.isAbnormal ? 'watch' : 'ready'}>
+          <Sentence saying={run.closing.loss.says} />
+        </State>
+      </p>
+    )}
     <ul className={styles.checks}>
       {[...run.checks].sort(byUrgency).map((check) => (
         <li key={check.check}>
@@ -45,6 +53,19 @@ export const ReleaseCard = ({ run }: { readonly run: Run }) => (
     )}
   </Card>
 );
+
+/** What went back to the shelf is a lot of its own, with its date, and can be filled later. */
+function LeftOver({ run: { closing, batchId } }: { readonly run: Run }) {
+  if (!closing?.leftLot) return null;
+  const { id, number, bestBefore } = closing.leftLot;
+  return (
+    <p>
+      <TextLink to={`/shelf/lots/${id}`}>{closeWords.leftOnShelf(closing.leftGrams, number)}</TextLink>
+      {bestBefore !== null && `, ${closeWords.leftUntil(sayDateWithYear(bestBefore))}`}.{' '}
+      <TextLink to={`/making/${batchId}/fill`}>{closeWords.fillLeft}</TextLink>
+    </p>
+  );
+}
 
 /** What is not passed first, then what is to be looked at; otherwise as the checks come. */
 const byUrgency = (one: Check, other: Check): number => rankOf(one) - rankOf(other);

@@ -1,5 +1,12 @@
 import { useParams } from '@tanstack/react-router';
-import { fillingWords, sayDateWithYear, sayDecimal } from '../../../words/index.ts';
+import {
+  aimWords,
+  fillingWords,
+  sayDateWithYear,
+  sayDecimal,
+  tareWords,
+  wayWords,
+} from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
@@ -11,12 +18,20 @@ import { ShowWorking } from '../../parts/show-working.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import { OpenClaims } from '../away/claims-card.tsx';
+import { AimCard } from './aim-card.tsx';
+import { ChangeWay } from './change-way.tsx';
 import { CloseRun } from './close-run.tsx';
 import { CostCard } from './cost-card.tsx';
+import { FillChart } from './fill-chart.tsx';
 import { FillPad } from './fill-pad.tsx';
-import { FillPlot } from './fill-plot.tsx';
+import { HeldNotice } from './held-notice.tsx';
+import { OtherRuns } from './other-runs.tsx';
+import { ReadyCard, useReady } from './ready-card.tsx';
+import { ReadySaid } from './ready-said.tsx';
 import { ReleaseCard } from './release-card.tsx';
-import type { Run } from './run.ts';
+import styles from './run.module.css';
+import { isTin, type Run } from './run.ts';
+import { useKeptRun } from './use-kept-run.ts';
 import { WeightList } from './weight-list.tsx';
 
 export function RunPage() {
@@ -35,29 +50,76 @@ const RunLinks = ({ run }: { readonly run: Run }) => (
   </FormActions>
 );
 
-const RunView = ({ run }: { readonly run: Run }) => (
-  <Page
-    title={fillingWords.title(run.number)}
-    says={<Sentence saying={run.sentence} />}
-    above={`${run.number} ${run.productName}`}
-    soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDateWithYear(run.bestBefore))}
-    // While it is filled, the head leaves its room to the scale and its keys; the label comes after them.
-    actions={run.state === 'filling' ? undefined : <RunLinks run={run} />}
-  >
-    <OpenClaims claims={run.claims} />
-    {run.state === 'filling' && <FillPad run={run} />}
-    {run.state !== 'filling' && <ReleaseCard run={run} />}
+function RunView({ run: told }: { readonly run: Run }) {
+  const run = useKeptRun(told);
+  return (
+    <Page
+      title={fillingWords.title(run.number)}
+      says={<Sentence saying={run.sentence} />}
+      above={`${run.number} ${run.productName}`}
+      soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDateWithYear(run.bestBefore))}
+      // While it is filled, the head leaves its room to the scale and its keys; the label comes after them.
+      actions={run.state === 'filling' ? undefined : <RunLinks run={run} />}
+    >
+      <OpenClaims claims={run.claims} />
+      <HeldNotice run={run} />
+      {run.state === 'filling' ? <Filling run={run} /> : <Filled run={run} />}
+      {run.lotId !== null && <CostCard runId={run.id} />}
+    </Page>
+  );
+}
+
+/** One step a screen: before the first tin the questions, then the scale; everything else stands below it. */
+function Filling({ run }: { readonly run: Run }) {
+  const ready = useReady(run);
+  if (ready.kind)
+    return (
+      <ReadyCard
+        key={ready.kind}
+        run={run}
+        kind={ready.kind}
+        onSaid={() => ready.again(null)}
+        onLater={(kind) => {
+          ready.later(kind);
+          ready.again(null);
+        }}
+      />
+    );
+  return (
+    <>
+      <FillPad run={run} />
+      <OtherRuns run={run} />
+      <Summary run={run} />
+      <FormActions>
+        <ChangeWay run={run} />
+        <LinkButton to={`/labels/${run.id}`}>{fillingWords.label}</LinkButton>
+      </FormActions>
+      <div className={styles.weights}>
+        <FillChart run={run} />
+        <WeightList run={run} />
+      </div>
+      <AimCard run={run} />
+      <ReadySaid run={run} onAgain={ready.again} />
+      {run.summary.filled > 0 && <CloseRun run={run} />}
+    </>
+  );
+}
+
+const Filled = ({ run }: { readonly run: Run }) => (
+  <>
+    <ReleaseCard run={run} />
+    <OtherRuns run={run} />
     <Summary run={run} />
-    {run.state === 'filling' && <RunLinks run={run} />}
-    <FillPlot run={run} />
-    <WeightList run={run} />
-    {run.state === 'filling' && run.summary.filled > 0 && <CloseRun run={run} />}
-    {run.lotId !== null && <CostCard runId={run.id} />}
-  </Page>
+    <div className={styles.weights}>
+      <FillChart run={run} />
+      <WeightList run={run} />
+    </div>
+    <ReadySaid run={run} />
+  </>
 );
 
 const Summary = ({ run }: { readonly run: Run }) => {
-  const kept = run.weights.filter((weight) => !weight.isStruck).map((weight) => Number(weight.netGrams));
+  const kept = run.weights.filter(isTin).map((weight) => Number(weight.netGrams));
   return (
     <>
       <Figures>
@@ -85,6 +147,10 @@ const Summary = ({ run }: { readonly run: Run }) => {
           }
         />
       </Figures>
+      <p className="soft small">
+        {wayWords.now(wayWords.short[run.way])}. {aimWords.errors(run.errorGrams)}
+        {run.way === 'mean' && run.tares.length < 2 && ` ${tareWords.spreadUnknown}`}
+      </p>
       {run.tolerableErrorGrams !== null && (
         <p className="soft small">
           {fillingWords.limits[run.fillBasis](

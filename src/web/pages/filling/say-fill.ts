@@ -1,8 +1,12 @@
-import { fillingWords } from '../../../words/index.ts';
-import type { Run } from './run.ts';
+import { exact } from '../../../core/quantity/index.ts';
+import { fillingWords, lightWords } from '../../../words/index.ts';
+import type { Weight } from './run.ts';
 
-/** The verdict of a tin; of one too light, what it lies below. */
-export const sayFill = ({ verdict, lightBy }: Pick<Run['weights'][number], 'verdict' | 'lightBy'>): string =>
-  lightBy === null
-    ? fillingWords.verdicts[verdict]
-    : `${fillingWords.verdicts[verdict]}, ${fillingWords.lightBy[lightBy]}`;
+type Said = Pick<Weight, 'verdict' | 'lightBy' | 'gramsToAdd'>;
+
+/** The verdict of a tin in one line; of one too light, by how much and what it lies below. */
+export function sayFill({ verdict, lightBy, gramsToAdd }: Said): string {
+  if (verdict !== 'too-light' || lightBy === null) return fillingWords.verdicts[verdict];
+  const by = exact(gramsToAdd).gt(0) ? lightWords.lightBy(gramsToAdd) : fillingWords.verdicts[verdict];
+  return `${by}, ${fillingWords.lightBy[lightBy]}`;
+}

@@ -1,4 +1,5 @@
 import { useNavigate, useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { fillingWords, makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
@@ -10,13 +11,16 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { Loaded } from '../../parts/loaded.tsx';
 import { Select } from '../../parts/select.tsx';
-import { SideBySide } from '../../parts/side-by-side.tsx';
 import { Page } from '../../shell/page.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import { LabelLacks } from '../labels/label-lacks.tsx';
 import { AsWeighed } from '../making/as-weighed.tsx';
 import type { Batch } from '../making/batch.ts';
 import { findKnownTare } from './find-known-tare.ts';
+import { StartAim } from './start-aim.tsx';
+import { tolerableErrorOf } from './tolerable-error-of.ts';
+import { type WayDraft, WayFields } from './way-fields.tsx';
+import { wayOf } from './way-of.ts';
 
 export function StartRunPage() {
   const { id } = useParams({ from: '/making/$id/fill' });
@@ -67,8 +71,9 @@ function StartRun({ batch, products, scales, materials }: Props) {
     productId: planned?.productId ?? products[0]?.id ?? '',
     wanted: planned ? String(planned.units) : '',
     scaleId: finestFirst(scales)[0]?.id ?? '',
-    tare: '',
+    aim: '',
   });
+  const [way, setWay] = useState<WayDraft>({ way: 'mean', tare: '', tares: [] });
   const chosen = products.find((one) => one.id === draft.productId);
   const knownTare = findKnownTare(chosen?.details.tinId, materials);
   const start = useWrite('startRun');
@@ -80,7 +85,8 @@ function StartRun({ batch, products, scales, materials }: Props) {
       productId: draft.productId,
       wanted: Number(draft.wanted),
       scaleId: draft.scaleId,
-      tareGrams: typedDecimalOrNull(draft.tare),
+      ...wayOf(way),
+      aimGrams: typedDecimalOrNull(draft.aim),
     };
     const run = await start.write({ body });
     if (!run) return;
@@ -110,28 +116,15 @@ function StartRun({ batch, products, scales, materials }: Props) {
           choices={products.map((one) => ({ id: one.id, name: one.details.name }))}
           isBench
         />
-        <SideBySide>
-          <Field
-            label={fillingWords.wanted}
-            where="wanted"
-            kind="whole"
-            least={1}
-            value={draft.wanted}
-            onChange={set('wanted')}
-            isBench
-          />
-          <Field
-            label={fillingWords.tare}
-            where="tareGrams"
-            kind="decimal"
-            unit="g"
-            value={draft.tare}
-            onChange={set('tare')}
-            hint={fillingWords.tareHint(knownTare)}
-            isOptional
-            isBench
-          />
-        </SideBySide>
+        <Field
+          label={fillingWords.wanted}
+          where="wanted"
+          kind="whole"
+          least={1}
+          value={draft.wanted}
+          onChange={set('wanted')}
+          isBench
+        />
         <Select
           label={fillingWords.scale}
           where="scaleId"
@@ -140,6 +133,23 @@ function StartRun({ batch, products, scales, materials }: Props) {
           choices={finestFirst(scales)}
           isBench
         />
+        <WayFields
+          draft={way}
+          onChange={setWay}
+          knownTare={knownTare}
+          tolerableErrorGrams={chosen ? tolerableErrorOf(chosen.details.declaredGrams) : null}
+        />
+        {chosen && (
+          <StartAim
+            batchId={batch.id}
+            productId={chosen.id}
+            scaleId={draft.scaleId}
+            wanted={draft.wanted}
+            way={way}
+            aim={draft.aim}
+            onChange={set('aim')}
+          />
+        )}
         <Button type="submit" isAct isBench isBusy={start.isBusy}>
           {fillingWords.start}
         </Button>

@@ -1,14 +1,11 @@
-import { fillingWords, sayGrams } from '../../../words/index.ts';
-import { useWrite } from '../../api/use-write.ts';
+import { fillingWords, lightWords, sayGrams, wayWords } from '../../../words/index.ts';
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
-import { AskReason } from '../making/ask-reason.tsx';
-import type { Run } from './run.ts';
+import { PutAside } from './put-aside.tsx';
+import { isTin, type Run, type Weight } from './run.ts';
 import { sayFill } from './say-fill.ts';
-import { TakeOut } from './take-out.tsx';
 
-type Weight = Run['weights'][number];
 const KINDS = { inside: 'ready', 'too-light': 'stop', heavy: 'watch' } as const;
 
 export const WeightList = ({ run }: { readonly run: Run }) => (
@@ -29,6 +26,7 @@ export const WeightList = ({ run }: { readonly run: Run }) => (
             isNumber: true,
           },
           { head: fillingWords.verdict, cell: (weight) => <Verdict weight={weight} /> },
+          ...(areSeveral(run) ? [{ head: fillingWords.weighed, cell: sayWay }] : []),
           ...(run.state === 'filling' ? [strikeColumn(run)] : []),
         ]}
       />
@@ -36,42 +34,36 @@ export const WeightList = ({ run }: { readonly run: Run }) => (
   </Card>
 );
 
+const areSeveral = ({ weights, way }: Run): boolean => weights.some((weight) => weight.way !== way);
+const sayWay = ({ way }: Weight): string => wayWords.short[way];
+
 const strikeColumn = (run: Run): Column<Weight> => ({
-  head: fillingWords.strike,
-  cell: (weight) => {
-    if (weight.isStruck) return '';
-    return weight.verdict === 'too-light' ? (
-      <TakeOut run={run} weight={weight} />
-    ) : (
-      <StrikeFill run={run} weight={weight} />
-    );
-  },
+  head: fillingWords.takeOut,
+  cell: (weight) => (isTin(weight) ? <PutAside run={run} weight={weight} /> : ''),
 });
 
-const Verdict = ({ weight }: { readonly weight: Weight }) =>
-  weight.isStruck ? (
-    <State kind="plain">{fillingWords.struck}</State>
-  ) : (
+function Verdict({ weight }: { readonly weight: Weight }) {
+  if (weight.isStruck)
+    return (
+      <State kind="plain">
+        {weight.fate === null
+          ? fillingWords.struck
+          : `${fillingWords.struck}, ${lightWords.fateWas[weight.fate]}`}
+      </State>
+    );
+  if (weight.isRefilled)
+    return (
+      <State kind="plain">
+        {sayFill(weight)}; {lightWords.filledUp}
+      </State>
+    );
+  return (
     <>
       <State kind={KINDS[weight.verdict]}>{sayFill(weight)}</State>{' '}
-      <span className="soft small">{fillingWords.surely(`${weight.surelyGrams} g`)}</span>
+      <span className="soft small">
+        {fillingWords.surely(`${weight.surelyGrams} g`)}
+        {weight.sure.length > 0 && `, ${lightWords.wasAsked}`}
+      </span>
     </>
-  );
-
-function StrikeFill({ run, weight }: { readonly run: Run; readonly weight: Weight }) {
-  const strike = useWrite('strikeFill');
-  return (
-    <AskReason
-      word={fillingWords.strike}
-      label={fillingWords.strikeOf(weight.number)}
-      title={fillingWords.strikeTitle(weight.number)}
-      reasonLabel={fillingWords.strikeWhy}
-      isBusy={strike.isBusy}
-      problems={strike.problems}
-      onReason={async (reason) =>
-        (await strike.write({ params: { id: run.id }, body: { entryId: weight.entryId, reason } })) !==
-        undefined
-      }
-    />
   );
 }

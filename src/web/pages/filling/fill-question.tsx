@@ -1,0 +1,26 @@
+import type { Problem } from '../../../core/problem.ts';
+import { lightWords, sayProblem } from '../../../words/index.ts';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+
+interface Props {
+  readonly asked: Problem | undefined;
+  readonly onSure: () => void;
+  readonly onClose: () => void;
+}
+
+/** A reading that looks like a slip: asked each time, never put right by itself. */
+export function FillQuestion({ asked, onSure, onClose }: Props) {
+  const said = asked && sayProblem(asked);
+  return (
+    <Dialog title={lightWords.askTitle} isOpen={asked !== undefined} onClose={onClose}>
+      <p>{said?.says}</p>
+      <p>{said?.mend}</p>
+      <div>
+        <Button isAct isBench onPress={onSure}>
+          {lightWords.sure}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

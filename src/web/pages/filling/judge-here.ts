@@ -1,0 +1,84 @@
+import { askAboutFill, type FillVerdict, judgeFill, refuseEmptyFill } from '../../../core/filling/index.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { type Exact, exact, readDecimal } from '../../../core/quantity/index.ts';
+import { type FillWay, isTin, type Run, type Weight } from './run.ts';
+
+/** A tin as it stands on the scale, before it is kept. */
+export interface TinNow {
+  readonly gross: string;
+  /** Typed, of this tin; '': as the run takes it off. */
+  readonly tare: string;
+  /** The weight of the same tin before it was filled up. */
+  readonly refill: Weight | null;
+}
+
+export interface Measured {
+  readonly way: FillWay;
+  readonly grossGrams: Exact;
+  readonly tareGrams: Exact;
+  readonly netGrams: Exact;
+  readonly errorGrams: Exact;
+}
+
+/** What the scale says, less what is taken off, with its worst error; null: not all is there yet. */
+export function measureTin(run: Run, { gross, tare, refill }: TinNow): Measured | null {
+  const full = readDecimal(gross, 'grossGrams');
+  if (!full.ok || full.value.lte(0)) return null;
+  const way = refill?.way === 'own' ? 'own' : run.way;
+  const tareText = way === 'own' ? (refill?.tareGrams ?? tare) : (run.tareGrams ?? tare);
+  const empty = readDecimal(tareText, 'tareGrams');
+  if (!empty.ok) return null;
+  return {
+    way,
+    grossGrams: full.value,
+    tareGrams: empty.value,
+    netGrams: full.value.minus(empty.value),
+    errorGrams: exact(way === 'mean' ? run.errorGrams : run.scale.worstErrorGrams),
+  };
+}
+
+/** The workshop's own judge, on the page: so the verdict is there before the tin is kept, and without the network. */
+export function judgeTin(run: Run, tin: Pick<Measured, 'netGrams' | 'errorGrams'>): FillVerdict | null {
+  const judged = judgeFill({
+    declaredGrams: run.declaredGrams,
+    basis: run.fillBasis,
+    netGrams: tin.netGrams,
+    scaleErrorGrams: tin.errorGrams,
+    tolerableErrorGrams: run.tolerableErrorGrams,
+    aimGrams: run.aimGrams,
+  });
+  return judged.ok ? judged.value : null;
+}
+
+/** What is asked about it, the gravest first; questions that were answered left out. */
+export function askHere(run: Run, now: TinNow, sure: readonly string[]): Problem[] {
+  const tin = measureTin(run, now);
+  if (!tin) return [];
+  const last = run.weights.findLast(({ fate }) => fate !== 'slip');
+  const reading = {
+    grossGrams: tin.grossGrams,
+    tareGrams: tin.tareGrams,
+    declaredGrams: run.declaredGrams,
+    aimGrams: run.aimGrams,
+    tinGrams: Number(run.tareGrams ?? 0) > 0 ? (run.tareGrams ?? 0) : (run.tinGrams ?? 0),
+    readabilityGrams: run.scale.readabilityGrams,
+    lastGrossGrams: now.refill === null && last ? last.grossGrams : null,
+  };
+  const empty = refuseEmptyFill(reading);
+  return empty ? [empty] : askAboutFill(reading).filter(({ code }) => !sure.includes(code));
+}
+
+/** Which code is a question that a person may answer with "it is so". */
+export const isQuestion = ({ code }: Problem): boolean =>
+  code.startsWith('reading-') ||
+  ['tare-forgotten', 'net-ten-times-off', 'net-far-above-label'].includes(code);
+
+/** The number that the next tin bears. */
+export const nextNumber = ({ weights }: Run): number =>
+  Math.max(0, ...weights.map(({ number }) => number)) + 1;
+
+/** The tin that was weighed last, where it stands. */
+export const lastTin = ({ weights }: Run): Weight | undefined => {
+  const last = weights.at(-1);
+  return last && isTin(last) ? last : undefined;
+};
