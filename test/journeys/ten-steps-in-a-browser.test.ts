@@ -154,12 +154,16 @@ async function doTheJob(address: string, page: Page, hands: PageHands, note: str
   // 7. Tin by tin.
   await hands.press(link('Fill tins'));
   await hands.type(field(/^Tins wanted/), '5');
-  await hands.type(field(/^Weight of the empty tin/), '11.4');
+  await hands.type(field(/^Or one weight for all/), '11.4');
   await hands.press(button('Start filling'));
+  // The bench is looked at before the first tin; how tins were cleaned is a tap; counting out can wait.
+  await hands.press(button('It is clear'));
+  await hands.press(button('Washed and dried'));
+  await hands.press(button('Say it later'));
   // Another tin on the scale: far more than twice the label is asked about, and not kept where the question is closed.
   await hands.type(page.getByRole('textbox', { name: 'Grams on the scale' }), '120');
   await hands.press(button('Keep this tin'));
-  const question = page.getByRole('dialog', { name: 'Is there really so much in it?' });
+  const question = page.getByRole('dialog', { name: 'Is that right?' });
   await question.getByText(/Weigh again, or take another kind of tin/).waitFor();
   await page.keyboard.press('Escape');
   await question.waitFor({ state: 'detached' });

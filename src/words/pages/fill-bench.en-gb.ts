@@ -1,3 +1,4 @@
+import { briefGrams } from '../brief-grams.ts';
 import { sayDecimal, sayGrams } from '../say-figure.ts';
 
 const pieces = (count: number, one: string, many: string): string =>
@@ -149,7 +150,7 @@ export const aimWords = {
   own: 'Aim at something else',
   field: 'Aim, net',
   fieldHint: (grams: string) => `Left empty, ${sayGrams(grams)}.`,
-  errors: (grams: string) => `Scale and tin may be off by ${sayGrams(grams)}.`,
+  errors: (grams: string) => `Scale and tin may be off by ${sayGrams(briefGrams(grams))} at most.`,
 } as const;
 
 /** The picture of the weights, and the table beside it. */

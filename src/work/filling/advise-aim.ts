@@ -93,7 +93,6 @@ const oneIn = (share: number | null): number | null =>
 function viewAdvice(advice: AimAdvice, stake: Stake) {
   const { giveawayGrams, lower } = advice;
   const run = giveawayGrams.times(stake.wanted);
-  const saved = lower?.byGrams.times(stake.wanted);
   return {
     aimGrams: toText(advice.aimGrams),
     decidedBy: advice.decidedBy,
@@ -102,14 +101,18 @@ function viewAdvice(advice: AimAdvice, stake: Stake) {
     runGiveawayGrams: shown(run),
     runGiveawayMoney: money(run, stake),
     shortOneIn: oneIn(advice.shortShare),
-    lower: lower &&
-      saved && {
-        byGrams: shown(lower.byGrams),
-        savesGrams: shown(saved),
-        savesMoney: money(saved, stake),
-        shortOneIn: oneIn(lower.shortShare),
-      },
+    lower: lower && viewLower(lower, stake),
   } satisfies Partial<View>;
+}
+
+function viewLower(lower: NonNullable<AimAdvice['lower']>, stake: Stake): View['lower'] {
+  const saved = lower.byGrams.times(stake.wanted);
+  return {
+    byGrams: shown(lower.byGrams),
+    savesGrams: shown(saved),
+    savesMoney: money(saved, stake),
+    shortOneIn: oneIn(lower.shortShare),
+  };
 }
 
 const viewLearnt = ({ spread, from, runs }: LearntSpread): NonNullable<View['learnt']> => ({

@@ -1,5 +1,4 @@
 import type { Kysely } from 'kysely';
-import { makeAppendOnly } from '../../sqlite-only.ts';
 import { makeTable } from '../make-table.ts';
 
 export const RECORDS = ['fill_way', 'run_ready', 'tin_fate', 'run_count'] as const;
@@ -46,5 +45,4 @@ export async function up(db: Kysely<never>): Promise<void> {
       .on(table as never)
       .columns(['filling_run_id'] as never)
       .execute();
-  for (const table of RECORDS) await makeAppendOnly(db, table);
 }

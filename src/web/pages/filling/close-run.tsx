@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { Problem } from '../../../core/problem.ts';
 import { closeWords, fillingWords } from '../../../words/index.ts';
-import { useBenchWrite } from '../../api/use-bench-write.ts';
+
 import { useDraft } from '../../api/use-draft.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
+import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { CheckBox } from '../../parts/check-box.tsx';
@@ -22,7 +23,7 @@ const firstDraft = (run: Run) => ({
   sample: run.plannedSampleGrams ?? '',
   why: run.sampleKeptIn === null ? '' : closeWords.sampleKept(run.sampleKeptIn),
   left: '0',
-  tins: String(run.summary.putAside),
+  tins: null as string | null,
   lids: '0',
   labels: '0',
   backTins: '',
@@ -32,8 +33,11 @@ const firstDraft = (run: Run) => ({
 
 /** Counting, keeping the sample, weighing what is left: then the tins become a lot that waits for its release. */
 export function CloseRun({ run }: { readonly run: Run }) {
-  const { draft, set, isChanged } = useDraft(firstDraft(run));
-  const close = useBenchWrite('closeRun');
+  const { draft: typed, set, isChanged } = useDraft(firstDraft(run));
+  const { putAside } = run.summary;
+  // Tins that were put aside are spoilt, unless somebody counted otherwise.
+  const draft = { ...typed, tins: typed.tins ?? String(putAside) };
+  const close = useWrite('closeRun');
   useUnsaved(isChanged, close);
   // What was in the way of closing may be out of it once a tin is filled or taken out.
   const tinsNow = JSON.stringify(run.weights);
@@ -53,7 +57,6 @@ export function CloseRun({ run }: { readonly run: Run }) {
       },
     });
   };
-  const { putAside } = run.summary;
   return (
     <Card title={fillingWords.closeTitle}>
       <p className="soft">{fillingWords.closeSays}</p>
@@ -106,7 +109,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
   );
 }
 
-type Draft = ReturnType<typeof firstDraft>;
+type Draft = ReturnType<typeof firstDraft> & { readonly tins: string };
 type TextKey = Exclude<keyof Draft, 'keeps'>;
 
 interface CountProps {

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Problem } from '../../../core/problem.ts';
-import { exact, readDecimal, toText } from '../../../core/quantity/index.ts';
+import { exact, readDecimal, roundToStep, toText } from '../../../core/quantity/index.ts';
 import { fillingWords, lightWords, sayDecimal } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
@@ -126,7 +126,9 @@ function AimDigits({ run, now, isTareNow }: AimProps) {
   const tare = run.way === 'own' || now.refill?.way === 'own' ? own : (run.tareGrams ?? '0');
   const read = readDecimal(tare, 'tareGrams');
   const isKnown = !isTareNow && read.ok;
-  const aim = isKnown ? exact(run.aimGrams).plus(read.value) : exact(run.aimGrams);
+  const sum = isKnown ? exact(run.aimGrams).plus(read.value) : exact(run.aimGrams);
+  // A mean of empty tins is finer than the scale shows; taken up, so that nobody aims short.
+  const aim = roundToStep(sum, run.scale.readabilityGrams, 'up');
   return (
     <div>
       <p className="soft">{isKnown && !read.value.isZero() ? fillingWords.aim : fillingWords.aimNet}</p>

@@ -1,4 +1,4 @@
-import { toText } from '../../../core/quantity/index.ts';
+import { roundToStep, toText } from '../../../core/quantity/index.ts';
 import { fillingWords, lightWords } from '../../../words/index.ts';
 import { State } from '../../parts/state.tsx';
 import { sayNotWeighed } from '../making/say-not-weighed.ts';
@@ -29,8 +29,9 @@ function Said({ run, now }: Props) {
   const judged = tin?.netGrams.gt(0) ? judgeTin(run, tin) : null;
   if (!judged) return null;
   const { verdict, gramsToAdd, gramsToSpare } = judged;
-  const add = toText(gramsToAdd);
-  const spare = toText(gramsToSpare);
+  const { readabilityGrams } = run.scale;
+  const add = toText(roundToStep(gramsToAdd, readabilityGrams, 'up'));
+  const spare = toText(roundToStep(gramsToSpare, readabilityGrams, 'down'));
   return (
     <>
       <State kind={KINDS[verdict]}>

@@ -6,6 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { State } from '../../parts/state.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
+import bench from '../making/bench.module.css';
 import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
 import styles from './run.module.css';
@@ -45,7 +46,7 @@ export function TareTaker({ tares, onChange, tolerableErrorGrams }: Props) {
       <legend>{tareWords.title}</legend>
       <p className="soft">{tareWords.says}</p>
       <TareSum tares={tares} tolerableErrorGrams={tolerableErrorGrams} />
-      <div className={styles.box} ref={box}>
+      <div className={`${bench.figures} ${styles.single}`} ref={box}>
         <ScaleField
           label={tareWords.number(tares.length + 1)}
           where={`tares[${tares.length}]`}

@@ -1,4 +1,4 @@
-import { fillingWords, lightWords, sayGrams, wayWords } from '../../../words/index.ts';
+import { briefGrams, fillingWords, lightWords, sayGrams, wayWords } from '../../../words/index.ts';
 import { Card } from '../../parts/card.tsx';
 import { State } from '../../parts/state.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
@@ -61,7 +61,7 @@ function Verdict({ weight }: { readonly weight: Weight }) {
     <>
       <State kind={KINDS[weight.verdict]}>{sayFill(weight)}</State>{' '}
       <span className="soft small">
-        {fillingWords.surely(`${weight.surelyGrams} g`)}
+        {fillingWords.surely(sayGrams(briefGrams(weight.surelyGrams)))}
         {weight.sure.length > 0 && `, ${lightWords.wasAsked}`}
       </span>
     </>
