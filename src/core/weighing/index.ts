@@ -18,8 +18,10 @@ export { type ChartWish, type ControlChart, findControlChart } from './find-cont
 export { findMassInAir, type WeighedInAir } from './find-mass-in-air.ts';
 export { findPremix, type Premix, type PremixWish } from './find-premix.ts';
 export { findRepeatability, LEAST_WEIGHINGS, type Repeatability } from './find-repeatability.ts';
+export { findWaysToWeigh, type WaysWish } from './find-ways-to-weigh.ts';
 export { type Drift, type DriftWish, followDrift } from './follow-drift.ts';
 export { type ActionLimit, type CheckWeight, findActionLimit, judgeScaleCheck } from './judge-scale-check.ts';
+export { findScaleFor, leastOnScale, leastOnScales } from './least-on-scales.ts';
 export { GRAMS_PER_UNIT, gramsOfUnit, type MassUnit } from './mass-unit.ts';
 export { planWeighings, type WeighingPlan } from './plan-weighings.ts';
 export type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';
@@ -33,3 +35,11 @@ export {
   type Repeating,
   type SmallestWeight,
 } from './smallest-weight.ts';
+export type {
+  BlendAhead,
+  FinerScale,
+  PremixInCarrier,
+  WayAddition,
+  WaysForOne,
+  WaysToWeigh,
+} from './ways-to-weigh.ts';
