@@ -57,6 +57,28 @@ export const batchWish = z.strictObject({
   size: batchSize,
 });
 
+/** What the weighings of a plan need of the workshop's scales. */
+export const plannedWays = z.object({
+  /** Scales that did not pass their check: nothing is planned on them. */
+  leftOut: z.array(f.namedThing),
+  /** In which every addition is weighed within its tolerance; null: in none. */
+  smallestBatchGrams: z.string().nullable(),
+  smallestTins: z.array(z.object({ productId: f.id, units: z.number() })),
+  /** Additions that are too small for the scales, and what may be done, the easiest first. */
+  small: z.array(
+    z.object({
+      position: z.number(),
+      itemName: z.string(),
+      says: f.saying,
+      ways: z.array(f.saying),
+      /** The lines of a blend made ahead; null: that is no way here. */
+      blend: z
+        .array(z.object({ itemKind: z.enum(['material', 'formula']), itemId: f.id, grams: z.string() }))
+        .nullable(),
+    }),
+  ),
+});
+
 export const batchPlan = z.object({
   revisionId: f.id,
   formulaName: z.string(),
@@ -69,6 +91,7 @@ export const batchPlan = z.object({
     z.object({ productId: f.id, productName: z.string(), wanted: z.number(), possible: z.number() }),
   ),
   rows: z.array(sheetRow),
+  weighing: plannedWays,
   short: z.array(shortItem),
   /** Why it may not start for sale; empty when it may. */
   hindrances: z.array(f.saying),

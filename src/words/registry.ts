@@ -41,6 +41,7 @@ import { ordersSayings } from './sayings/orders.en-gb.ts';
 import { productFileSayings } from './sayings/product-files.en-gb.ts';
 import { promiseSayings } from './sayings/promise.en-gb.ts';
 import { roomSayings } from './sayings/room.en-gb.ts';
+import { scaleSayings } from './sayings/scales.en-gb.ts';
 import { stockSayings } from './sayings/stock.en-gb.ts';
 import { traceSayings } from './sayings/trace.en-gb.ts';
 
@@ -84,6 +85,7 @@ export const sayingRooms: Readonly<Record<string, Readonly<Record<string, string
   keeping: keepingSayings,
   trace: traceSayings,
   room: roomSayings,
+  scales: scaleSayings,
   stock: stockSayings,
   filling: fillingSayings,
   making: makingSayings,

@@ -224,4 +224,27 @@ export const scaleWords = {
     tryLineHint: 'Copy one from the booklet: what is read from it stands below.',
     readAs: (grams: string, isSettled: boolean) => `Read as ${grams}, ${isSettled ? 'settled' : 'moving'}.`,
   },
+  ways: {
+    leftOut: (scale: string) => `${scale} did not pass its check: nothing is planned on it.`,
+    toCheck: 'Check it',
+    small: (count: number) =>
+      count === 1
+        ? 'One addition is too small for the scales here.'
+        : `${sayDecimal(count)} additions are too small for the scales here.`,
+    smallest: (grams: string, tins: string) =>
+      `The smallest batch that these scales can make properly: ${grams}${tins === '' ? '' : ` (${tins})`}.`,
+    noSmallest: 'There is no batch that the scales here can make properly.',
+    what: 'What may be done',
+  },
+  blend: {
+    write: 'Write this blend down',
+    about:
+      'It becomes a base of its own, in these proportions, as a trial: look at it, then make it, and put it into the formula in place of its scents.',
+    name: 'Name',
+    nameFor: (formula: string) => `${formula}: scents`,
+    code: 'Code',
+    codeHint: 'Two to four letters for batch numbers, such as SC.',
+    stage: 'Mix',
+    note: (formula: string) => `The scents of ${formula}, mixed ahead.`,
+  },
 } as const;

@@ -18,9 +18,11 @@ import { checkForSale, judgeForSale, type SaleCheck } from '../formulas/index.ts
 import { localDate } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
+import { isHeld } from '../scale-error.ts';
 import { findStoppedBehind } from '../stopped-behind.ts';
 import { checkAsMade } from './check-as-made.ts';
 import { findLimits } from './find-limits.ts';
+import { findPlannedWays, type PlannedWays } from './find-planned-ways.ts';
 import { listShort } from './list-short.ts';
 import { openMade } from './made-lookup.ts';
 import { findOlderBases } from './older-bases.ts';
@@ -57,6 +59,8 @@ export interface LaidBatch {
   readonly short: readonly ShortItem[];
   readonly sale: SaleCheck;
   readonly hindrances: readonly Saying[];
+  /** What its weighings need, and what may be done where they are too small. */
+  readonly weighing: PlannedWays;
   /** In which what is said of it names moments. */
   readonly timeZone: string;
 }
@@ -70,7 +74,8 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   const day = localDate(at, house.timeZone);
   const recipe = await readRecipe(db, wish.revisionId);
   if (!recipe.ok) return recipe;
-  const scales = await listScales(db);
+  const everyScale = await listScales(db);
+  const scales = everyScale.filter((scale) => !isHeld(scale));
   const tins = await tinsOf(db, recipe.value, wish, scales);
   if (!tins.ok) return tins;
   const lots = await usableLots(db, recipe.value, tins.value, { day, purpose: wish.purpose });
@@ -99,6 +104,11 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
     short,
     sale: sale.value,
     hindrances: hindrancesOf(wish, size.value, sale.value),
+    weighing: findPlannedWays(
+      { recipe: recipe.value, rows: rows.value, size: size.value },
+      everyScale,
+      house.bowlGrams,
+    ),
     timeZone: house.timeZone,
   });
 }

@@ -29,6 +29,7 @@ const viewPlan = (laid: LaidBatch, isForSale: boolean): Plan => ({
     possible: isBarred(laid, isForSale) ? 0 : possible,
   })),
   rows: laid.rows.map(viewRow),
+  weighing: laid.weighing,
   short: [...laid.short],
   hindrances: [...laid.hindrances],
 });

@@ -6,6 +6,7 @@ import {
   exact,
   largest,
   MICROGRAMS_PER_GRAM,
+  ONE,
   roundToStep,
   smallest,
   toText,
@@ -32,6 +33,10 @@ export interface LaidWeighing {
   readonly lowUg: number;
   readonly highUg: number;
   readonly tolerancePercent: string;
+  /** Within which it has to be weighed, as a fraction: narrower than the band where its limits are near. */
+  readonly neededTolerance: Exact;
+  /** A limit, or the report, bounds how much of it may be in. */
+  readonly isLimited: boolean;
   readonly scale: ScaleRow | null;
   readonly relativeError: number | null;
   readonly smallestWeightGrams: number | null;
@@ -41,7 +46,21 @@ export interface LaidWeighing {
 /** Share of the target by which a weighing may miss it: common practice, no source. */
 const TOLERANCE = { plain: '0.02', delicate: '0.05' } as const;
 
-const toleranceOf = ({ isDelicate }: WantedWeighing) => TOLERANCE[isDelicate ? 'delicate' : 'plain'];
+const toleranceOf = ({ isDelicate }: Pick<WantedWeighing, 'isDelicate'>) =>
+  TOLERANCE[isDelicate ? 'delicate' : 'plain'];
+
+/** USP general chapter 41 asks 0.10 % of what is weighed for an assay: nobody needs a butter or a scent nearer than that. */
+const NARROWEST = '0.001';
+
+/**
+ * Within which an addition has to be weighed: as usual, or the room that limits and report leave above and below it,
+ * where that is less. A butter may be 2 % out; an oil just below its limit may not.
+ */
+export function neededToleranceOf(weighing: Omit<WantedWeighing, 'grams' | 'lot'>): Exact {
+  const above = weighing.headroom?.minus(1) ?? ONE;
+  const below = weighing.footroom === null ? ONE : ONE.minus(weighing.footroom);
+  return smallest(exact(toleranceOf(weighing)), largest(exact(NARROWEST), smallest(above, below)));
+}
 
 /**
  * Scale, target and band of each weighing. The band is as wide as the tolerance, and at least one step of the scale; its
@@ -56,7 +75,7 @@ export function layWeighings(
       additions: wanted.map((weighing, index) => ({
         key: String(index),
         grams: weighing.grams,
-        relativeTolerance: toleranceOf(weighing),
+        relativeTolerance: neededToleranceOf(weighing),
         isLimited: isBound(weighing) || takesWholeLot(weighing),
         mostGrams: mostOf(weighing),
       })),
@@ -104,6 +123,8 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
     lowUg: Math.max(1, wholeUg(roundToStep(notBelow(band.lowGrams, weighing, target), shown, 'up'))),
     highUg: wholeUg(roundToStep(band.highGrams, shown, 'down')),
     tolerancePercent: toText(exact(toleranceOf(weighing)).times(100)),
+    neededTolerance: neededToleranceOf(weighing),
+    isLimited: weighing.headroom !== null,
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
     relativeError: row.worstCaseRelative?.toNumber() ?? null,
     smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,

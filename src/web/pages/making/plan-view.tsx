@@ -15,6 +15,7 @@ import { showAmount } from '../../show/show-amount.ts';
 import styles from './plan.module.css';
 import { type BatchWish, batchWish, type PlanWish } from './plan-wish.ts';
 import { SheetTable } from './sheet-table.tsx';
+import { WeighingWays } from './weighing-ways.tsx';
 
 type Plan = AnswerOf<'planBatch'>;
 
@@ -97,6 +98,7 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
       <Card title={makingWords.sheet} isFlush>
         <SheetTable rows={plan.rows} />
       </Card>
+      {plan.rows.length > 0 && <WeighingWays plan={plan} />}
       <Problems problems={start.problems} />
       <div>
         <Button
