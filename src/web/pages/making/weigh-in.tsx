@@ -7,10 +7,13 @@ import {
   weighInWords as words,
 } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
 import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { TakeReading } from '../../scales/take-reading.tsx';
+import { ScaleCheckCard } from '../scales/scale-check-card.tsx';
 import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
 import { DeviationDialog } from './deviation-dialog.tsx';
@@ -43,6 +46,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
   const { draft, set, save, band } = weigh;
   return (
     <>
+      <CheckFirst weigh={weigh} />
       <Form label={screen.itemName} problems={weigh.problems} onSubmit={() => weigh.enter()} isSaidWithin>
         <div className={styles.screen}>
           {where}
@@ -77,6 +81,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
                 isBusy={save.isBusy}
               />
             </div>
+            <TakeReading onTake={set('grams')} />
             <WeightBand typed={weigh.net} band={band} />
             <WorstNote screen={screen} net={weigh.net} />
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
@@ -106,6 +111,16 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
     </>
   );
 }
+
+/** Before the first weighing of the day: the scale shows its check weight. Its form stands outside of this one. */
+const CheckFirst = ({ weigh: { scale } }: { readonly weigh: Weigh }) =>
+  scale?.check?.isDue && (
+    <div className={styles.caution}>
+      <Disclosure title={words.checkFirst(scale.name)}>
+        {() => <ScaleCheckCard scaleId={scale.id} />}
+      </Disclosure>
+    </div>
+  );
 
 interface AskedProps {
   readonly batch: Batch;
