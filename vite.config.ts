@@ -1,10 +1,11 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { serviceWorker } from './scripts/service-worker-plugin.mjs';
 
 // One style sheet for all pages; nothing is inlined as data:, since the content security policy allows 'self' only.
 export default defineConfig({
   root: 'src/web',
-  plugins: [react()],
+  plugins: [react(), serviceWorker()],
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

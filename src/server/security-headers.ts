@@ -4,6 +4,8 @@ import type { MiddlewareHandler } from 'hono';
 const CONTENT_POLICY = [
   "default-src 'self'",
   "img-src 'self' data:",
+  "worker-src 'self'",
+  "manifest-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'self'",

@@ -9,6 +9,7 @@ import { createRoot } from 'react-dom/client';
 import { queryClient } from './api/query-client.ts';
 import { startLive } from './away/live.ts';
 import { startReplaying } from './away/replay.ts';
+import { startServiceWorker } from './away/service-worker.ts';
 import { router } from './router.tsx';
 
 const place = document.getElementById('page');
@@ -26,3 +27,4 @@ createRoot(place).render(
 
 void startReplaying();
 startLive();
+void startServiceWorker();

@@ -138,7 +138,9 @@ async function findWays(
     const instead = await findStep(db, batch.id, body);
     return { instead, isBesides: instead === null, likelyAt };
   }
-  if (row.subject_kind !== 'filling-run') return null;
+  // A lot counted, a scale checked: whatever the workshop still takes.
+  if (row.subject_kind === 'workshop')
+    return row.route in routes ? { instead: null, isBesides: true, likelyAt } : null;
   const run = await findRun(db, row.subject_id);
   return run && !run.is_closed ? { instead: null, isBesides: true, likelyAt } : null;
 }

@@ -37,7 +37,13 @@ export async function openPage(
   personId: string,
   options: BrowserContextOptions = {},
 ): Promise<{ page: Page; context: BrowserContext; errors: string[] }> {
-  const context = await browser.newContext({ locale: 'en-GB', timezoneId: 'Europe/London', ...options });
+  const context = await browser.newContext({
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    // Tests that hold requests up see only what goes past a service worker; those about it ask for it.
+    serviceWorkers: 'block',
+    ...options,
+  });
   await context.addInitScript(`localStorage.setItem('gramwright.person', ${JSON.stringify(personId)})`);
   const page = await context.newPage();
   const errors: string[] = [];

@@ -40,10 +40,10 @@ export function freePort(): Promise<number> {
 }
 
 export async function startServer(
-  options: { folder?: string; args?: string[] } = {},
+  options: { folder?: string; args?: string[]; port?: number } = {},
 ): Promise<RunningServer> {
   const folder = options.folder ?? mkdtempSync(join(tmpdir(), 'gramwright-server-'));
-  const port = await freePort();
+  const port = options.port ?? (await freePort());
   const address = `http://127.0.0.1:${port}`;
   const child = spawn(
     process.execPath,

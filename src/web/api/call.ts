@@ -1,6 +1,9 @@
 import { type Route, type RouteName, routes } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
+import { noteClocks } from '../away/clock.ts';
 import { door, shutDoor } from '../away/door.ts';
+import { noteFresh, noteKnown } from '../away/known-at.ts';
+import { noteTold } from '../away/sent-entries.ts';
 import { ApiProblem } from './api-problem.ts';
 import { connection } from './connection.ts';
 import { requestUrl } from './request-url.ts';
@@ -15,9 +18,18 @@ export async function call<Name extends RouteName>(
   signal?: AbortSignal,
 ): Promise<AnswerOf<Name>> {
   const url = requestUrl(name, request);
+  const askedAt = performance.now();
   const response = await reach(url, routes[name].method, request.body, signal);
   const answer = await readJson(response, url);
-  connection.write('answers');
+  const known = response.headers.get('x-known-at');
+  if (known !== null) {
+    // Kept on this tablet: the workshop itself did not answer.
+    connection.write('silent');
+    noteKnown(url, known);
+    return answer as AnswerOf<Name>;
+  }
+  noteAnswer(url, response);
+  if (response.ok && routes[name].method === 'GET') noteTold(request.params?.id ?? '', askedAt);
   const problems = response.ok ? [] : problemsIn(answer, url, response.status);
   const shut = shutDoor(problems);
   // What may be read says nothing of who may write.
@@ -31,6 +43,12 @@ export async function call<Name extends RouteName>(
 function saysOfDoor(name: RouteName): boolean {
   const { method, openTo }: Route = routes[name];
   return openTo !== 'anyone' && (method !== 'GET' || door.read() === 'device-not-paired');
+}
+
+function noteAnswer(url: string, { headers }: Response): void {
+  connection.write('answers');
+  noteFresh(url);
+  noteClocks(headers.get('date'), Date.now());
 }
 
 async function reach(url: string, method: string, body: unknown, signal?: AbortSignal): Promise<Response> {

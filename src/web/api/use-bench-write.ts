@@ -1,9 +1,9 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import type { RouteName, Stamp } from '../../contract/index.ts';
-import type { Problem } from '../../core/problem.ts';
+import { type Problem, problem } from '../../core/problem.ts';
 import type { KeptEntry } from '../away/kept-entry.ts';
-import { enterAtBench, isSilent } from '../away/outbox.ts';
+import { enterAtBench, isSilent, onTablet } from '../away/outbox.ts';
 import { ownEntries } from '../away/own-entries.ts';
 import { stampNow } from './make-stamp.ts';
 import { problemsOf } from './problems-of.ts';
@@ -28,6 +28,8 @@ export interface BenchWrite<Name extends RouteName> extends Omit<Write<Name>, 'w
 }
 
 const NONE: readonly Problem[] = [];
+/** The amounts that they change are worked out at the workshop: without its answer nobody here knows what to weigh. */
+const ONLY_THERE: ReadonlySet<string> = new Set<RouteName>(['resizeBatch']);
 const KEPT: BenchAnswer = { isOnTabletOnly: true };
 const ENTERED: BenchAnswer = { isOnTabletOnly: false };
 
@@ -64,8 +66,12 @@ export function useBenchWrite<Name extends RouteName>(
     try {
       const asked = isSilent() ? (judge?.(request) ?? NONE) : NONE;
       if (asked.length > 0) return refuse(asked);
+      const needsAnswer = ONLY_THERE.has(name);
+      if (needsAnswer && (isSilent() || onTablet.read().waiting.length > 0))
+        return refuse([problem('workshop-needed', 'workshop')]);
       const entered = await enterAtBench(entryOf(name, request, await stampNow()));
-      if (entered.how === 'kept') return KEPT;
+      if (entered.how === 'kept')
+        return needsAnswer ? refuse([problem('answer-outstanding', 'workshop')]) : KEPT;
       // What a refusal was about may have changed under the page: it shows how things stand now.
       if (entered.how === 'refused') void queryClient.invalidateQueries();
       else await queryClient.invalidateQueries();

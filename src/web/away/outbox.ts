@@ -6,6 +6,7 @@ import { makeId } from '../api/make-id.ts';
 import { makeStore } from '../api/make-store.ts';
 import { queryClient } from '../api/query-client.ts';
 import type { RequestOf } from '../api/shapes.ts';
+import { clockAhead, FAR_BEHIND_MS } from './clock.ts';
 import { handIn, keepClaim } from './keep-claim.ts';
 import type { KeptEntry } from './kept-entry.ts';
 import { type HeldEntry, makeOutbox } from './make-outbox.ts';
@@ -13,18 +14,17 @@ import { makeMemoryStore } from './memory-store.ts';
 import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
 import { ownEntries } from './own-entries.ts';
 import { makeRunAlone } from './run-alone.ts';
+import { noteSent } from './sent-entries.ts';
 
 /** What lies on this tablet. */
 export interface OnTablet {
   /** Not at the workshop yet, in order. */
   readonly waiting: readonly KeptEntry[];
-  /** Arrived a moment ago: pages show it until they have asked anew. */
-  readonly sent: readonly KeptEntry[];
   /** false: the browser gives no database, and what waits is lost with the page. */
   readonly isLasting: boolean;
 }
 
-export const onTablet = makeStore<OnTablet>({ waiting: [], sent: [], isLasting: true });
+export const onTablet = makeStore<OnTablet>({ waiting: [], isLasting: true });
 /** What others go past: it waits for somebody's PIN, or the workshop will not have it. */
 export const heldHere = makeStore<readonly HeldEntry[]>([]);
 /** Something is on its way at this moment. */
@@ -33,8 +33,6 @@ export const isSending = makeStore(false);
 /** What somebody before the screen waits at the most, and what an answer may take (common practice, no source). */
 const PATIENCE_MS = 4_000;
 const ANSWER_MS = 15_000;
-/** Longer than the pages need to ask anew. */
-const SENT_MS = 5_000;
 
 let opening: Promise<OutboxStore> | undefined;
 const store = (): Promise<OutboxStore> => {
@@ -58,19 +56,24 @@ async function readAnew(): Promise<void> {
 }
 
 function showAsSent(entry: KeptEntry): void {
-  const drop = () => {
-    const now = onTablet.read();
-    onTablet.write({ ...now, sent: now.sent.filter(({ id }) => id !== entry.id) });
-  };
+  noteSent(entry);
   const now = onTablet.read();
-  const waiting = now.waiting.filter(({ id }) => id !== entry.id);
-  onTablet.write({ ...now, waiting, sent: [...now.sent, entry] });
-  setTimeout(drop, SENT_MS);
+  onTablet.write({ ...now, waiting: now.waiting.filter(({ id }) => id !== entry.id) });
 }
 
 /** An answer that does not come in time is silence: the entry may have arrived, and goes again with its stamp. */
-const send = ({ route, params, body }: KeptEntry): Promise<unknown> =>
-  call(route, { params, body } as RequestOf<typeof route>, AbortSignal.timeout(ANSWER_MS));
+async function send({ route, params, body, at }: KeptEntry): Promise<unknown> {
+  refuseFarBehind(at);
+  return call(route, { params, body } as RequestOf<typeof route>, AbortSignal.timeout(ANSWER_MS));
+}
+
+/** The workshop believes whatever lies back: a clock that is far behind is asked about from here. */
+function refuseFarBehind(at: string): void {
+  const behind = -clockAhead.read();
+  if (behind <= FAR_BEHIND_MS) return;
+  const allowed = new Date(Date.parse(at) + behind).toISOString();
+  throw new ApiProblem([problem('tablet-clock-behind', 'stamp.at', { found: at, allowed })], true);
+}
 
 const outbox = makeOutbox({
   store,

@@ -1,10 +1,12 @@
 import { useStore } from '../api/use-store.ts';
 import type { KeptEntry } from './kept-entry.ts';
 import { onTablet } from './outbox.ts';
+import { sentEntries } from './sent-entries.ts';
 
-/** What lies on this tablet for one batch or run, and what arrived a moment ago, in order. */
+/** What the workshop has not told of yet for one batch or run, in order. */
 export function useKept(id: string): readonly KeptEntry[] {
-  const { sent, waiting } = useStore(onTablet);
+  const { waiting } = useStore(onTablet);
+  const sent = useStore(sentEntries).map(({ entry }) => entry);
   return [...sent, ...waiting].filter(({ params }) => params.id === id);
 }
 

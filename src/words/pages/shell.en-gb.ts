@@ -27,7 +27,6 @@ export const shellWords = {
   },
   silent: {
     says: "The workshop's computer does not answer.",
-    mend: 'What stands here may be old, and nothing you enter is saved until it answers. It is asked again every few seconds.',
     again: 'Ask again now',
   },
   leaving: {

@@ -16,6 +16,14 @@ export const awayProblems = {
     says: 'The tablet\u2019s clock was far behind when this was entered: it says {found}, and was likely {allowed}.',
     mend: 'Say when it really was.',
   },
+  'workshop-needed': {
+    says: 'The new amounts are worked out by the workshop\u2019s computer, which has to have all that was entered here first.',
+    mend: 'Wait until this tablet is connected and nothing waits on it, or go on as planned.',
+  },
+  'answer-outstanding': {
+    says: 'The workshop\u2019s computer has not answered. It is asked again, and until it answers the new amounts are not known here.',
+    mend: 'Weigh nothing more of this batch until the line at the top says that all is saved at the workshop.',
+  },
   'tablet-keeps-nothing': {
     says: 'This tablet could not keep the entry ({found}), so it was not sent either.',
     mend: 'Make room on the tablet, or allow this page to keep data, then enter it again.',

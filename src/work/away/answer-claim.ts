@@ -16,6 +16,8 @@ import { makingUseCases } from '../making/index.ts';
 import { mayBeEnteredLate } from '../may-be-entered-late.ts';
 import { noteRequest } from '../note-requests.ts';
 import { record, thingNotFound } from '../record.ts';
+import { scaleUseCases } from '../scales/index.ts';
+import { stockUseCases } from '../stock/index.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { viewClaim } from '../view-claim.ts';
 import { answerClaimView } from './answer-claim-view.ts';
@@ -28,6 +30,8 @@ type Carry = (context: AskedContext, request: unknown) => Promise<Result<unknown
 const BENCH: Readonly<Record<string, Carry>> = {
   ...(makingUseCases as unknown as Record<string, Carry>),
   ...(fillingUseCases as unknown as Record<string, Carry>),
+  ...(scaleUseCases as unknown as Record<string, Carry>),
+  ...(stockUseCases as unknown as Record<string, Carry>),
 };
 
 /**

@@ -77,6 +77,20 @@ const onStep = (batch: Batch, position: number, change: (step: Step) => Step): B
     (screen) => change(screen as Step),
   );
 
+/** That is all there is: done with what is in. */
+const addClosing: Change = (batch, entry) => {
+  const { position } = entry.body as BodyOf<'closeAddition'>;
+  const isIt = (screen: Screen) => screen.kind === 'addition' && screen.position === position;
+  return onScreen(batch, isIt, (screen) => closed(screen as Addition));
+};
+
+function closed(screen: Addition): Addition {
+  const last = screen.entries.at(-1);
+  if (!last) return screen;
+  const done = { ...last, actualGrams: screen.inGrams, verdict: verdictOf(screen.inGrams, screen) };
+  return { ...screen, isKept: true, leftGrams: '0', done };
+}
+
 /** A step, or a round of whipping, has begun: its time runs from the moment that was entered here. */
 const addBeginning: Change = (batch, entry, nameOf) => {
   const { position, load = 1, round = 1, minutes = null } = entry.body as BodyOf<'beginStep'>;
@@ -141,6 +155,7 @@ const CHANGES: Readonly<Record<string, Change>> = {
   recordDeviation: addDeviation,
   beginStep: addBeginning,
   recordRound: addRound,
+  closeAddition: addClosing,
 };
 
 /** What the workshop told of already: it may have arrived, and its answer was lost. */

@@ -9,6 +9,7 @@ import { useRead } from '../../api/use-read.ts';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Addition, Batch } from './batch.ts';
 import type { DeviationSaid } from './deviation-dialog.tsx';
+import { judgeAdditionHere } from './judge-here.ts';
 import { lastWeighing, meantBy, questionOf } from './reading-question.ts';
 import { bandLeft } from './weigh-band.ts';
 import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
@@ -57,7 +58,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
   const [reading, setReading] = useState<AskedReading | null>(null);
   /** The problems of a refusal are in the state only once this is drawn again: it is asked then what they are about. */
   const [about, setAsking] = useState<Said | null>(null);
-  const save = useBenchWrite('recordAddition');
+  const save = useBenchWrite('recordAddition', { judge: judgeAdditionHere(screen) });
   const scales = useRead('getWorkshop').data?.scales ?? [];
   const scale = scales.find((each) => each.id === screen.scaleId) ?? null;
   const band = bandLeft(screen);

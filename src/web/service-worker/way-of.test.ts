@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { wayOf } from './way-of.ts';
+
+const HOME = 'https://workshop.test:4717';
+const way = (path: string, more: { method?: string; mode?: string } = {}) =>
+  wayOf({ method: 'GET', mode: 'cors', url: new URL(path, HOME).href, ...more }, HOME);
+
+describe('what becomes of a request while the workshop may be silent', () => {
+  it.each([
+    '/api/workshop',
+    '/api/batches',
+    '/api/batches/b-1',
+    '/api/batches/b-1/photos/p-1',
+    '/api/filling-runs',
+    '/api/filling-runs/r-1',
+  ])('%s is known, and kept for the bench', (path) => {
+    expect(way(path)).toBe('known');
+  });
+
+  it.each([
+    '/api/customers',
+    '/api/orders',
+    '/api/morning',
+    '/api/live',
+    '/api/door',
+    '/api/filling-runs/r-1/cost',
+    '/api/batches/b-1/sheet.pdf',
+    '/api/batches/b-1/additions',
+    '/api/workshop?anything=else',
+    '/api/workshop/begin',
+  ])('%s is nobody’s to keep', (path) => {
+    expect(way(path)).toBe('pass');
+  });
+
+  it('keeps nothing that is written, nothing of another site and no paper in a tab of its own', () => {
+    expect(way('/api/batches', { method: 'POST' })).toBe('pass');
+    expect(way('https://elsewhere.test/api/batches')).toBe('pass');
+    expect(way('/api/batches/b-1', { mode: 'navigate' })).toBe('pass');
+    expect(way('/', { method: 'POST', mode: 'navigate' })).toBe('pass');
+  });
+
+  it('opens any page, and takes files by whether their name changes with them', () => {
+    expect(way('/making/b-1', { mode: 'navigate' })).toBe('page');
+    expect(way('/assets/index-a1B2c3D4.js')).toBe('hashed');
+    expect(way('/first.js')).toBe('file');
+  });
+});
