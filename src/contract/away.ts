@@ -56,6 +56,13 @@ export const claim = z.object({
 });
 export type Claim = z.output<typeof claim>;
 
+/** What the bench asks before an entry counts: the code of the question, and the field that holds the yes. */
+export const benchQuestions: Readonly<Record<string, string>> = {
+  'weighed-over-limits': 'isOverKnown',
+  'reading-doubtful': 'isReadingSure',
+  'net-far-above-label': 'isContentSure',
+};
+
 /** What was done at the bench while a tablet was away. */
 export const awayRoutes = {
   keepClaim: route({
@@ -84,6 +91,8 @@ export const awayRoutes = {
       strikes: f.id.nullable().default(null),
       /** When it really was, where the tablet's clock was wrong. */
       at: f.instant.nullable().default(null),
+      /** Questions that the bench would have asked, by their codes: whoever answers has read them, and says yes. */
+      sure: z.array(f.name).max(20).default([]),
     }),
     output: claim,
   }),

@@ -131,6 +131,9 @@ describe('pairing', () => {
   it('needs a name that no other device has, and keeps the code for the next try', async () => {
     await shop.pair('Tablet');
     const code = await shop.code();
+    expect(codesIn(await post('/api/reach/pair', { code: '00000000', name: 'TABLET' }))).toEqual([
+      'pairing-wrong',
+    ]);
     expect(codesIn(await post('/api/reach/pair', { code, name: 'TABLET' }))).toEqual(['device-name-taken']);
     expect((await post('/api/reach/pair', { code, name: 'Phone' })).status).toBe(201);
   });

@@ -119,6 +119,13 @@ describe('the door to the network', () => {
     });
     await new Promise((closed) => taker.close(closed));
     must(await shop.network.door.turnOn());
+    const busy = createServer();
+    const taken = await new Promise<number>((found) => {
+      busy.listen(0, '0.0.0.0', () => found((busy.address() as { port: number }).port));
+    });
+    expect(await shop.network.door.turnOn(taken)).toMatchObject({ ok: false });
+    expect(await isListening(own), 'the door that works stays open').toBe(true);
+    await new Promise((closed) => busy.close(closed));
     expect((await shop.network.door.view()).trouble).toBeNull();
   });
 

@@ -102,15 +102,14 @@ export class HttpsDoor implements NetworkDoor {
   }
 
   async turnOn(port?: number): Promise<Result<unknown>> {
-    if (this.#server !== null) {
-      if (port === undefined || port === this.#port()) return done(null);
-      await this.#close();
-    }
+    if (this.#server !== null && (port === undefined || port === this.#port())) return done(null);
     const kept = await this.#keepCertificates();
     if (!kept.ok) return kept;
     const known = port ?? readNetworkChoice(this.#wish.folder).port;
     const server = known === null ? await this.#listenAnywhere() : await this.#listen(known);
     if (!server.ok) return server;
+    // A door that works is closed only once the other one stands.
+    await this.#close();
     this.#server = server.value;
     this.#trouble = null;
     keepNetworkChoice(this.#wish.folder, { isOn: true, port: this.#port() });

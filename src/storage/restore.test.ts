@@ -68,6 +68,21 @@ describe('restoring', () => {
     expect(readdirSync(folder).filter((name) => name.includes('restoring'))).toEqual([]);
   });
 
+  it('brings back no PIN and nobody who was let in on a tablet: what was locked since stays locked', async () => {
+    edit(
+      backup,
+      `insert into person (id, name, is_active, version) values ('ada', 'Ada', 1, 1);
+       insert into device (id, name, token_hash, paired_at, is_dropped, version) values ('d', 'Tablet', 'h', '2026-11-03', 0, 1);
+       insert into person_pin (person_id, salt, hash, key_name, version) values ('ada', 's', 'h', 'k', 1);
+       insert into unlocked (device_id, person_id, at) values ('d', 'ada', '2026-11-03')`,
+    );
+    must(await restoreBackup(file, backup, STAMP));
+    const restored = must(await openStorage(file));
+    for (const table of ['person_pin', 'unlocked'])
+      expect(restored.handle.prepare(`select count(*) as n from ${table}`).get()).toEqual({ n: 0 });
+    await restored.close();
+  });
+
   it('leaves the backup as it was, byte for byte', async () => {
     const before = readFileSync(backup);
     must(await restoreBackup(file, backup, STAMP));

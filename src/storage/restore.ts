@@ -4,7 +4,7 @@ import { done, problem, type Result, refused } from '../core/problem.ts';
 import { datedName, syncFolder, syncToDisk } from './backup.ts';
 import { foreignKeyFindings, integrityFindings, openSqlite } from './sqlite-only.ts';
 import { openProblem, openStorage, whyNotOurs } from './storage.ts';
-import { writeOnce } from './write.ts';
+import { type Writer, writeOnce } from './write.ts';
 
 export interface Restored {
   readonly file: string;
@@ -88,18 +88,26 @@ async function prepareCopy(passing: string, backup: string, stamp: RestoreStamp)
       asked: { text: 'file-restored', salt: null },
     },
     stamp.at,
-    (_tx, tell) =>
-      tell({
+    async (tx, tell) => {
+      await tell({
         kind: 'file-restored',
         subjectKind: 'workshop',
         subjectId: 'workshop',
-        payload: { backup: basename(backup) },
-      }),
+        payload: { backup: basename(backup), pinsAreSetAnew: true },
+      });
+      await forgetPins(tx);
+    },
   );
   await opened.value.close();
   if (!told.ok) return told;
   syncToDisk(passing);
   return done(null);
+}
+
+/** A PIN that was changed since, or a person who locked a tablet since, must not come back with an older file. */
+async function forgetPins(tx: Writer): Promise<void> {
+  await tx.deleteFrom('unlocked').returningAll().execute();
+  await tx.deleteFrom('person_pin').returningAll().execute();
 }
 
 /** Says of the copy what is wrong with the backup, by the backup's own name. */

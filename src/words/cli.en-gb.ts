@@ -41,7 +41,7 @@ export const cliWords = {
   closed: 'Closed.',
   backedUp: (file: string, bytes: number) => `Backup written and looked through: ${file} (${size(bytes)})`,
   restored: (file: string, keptAside: string | null) =>
-    `Restored: ${file}${keptAside === null ? '' : `\nThe file that stood there is kept as ${keptAside}`}`,
+    `Restored: ${file}. PINs for tablets and phones are set anew.${keptAside === null ? '' : `\nThe file that stood there is kept as ${keptAside}`}`,
   finding: (what: string, isSound: boolean, detail: string) =>
     `${isSound ? 'sound' : 'WRONG'}  ${what}. ${detail}`,
   exported: (file: string, bytes: number) => `Written: ${file} (${size(bytes)})`,

@@ -131,7 +131,12 @@ async function findWays(
     const batch = await findBatch(db, row.subject_id);
     if (!batch) return null;
     if (row.route === 'recordAddition')
-      return { instead: await findWeighed(db, batch.id, body), isBesides: true, likelyAt };
+      // Of what is over nothing is struck any more.
+      return {
+        instead: batch.outcome === null ? await findWeighed(db, batch.id, body) : null,
+        isBesides: true,
+        likelyAt,
+      };
     // What is over takes late what was weighed into it, and nothing else.
     if (batch.outcome !== null) return null;
     if (row.route !== 'recordStep') return { instead: null, isBesides: true, likelyAt };

@@ -53,11 +53,9 @@ function HeldOne({ held }: { readonly held: HeldEntry }) {
       <Button isBusy={isBusy} onPress={() => void act(replayOutbox)}>
         {awayWords.held.again}
       </Button>
-      {isLocked && (
-        <Button isBusy={isBusy} onPress={() => void act(() => handOver(held))}>
-          {awayWords.held.handIn(name)}
-        </Button>
-      )}
+      <Button isBusy={isBusy} onPress={() => void act(() => handOver(held))}>
+        {awayWords.held.handIn(name)}
+      </Button>
       <Problems problems={problems} />
     </div>
   );

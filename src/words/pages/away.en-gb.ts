@@ -56,6 +56,7 @@ export const awayWords = {
     reason: 'What happened, and why',
     wrongClock: 'That tablet’s clock was wrong: by what is known of it, this was at',
     keep: 'Keep the answer',
+    yes: 'Yes, it was as it says: enter it',
     toBatch: (number: string) => `To batch ${number}`,
     toRun: (number: string) => `To filling run ${number}`,
     all: 'See all of them',

@@ -80,8 +80,18 @@ async function enterAfterAll(
   claim: SignedClaim,
   body: Body,
 ): Promise<void> {
-  const what = say((await viewClaim(tx, claim)).what);
-  const told = { what, why: body.reason, at: body.at, by: signerOf(claim, body), device: claim.device };
+  const view = await viewClaim(tx, claim);
+  const what = say(view.what);
+  if (body.strikes !== null && body.strikes !== view.mayEnter?.instead?.entryId)
+    giveUp(thingNotFound('strikes', body.strikes));
+  const told = {
+    what,
+    why: body.reason,
+    at: body.at,
+    by: signerOf(claim, body),
+    device: claim.device,
+    sure: body.sure,
+  };
   const request = orGiveUp(explainRequest(claim.route, requestOf(claim), told));
   if (!BENCH[claim.route] || !mayBeEnteredLate(claim.route)) giveUp(notEnterable(claim.route));
   if (body.strikes !== null) await carryOut(context, tx, strikeName(claim), strikeRequest(claim, body));

@@ -131,6 +131,30 @@ describe('what a tablet did while it was away and was refused when it came', () 
     expect(entries.find(({ id }) => id === entry.id)?.device).toBe('the phone');
   });
 
+  it('asks what the bench would have asked, and takes the yes of whoever answers', async () => {
+    const batch = await at.startBase();
+    await at.weigh(batch, 0, '520');
+    const claim = await keep(keptAddition(batch, 0, '5.2'));
+    const enter = (sure: string[]) =>
+      at.bench.ask('answerClaim', {
+        params: { id: claim.id },
+        body: { how: 'enter', reason: 'A little more was needed.', sure },
+      });
+    expect(await enter([])).toMatchObject({ ok: false, problems: [{ code: 'reading-doubtful' }] });
+    expect(await enter(['reading-doubtful'])).toMatchObject({ ok: true });
+  });
+
+  it('strikes nothing but what stands in its place', async () => {
+    const { batch, claim } = await weighedTwice();
+    await at.weigh(batch, 1, '280');
+    const other = at.additionAt(await reread(batch), 1).done?.entryId ?? '';
+    expect(await answer(claim.id, { how: 'enter', reason: 'A slip.', strikes: other })).toMatchObject({
+      ok: false,
+      problems: [{ code: 'thing-not-found', where: 'strikes' }],
+    });
+    expect(at.additionAt(await reread(batch), 1).done?.actualGrams).toBe('280');
+  });
+
   it('that is a decision and no weighing can be set aside only', async () => {
     const batch = await at.startBase();
     const stamp = at.bench.stamp();

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type Route, routes, type Stamp } from '../../contract/index.ts';
+import { away, type Route, routes, type Stamp } from '../../contract/index.ts';
 import { done, type Problem, problem, type Result, refused } from '../../core/problem.ts';
 import { problemsFromSchema } from '../../core/problems-from-schema.ts';
 import type { ClaimRow } from '../../storage/index.ts';
@@ -28,26 +28,27 @@ export function subjectOf(
   return { kind: 'workshop', id: '' };
 }
 
-/** Answers to questions that the bench asks: whoever enters it after all has read them, and says why. */
-const IS_ANSWER = /^is[A-Z]\w*(Known|Sure)$/;
-
 export interface Explained {
   readonly what: string;
   readonly why: string;
   readonly at: string | null;
   readonly by: string;
   readonly device: string;
+  /** Codes of the questions that whoever answers said yes to. */
+  readonly sure: readonly string[];
 }
 
 /** The request with the explanation in the place that the route has for it, read by the contract's shape. */
 export function explainRequest(
   route: string,
   { params, body }: KeptRequest,
-  { what, why, at, by, device }: Explained,
+  { what, why, at, by, device, sure }: Explained,
 ): Result<{ readonly params: KeptRequest['params']; readonly body: unknown; readonly query: undefined }> {
   const shape = routeOf(route)?.input as z.ZodObject | undefined;
   const fields = Object.keys(shape?.shape ?? {});
-  const answers = fields.filter((field) => IS_ANSWER.test(field)).map((field) => [field, true]);
+  const answers = sure
+    .flatMap((code) => fields.filter((field) => field === away.benchQuestions[code]))
+    .map((field) => [field, true]);
   const given = {
     ...body,
     ...Object.fromEntries(answers),

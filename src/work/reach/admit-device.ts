@@ -23,9 +23,11 @@ export async function admitDevice(
 ): Promise<Result<{ readonly id: string; readonly name: string }>> {
   const { network, machine, storage } = context;
   if (!network) return refused(problem('network-not-here', 'network'));
-  // Before the code is used up: a name that is taken costs nobody the code.
-  if (await isNameTaken(storage.db, name)) return refused(nameTaken(name));
   const now = machine.now();
+  // Only whoever has the code learns which names there are; and a name that is taken costs nobody the code.
+  const known = network.pairing.judge(code, now);
+  if (!known.ok) return known;
+  if (await isNameTaken(storage.db, name)) return refused(nameTaken(name));
   const open = network.pairing.use(code, now);
   if (!open.ok) return open;
   const id = machine.newId();

@@ -44,15 +44,18 @@ export class PairingDesk {
     return this.#open;
   }
 
-  /** The right code is used up by it. */
-  use(code: string, now: string): Result<OpenPairing> {
+  /** Whether it is the right code; a wrong one counts. */
+  judge(code: string, now: string): Result<OpenPairing> {
     const open = this.current(now);
     if (open === null) return refused(problem(this.#isLocked ? 'pairing-locked' : 'pairing-closed', 'code'));
-    if (isSameSecret(code, open.code)) {
-      this.close();
-      return done(open);
-    }
-    return this.#countWrong(open);
+    return isSameSecret(code, open.code) ? done(open) : this.#countWrong(open);
+  }
+
+  /** The right code is used up by it. */
+  use(code: string, now: string): Result<OpenPairing> {
+    const open = this.judge(code, now);
+    if (open.ok) this.close();
+    return open;
   }
 
   #countWrong(open: OpenPairing): Result<never> {

@@ -14,7 +14,7 @@ export async function recogniseDevice(
   if (token === undefined || token === '') return null;
   const hash = hashDeviceToken(token);
   const device = await findDeviceByToken(storage.db, hash);
-  if (!device || readDropped(storage.file).includes(hash)) return null;
+  if (!device) return null;
   const now = machine.now();
   const times = seen.get(storage.handle) ?? new Map<string, number>();
   seen.set(storage.handle, times);
@@ -22,7 +22,8 @@ export async function recogniseDevice(
     times.set(device.id, Date.parse(now));
     await noteSeen(storage.db, device.id, now);
   }
-  return { id: device.id, name: device.name };
+  // Last of all: it may have been dropped while this was being looked up.
+  return readDropped(storage.file).includes(hash) ? null : { id: device.id, name: device.name };
 }
 
 /** Whether what is sent from this device may be signed by this person. */

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { away } from '../../../contract/index.ts';
 import { awayWords } from '../../../words/index.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
@@ -20,14 +21,20 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
   const [reason, setReason] = useState('');
   const likelyAt = claim.mayEnter?.likelyAt ?? null;
   const [isClockWrong, setClockWrong] = useState(likelyAt !== null);
+  /** Questions of the bench that were said yes to here. */
+  const [sure, setSure] = useState<readonly string[]>([]);
   const answer = useWrite('answerClaim');
+  const asked = answer.problems.map(({ code }) => code).filter((code) => away.benchQuestions[code]);
   async function submit() {
     const isEntered = way !== 'aside';
+    const saidYes = [...new Set([...sure, ...asked])];
+    setSure(saidYes);
     const body = {
       how: isEntered ? ('enter' as const) : ('aside' as const),
       reason,
       strikes: way === 'instead' ? (claim.mayEnter?.instead?.entryId ?? null) : null,
       at: isEntered && isClockWrong ? likelyAt : null,
+      sure: saidYes,
     };
     if (await answer.write({ params: { id: claim.id }, body })) onClose();
   }
@@ -39,7 +46,10 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
           title={words.answerTitle}
           choices={ways.map((id) => ({ id, name: words.ways[id] }))}
           value={way}
-          onChange={(id) => setWay(id as typeof way)}
+          onChange={(id) => {
+            setWay(id as typeof way);
+            answer.forget();
+          }}
         />
         {likelyAt !== null && way !== 'aside' && (
           <CheckBox isChecked={isClockWrong} onChange={setClockWrong}>
@@ -55,7 +65,7 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
           isBusy={answer.isBusy}
           isDisabled={reason.trim() === '' && answer.problems.length === 0}
         >
-          {words.keep}
+          {asked.length > 0 ? words.yes : words.keep}
         </Button>
       </Form>
     </Dialog>
