@@ -1,5 +1,9 @@
-/** What a plan says of additions that are too small for the scales. */
+/** What the morning says of scales, and a plan of additions that are too small for the scales. */
 export const scaleSayings = {
+  'morning-scale-due': 'to be checked first',
+  'morning-scale-held': 'did not pass its check',
+  'morning-scale-weight': 'With its {weight} g weight, before the first weighing of the day.',
+  'morning-scale-check': 'Check it',
   'way-needs':
     '{grams} g may be {tolerancePercent} % out{isNear, select, yes { and no more, since its limit or the report’s range is near} other {}}: the scales here weigh {least} g and more so.',
   'way-no-scale': '{grams} g: there is no scale that may weigh it.',

@@ -6,17 +6,20 @@ import type { Barred } from '../orders/serve-orders.ts';
 import { saying } from '../saying.ts';
 import { findLastMeltDay, findLatestStart } from './latest-start.ts';
 import { listClaimLines } from './list-claims.ts';
+import { listScaleChecks } from './list-scale-checks.ts';
 import { listTinsToMake, type TinsToMake } from './list-tins-to-make.ts';
 import { listUnderWay } from './list-under-way.ts';
 import type { MorningData, OrderInTurn } from './read-morning.ts';
 
 /** What is not known of what was begun, then that itself, then what open orders lack: bases to melt, then tins. */
-export const listMakings = (data: MorningData): trace.MorningLine[] => [
-  ...listClaimLines(data),
-  ...listUnderWay(data),
-  ...listMelts(data).map((melt) => meltLine(data, melt)),
-  ...listTinsToMake(data).map((tins) => makeLine(data, tins)),
-];
+export function listMakings(data: MorningData): trace.MorningLine[] {
+  const makings = [
+    ...listUnderWay(data),
+    ...listMelts(data).map((melt) => meltLine(data, melt)),
+    ...listTinsToMake(data).map((tins) => makeLine(data, tins)),
+  ];
+  return [...listClaimLines(data), ...listScaleChecks(data, makings), ...makings];
+}
 
 /** A base that open orders lack, and until when it has to be begun for the first of them. */
 export interface Melt {

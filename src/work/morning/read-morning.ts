@@ -1,4 +1,11 @@
-import { listOpenClaims, listRunsAtHand, type RunHead, type SignedClaim } from '../../storage/index.ts';
+import {
+  listOpenClaims,
+  listRunsAtHand,
+  listScales,
+  type RunHead,
+  type ScaleRow,
+  type SignedClaim,
+} from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { type OpenNeeds, sumNeeds } from '../orders/needs.ts';
 import type { OrderView } from '../orders/order-view.ts';
@@ -19,6 +26,7 @@ export interface MorningData {
   readonly needs: OpenNeeds;
   /** Filling runs that nobody has decided yet. */
   readonly runs: readonly RunHead[];
+  readonly scales: readonly ScaleRow[];
   /** What tablets did while they were away and nobody has answered. */
   readonly claims: readonly SignedClaim[];
 }
@@ -35,6 +43,7 @@ export async function readMorning(context: Context): Promise<MorningData> {
     }),
     needs: sumNeeds(book, served),
     runs: runs.filter((run) => run.verdict === null),
+    scales: await listScales(context.storage.db),
     claims: await listOpenClaims(context.storage.db),
   };
 }
