@@ -2,6 +2,14 @@ import { sayDecimal } from './say-figure.ts';
 
 /** Words on labels and on the workshop's papers. The headings of the law are in the law's own words. */
 
+/** What whipping and setting are told by besides. */
+interface StepMore {
+  readonly roundMinutes?: string | null;
+  readonly rounds?: number | null;
+  readonly leastHours?: string | null;
+  readonly mostHours?: string | null;
+}
+
 const counted = (count: number, one: string, many: string): string =>
   `${sayDecimal(count)} ${count === 1 ? one : many}`;
 
@@ -143,9 +151,24 @@ export const printWords = {
     stepColumns: { step: 'Step', seen: 'Seen', when: 'When', who: 'Who' },
     notRecorded: 'no record',
     /** `Melt in a water bath (70 to 75 °C, 20 min)`. */
-    stepText: (what: string, least: string | null, most: string | null, minutes: string | null) => {
+    stepText: (
+      what: string,
+      least: string | null,
+      most: string | null,
+      minutes: string | null,
+      more: StepMore = {},
+    ) => {
       const heat = [least, most].filter((celsius) => celsius !== null).join(' to ');
-      const facts = [heat && `${heat} °C`, minutes && `${minutes} min`].filter(Boolean).join(', ');
+      const hours = [more.leastHours, more.mostHours].filter((each) => each).join(' to ');
+      const rounds = more.rounds ? `${sayDecimal(more.rounds)} rounds` : 'rounds';
+      const facts = [
+        heat && `${heat} °C`,
+        minutes && `${minutes} min`,
+        more.roundMinutes && `${rounds} of ${more.roundMinutes} min, each looked at`,
+        hours && `firm after ${hours} h`,
+      ]
+        .filter(Boolean)
+        .join(', ');
       return facts === '' ? what : `${what} (${facts})`;
     },
     nothingEntered: 'nothing entered',

@@ -1,6 +1,6 @@
-import { printWords } from '../../words/index.ts';
+import { printWords, stepWords } from '../../words/index.ts';
 import { footerOf } from './footer-of.ts';
-import type { Paper, PaperCell, PaperTable } from './paper.ts';
+import type { Paper, PaperCell, PaperPicture, PaperSection, PaperTable } from './paper.ts';
 
 /** What a finished batch leaves on paper. Every moment is a text already, on the workshop's own clock. */
 export interface BatchRecord {
@@ -22,6 +22,9 @@ export interface BatchRecord {
   readonly additions: readonly RecordedAddition[];
   readonly struck: readonly StruckEntry[];
   readonly steps: readonly RecordedStep[];
+  readonly rounds: readonly RecordedRound[];
+  readonly yields: readonly RecordedYield[];
+  readonly photos: readonly PaperPicture[];
   readonly deviations: readonly RecordedDeviation[];
   readonly runs: readonly RecordedRun[];
   readonly createdAt: string;
@@ -46,6 +49,20 @@ export interface StruckEntry extends Signed {
 export interface RecordedStep {
   readonly what: string;
   readonly done: (Signed & { readonly seen: string }) | null;
+}
+export interface RecordedRound extends Signed {
+  readonly round: string;
+  readonly minutes: string;
+  readonly looked: string;
+  /** Densities of its cups, g/ml. */
+  readonly cups: string;
+}
+export interface RecordedYield {
+  readonly stage: string;
+  readonly expectedGrams: string;
+  readonly foundGrams: string;
+  readonly lossGrams: string;
+  readonly lossPercent: string;
 }
 export interface RecordedDeviation extends Signed {
   readonly what: string;
@@ -73,9 +90,12 @@ export function buildBatchRecord(record: BatchRecord): Paper {
       additionsTable(record.additions),
       ...(record.struck.length === 0 ? [] : [struckTable(record.struck)]),
       ...(record.steps.length === 0 ? [] : [stepsTable(record.steps)]),
+      ...(record.rounds.length === 0 ? [] : [roundsTable(record.rounds)]),
+      ...(record.yields.length === 0 ? [] : [yieldsTable(record.yields)]),
       deviationsTable(record.deviations),
       ...(record.runs.length === 0 ? [] : [runsTable(record.runs)]),
     ],
+    ...(record.photos.length > 0 && { sections: [photosOf(record.photos)] }),
     notes: [],
     signatures: words.signatures,
     footer: footerOf(record.workshopName, words.titleOf(record.batchNumber)),
@@ -159,6 +179,60 @@ function stepsTable(steps: readonly RecordedStep[]): PaperTable {
     ),
   };
 }
+
+function roundsTable(rounds: readonly RecordedRound[]): PaperTable {
+  const { rounds: heading, roundColumns: columns } = stepWords.print;
+  return {
+    heading,
+    columns: [
+      { title: columns.round, align: 'left' },
+      { title: columns.ran, align: 'right' },
+      { title: columns.looked, align: 'left' },
+      { title: columns.cups, align: 'left' },
+      { title: columns.when, align: 'left' },
+      { title: columns.who, align: 'left' },
+    ],
+    rows: rounds.map(({ round, minutes, looked, cups, when, who }) => [
+      round,
+      minutes,
+      looked,
+      cups,
+      when,
+      who,
+    ]),
+  };
+}
+
+function yieldsTable(yields: readonly RecordedYield[]): PaperTable {
+  const { yields: heading, yieldColumns: columns } = stepWords.print;
+  return {
+    heading,
+    columns: [
+      { title: columns.stage, align: 'left' },
+      { title: columns.expected, align: 'right' },
+      { title: columns.found, align: 'right', isStrong: true },
+      { title: columns.loss, align: 'right' },
+      { title: columns.percent, align: 'right' },
+    ],
+    rows: yields.map(({ stage, expectedGrams, foundGrams, lossGrams, lossPercent }) => [
+      stage,
+      expectedGrams,
+      foundGrams,
+      lossGrams,
+      lossPercent,
+    ]),
+  };
+}
+
+/** Two and more fit a page: large ones are looked at on the bench. Common practice, no source. */
+const PHOTO_HIGH_MM = 62;
+
+const photosOf = (photos: readonly PaperPicture[]): PaperSection => ({
+  heading: stepWords.print.photos,
+  level: 1,
+  source: stepWords.print.photosSource,
+  pictures: photos.map((photo) => ({ ...photo, highestMm: PHOTO_HIGH_MM })),
+});
 
 function deviationsTable(deviations: readonly RecordedDeviation[]): PaperTable {
   const { deviations: heading, deviationColumns: columns } = printWords.batchRecord;

@@ -66,4 +66,6 @@ export interface PaperSection {
 export interface PaperPicture {
   readonly name: string;
   readonly bytes: Uint8Array;
+  /** Where it is to stay small; else half a page. */
+  readonly highestMm?: number;
 }

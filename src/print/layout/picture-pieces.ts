@@ -33,12 +33,16 @@ export function isPrintable(bytes: Uint8Array): boolean {
 }
 
 /** Its name, and the picture under it in one piece. One that cannot be shown has its name alone. */
-export function picturePieces({ name, bytes }: PaperPicture, where: string, faces: Faces): Pieces {
+export function picturePieces(
+  { name, bytes, highestMm = HIGHEST_MM }: PaperPicture,
+  where: string,
+  faces: Faces,
+): Pieces {
   const caption = plainPieces(name, paperStyles.factLabel, `${where}.name`, 'P', 2.6, faces);
   const read = isPrintable(bytes) ? readImageSize(bytes) : null;
   if (read === null) return caption;
   const part: Part = { type: 'Figure', alt: name, children: [] };
-  const { widthMm, heightMm } = sizeOf(read);
+  const { widthMm, heightMm } = sizeOf(read, highestMm);
   const item: PlacedImage = {
     kind: 'image',
     bytes,
@@ -56,8 +60,8 @@ export function picturePieces({ name, bytes }: PaperPicture, where: string, face
   return joinPieces([keptWithNext(caption), { pieces: [piece], parts: [part] }]);
 }
 
-function sizeOf({ widthPx, heightPx }: ImageSize): { widthMm: number; heightMm: number } {
+function sizeOf({ widthPx, heightPx }: ImageSize, highestMm: number): { widthMm: number; heightMm: number } {
   const widestMm = Math.min(TEXT_WIDTH_MM, (widthPx / LEAST_DOTS_PER_INCH) * 25.4);
-  const scale = Math.min(widestMm / widthPx, HIGHEST_MM / heightPx);
+  const scale = Math.min(widestMm / widthPx, highestMm / heightPx);
   return { widthMm: widthPx * scale, heightMm: heightPx * scale };
 }

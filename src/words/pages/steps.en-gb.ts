@@ -4,6 +4,7 @@ const minutesAs = (minutes: string): string => (minutes === '1' ? '1 minute' : `
 
 /** Steps at the bench, one kind a screen: their timers, cautions, rounds of whipping, cups and photographs. */
 export const stepWords = {
+  recordTitle: 'Rounds and photographs',
   begin: 'Begin',
   beginAfter: 'Read, understood: begin',
   begunBy: (by: string) => `Begun by ${by}`,
@@ -298,6 +299,8 @@ export const stepWords = {
       loss: 'Lost (g)',
       percent: 'Lost (%)',
     },
+    photoOf: (step: string, caption: string, when: string, who: string) =>
+      caption === step ? `${step}: ${when}, ${who}` : `${step}: ${caption}. ${when}, ${who}`,
     photos: 'Photographs',
     photosSource: 'Taken at the bench, as they were kept.',
   },

@@ -25,6 +25,7 @@ import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { type BatchView, viewBatch } from './batch-view.ts';
 import { listMishaps } from './list-mishaps.ts';
+import { readStepRecords } from './read-step-records.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Screen = BatchView['screens'][number];
@@ -56,8 +57,8 @@ async function paint(fileName: string, layout: Layout): Promise<Result<Paper>> {
   return bytes.ok ? done({ fileName, bytes: bytes.value }) : bytes;
 }
 
-const stepText = ({ what, leastCelsius, mostCelsius, minutes }: Step): string =>
-  printWords.batchRecord.stepText(what, leastCelsius, mostCelsius, minutes);
+const stepText = (step: Step): string =>
+  printWords.batchRecord.stepText(step.what, step.leastCelsius, step.mostCelsius, step.minutes, step);
 
 async function layOutSheet(
   context: Context,
@@ -132,6 +133,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
         seen: seenOf(step.done),
       },
     })),
+    ...(await readStepRecords(context.storage.db, batch, moment)),
     deviations: listMishaps(batch).map((row) => ({ what: row.what, why: row.why, ...signed(row) })),
     runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
     createdAt: context.machine.now(),

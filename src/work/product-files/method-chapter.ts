@@ -23,7 +23,7 @@ export function stepTable(revisions: readonly RevisionView[]) {
     .map((step, index): Words[] => [
       String(index + 1),
       step.stage,
-      printWords.batchRecord.stepText(step.what, step.leastCelsius, step.mostCelsius, step.minutes),
+      printWords.batchRecord.stepText(step.what, step.leastCelsius, step.mostCelsius, step.minutes, step),
       step.caution,
     ]);
   const columns = [

@@ -16,7 +16,9 @@ import { OpenClaims } from '../away/claims-card.tsx';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
 import { nameOf } from './name-of.ts';
+import { StageYields } from './stage-yields.tsx';
 import { sayEntered } from './step-done.tsx';
+import { StepRecords } from './step-records.tsx';
 import { StruckEntry } from './struck-entries.tsx';
 import { WorstCase } from './worst-case.tsx';
 
@@ -90,6 +92,8 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
       <Card title={makingWords.record} isFlush>
         <RecordTable batch={batch} />
       </Card>
+      <StageYields yields={batch.yields} />
+      <StepRecords batch={batch} />
       {batch.struck.length > 0 && (
         <Card title={makingWords.struckTitle} isFlush>
           <List rows={batch.struck} keyOf={(entry) => entry.entryId} empty="">

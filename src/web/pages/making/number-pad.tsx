@@ -30,8 +30,8 @@ export function NumberPad<Name extends string>({ fields, values, set, beside, is
   if (!current) return null;
   return (
     <div className={styles.pad}>
-      {beside}
       <div className={styles.fields}>
+        {beside}
         {fields.map((field) => (
           <DigitField
             key={field.name}

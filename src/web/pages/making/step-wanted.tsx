@@ -34,3 +34,11 @@ export function StepWanted({
     </div>
   );
 }
+
+/** What the thermometer should show, beside what it shows. */
+export const HeatWanted = ({ screen }: { readonly screen: Step }) => (
+  <div className={own.beside}>
+    <span className="soft">{stepWords.wantedHeat}</span>
+    <strong className={own.typed}>{makingWords.wanted(screen.leastCelsius, screen.mostCelsius)}</strong>
+  </div>
+);

@@ -6,7 +6,7 @@ import { minutesSince, timerOf } from './list-timers.ts';
 import { NumberPad, type PadField } from './number-pad.tsx';
 import { StepForm } from './step-form.tsx';
 import type { StepProps } from './step-props.ts';
-import { StepWanted } from './step-wanted.tsx';
+import { HeatWanted, StepWanted } from './step-wanted.tsx';
 import { StrikeStep } from './strike-step.tsx';
 import { TimerFace } from './timer-face.tsx';
 import { useBegin } from './use-begin.ts';
@@ -57,7 +57,7 @@ export function TimedStep({ beginWord, heatWord, children, ...props }: Props) {
   return (
     <>
       {timer && <TimerFace timer={timer} />}
-      <StepWanted screen={screen} isTimed={timer === undefined} />
+      {!asksHeat && <StepWanted screen={screen} isTimed={timer === undefined} />}
       {children}
       <StepForm
         label={screen.what}
@@ -67,7 +67,13 @@ export function TimedStep({ beginWord, heatWord, children, ...props }: Props) {
         parts={() => (timer ? { minutes: minutesSince(timer.begunAt, Date.now()) } : {})}
       >
         {fields.length > 0 && (
-          <NumberPad fields={fields} values={entry.draft} set={entry.set} isBusy={entry.save.isBusy} />
+          <NumberPad
+            fields={fields}
+            values={entry.draft}
+            set={entry.set}
+            beside={asksHeat && <HeatWanted screen={screen} />}
+            isBusy={entry.save.isBusy}
+          />
         )}
       </StepForm>
       {timer && (
