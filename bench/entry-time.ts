@@ -25,25 +25,42 @@ async function weighBatch(program: RunningProgram, revisionId: string): Promise<
   return times;
 }
 
-async function weighBatches(program: RunningProgram): Promise<{ entries: number[]; fsyncs: number[] }> {
+/** So many tablets at work at once. */
+const CLIENTS = 4;
+
+interface Times {
+  readonly entries: number[];
+  /** With all clients at work, each on a batch of its own. */
+  readonly together: number[];
+  readonly fsyncs: number[];
+}
+
+async function weighTogether(program: RunningProgram, revisionId: string): Promise<number[]> {
+  const clients = Array.from({ length: CLIENTS }, () => weighBatch(program, revisionId));
+  return (await Promise.all(clients)).flat();
+}
+
+async function weighBatches(program: RunningProgram): Promise<Times> {
   const shop = await buildShop(program);
   await receiveAll(program, shop.materials, { grams: 50_000, pieces: 100 });
   const base = await makeBase(program, shop.base, 12_000, 8);
   await program.write('sayFirm', { remark: 'Set in the cold.' }, { id: base });
   for (let batch = 0; batch < WARM; batch += 1) await weighBatch(program, shop.butterRevision);
   const entries: number[] = [];
+  const together: number[] = [];
   const fsyncs: number[] = [];
   for (let batch = 0; batch < COUNTED; batch += 1) {
     // In turn, so that both see the same disk and the same company on the machine.
     fsyncs.push(fsyncMs());
     entries.push(...(await weighBatch(program, shop.butterRevision)));
+    if (batch < COUNTED / CLIENTS) together.push(...(await weighTogether(program, shop.butterRevision)));
   }
-  return { entries, fsyncs };
+  return { entries, together, fsyncs };
 }
 
 /** A making entry over HTTP against one write with fsync on the same disk. */
 export async function benchMakingEntry(): Promise<readonly Figure[]> {
-  const { entries, fsyncs } = await inFolder((folder) => withProgram(folder, weighBatches));
+  const { entries, together, fsyncs } = await inFolder((folder) => withProgram(folder, weighBatches));
   const fsync = quantile(fsyncs, 0.5);
   const median = quantile(entries, 0.5);
   const name = `making entry over HTTP, ${entries.length / COUNTED} lines in the batch`;
@@ -52,5 +69,12 @@ export async function benchMakingEntry(): Promise<readonly Figure[]> {
     { name: `${name}: median`, value: median, unit: 'ms', beside: '' },
     { name: `${name}: 99th percentile`, value: quantile(entries, 0.99), unit: 'ms', beside: '' },
     { name: `${name}: median against the fsync`, value: median / fsync, unit: 'times', beside: 'aim 5' },
+    { name: `${CLIENTS} clients at work: median`, value: quantile(together, 0.5), unit: 'ms', beside: '' },
+    {
+      name: `${CLIENTS} clients at work: 99th percentile`,
+      value: quantile(together, 0.99),
+      unit: 'ms',
+      beside: '',
+    },
   ];
 }

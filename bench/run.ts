@@ -1,4 +1,5 @@
 import Table from 'cli-table3';
+import { benchBenchPage } from './bench-page-time.ts';
 import { benchFullChecks } from './check-rate.ts';
 import { benchMakingEntry } from './entry-time.ts';
 import { benchJourneyMemory } from './journey-memory.ts';
@@ -25,6 +26,7 @@ async function runAll(): Promise<readonly Figure[]> {
   const rounds: readonly (() => readonly Figure[] | Promise<readonly Figure[]>)[] = [
     () => [baseline(), benchFullChecks()],
     benchMakingEntry,
+    benchBenchPage,
     benchTrace,
     benchLabelPdf,
     benchLaidOutWorkshop,

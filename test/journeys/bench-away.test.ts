@@ -34,7 +34,7 @@ describe('the bench while the tablet is away', () => {
     await page.goto(`${server.address}/making/${batch}`);
     await scale(page).waitFor();
     await isKeptFor(page, batch);
-    await server.stop();
+    await server.kill();
 
     const before = new Date().toISOString();
     await weigh(page, '600');

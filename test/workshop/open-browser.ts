@@ -7,7 +7,7 @@ import {
   type Page,
 } from 'playwright-core';
 
-const FLAGS = [
+export const BROWSER_FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -24,12 +24,15 @@ const PLACES = [
 ];
 
 /** The Debian package's browser, or the one that CHROMIUM names. */
-export function openBrowser(more: readonly string[] = []): Promise<Browser> {
+export function findBrowser(): string {
   const executablePath = PLACES.find((place) => place !== '' && existsSync(place));
   if (executablePath === undefined)
     throw new Error('no chromium found: install the package chromium, or set CHROMIUM');
-  return chromium.launch({ executablePath, args: [...FLAGS, ...more] });
+  return executablePath;
 }
+
+export const openBrowser = (more: readonly string[] = []): Promise<Browser> =>
+  chromium.launch({ executablePath: findBrowser(), args: [...BROWSER_FLAGS, ...more] });
 
 /** A page of somebody who said who is working; page errors fail the test that asks for them. */
 export async function openPage(
