@@ -78,6 +78,7 @@ async function everyPath(server: RunningServer): Promise<string[]> {
   const made = batches.find((batch) => batch.state === 'made' && batch.formulaKind === 'mixture')?.id;
   const paths = [
     '/',
+    '/pair',
     '/orders',
     '/orders/new',
     '/orders/customers',
