@@ -5,10 +5,11 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { must } from '../../src/core/problem.ts';
-import { readAddressHint } from '../../src/machine/index.ts';
+import { networkFolder, readAddressHint, readNetworkChoice } from '../../src/machine/index.ts';
 import { openStorage } from '../../src/storage/index.ts';
 import { type CliOptions, endCli, runCli as runAny, startCli as startAny } from '../workshop/run-cli.ts';
 import { countEntries } from '../workshop/small-file.ts';
+import { freePort } from '../workshop/start-server.ts';
 
 /** The built program, as it is installed. */
 const runCli = (args: readonly string[], options: CliOptions = {}) =>
@@ -91,6 +92,26 @@ describe('gramwright start', () => {
     expect(refused.status).toBe(1);
     expect(refused.stderr).toContain('is no port');
     expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it.each(['0', '1023', '65536', 'x'])('refuses port %s for the network', async (port) => {
+    const refused = await inFolder('start', `--network-port=${port}`);
+    expect(refused.status).toBe(1);
+    expect(refused.stderr).toContain(`“${port}” is no port for the network`);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it('opens the network where it is asked for, and by itself from then on; on this computer it answers plainly', async () => {
+    const port = await freePort();
+    const choice = () => readNetworkChoice(networkFolder(file));
+    const asked = await startHere(`--network-port=${port}`);
+    await expect.poll(choice, { timeout: 30_000 }).toEqual({ isOn: true, port });
+    expect(asked.address).toMatch(/^http:\/\/127\.0\.0\.1:/);
+    expect(await endCli(asked.child)).toBe(0);
+    const again = await startHere();
+    const network = async () =>
+      ((await (await fetch(`${again.address}/api/reach`)).json()) as { network: object }).network;
+    await expect.poll(network, { timeout: 30_000 }).toMatchObject({ isOn: true, port });
   });
 
   it('refuses a folder that is a file', async () => {
