@@ -46,6 +46,8 @@ export const batchSize = z.discriminatedUnion('by', [
       z.strictObject({ keep: z.literal(true), grams: f.gramsAboveZero }),
       z.strictObject({ keep: z.literal(false), reason: f.name }),
     ]),
+    /** What stays behind; null: as learnt from earlier batches, else as the products say. */
+    lossPercent: f.percent.nullable().default(null),
   }),
   z.strictObject({ by: z.literal('grams'), grams: f.gramsAboveZero }),
 ]);

@@ -310,6 +310,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   'retained.keep': makingWords.keepSample,
   'retained.grams': makingWords.retained,
   'retained.reason': makingWords.declineWhy,
+  lossPercent: makingWords.lossPercent,
   batchId: 'the batch',
   lotId: makingWords.lot,
   scaleId: fillingWords.scale,

@@ -192,7 +192,7 @@ export const printWords = {
     deviations: 'Done differently',
     deviationColumns: { what: 'What', why: 'Why', when: 'When', who: 'Who' },
     runs: 'Filled into',
-    runColumns: { number: 'Batch number', product: 'Product', state: 'State' },
+    runColumns: { number: 'Batch number', product: 'Product', state: 'State', ready: 'Before the first tin' },
     runStates: {
       filling: 'being filled',
       closed: 'waits for release',

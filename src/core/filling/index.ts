@@ -57,6 +57,7 @@ export {
   findUnitsFromBatch,
   type UnitsFromBatch,
 } from './units-from-batch.ts';
+export { spreadOf, type WeightSpread } from './weight-spread.ts';
 export {
   findLargestOverrun,
   findWhippedFill,
@@ -64,4 +65,3 @@ export {
   type WhippedContainer,
   type WhippedFill,
 } from './whipped-fill.ts';
-export { spreadOf, type WeightSpread } from './weight-spread.ts';

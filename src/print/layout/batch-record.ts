@@ -72,6 +72,8 @@ export interface RecordedRun {
   readonly number: string;
   readonly productName: string;
   readonly state: keyof typeof printWords.batchRecord.runStates;
+  /** What was said before the first tin: area cleared, containers cleaned, pieces counted out; '': nothing. */
+  readonly ready: string;
 }
 
 /**
@@ -256,7 +258,8 @@ function runsTable(runs: readonly RecordedRun[]): PaperTable {
       { title: columns.number, align: 'left' },
       { title: columns.product, align: 'left' },
       { title: columns.state, align: 'left' },
+      { title: columns.ready, align: 'left' },
     ],
-    rows: runs.map(({ number, productName, state }) => [number, productName, runStates[state]]),
+    rows: runs.map(({ number, productName, state, ready }) => [number, productName, runStates[state], ready]),
   };
 }

@@ -81,6 +81,12 @@ export const readyWords = {
   notYet: '(not said yet)',
   again: 'Say it anew',
   sayNow: 'Say it now',
+  onPaper: {
+    area: (isClear: boolean, reason: string) =>
+      isClear ? 'Bench clear of earlier products' : `Bench not clear: ${reason}`,
+    containers: (how: string) => `Containers ${how}`,
+    issued: (what: string) => `Counted out: ${what}`,
+  },
 } as const;
 
 /** A tin that is too light, what became of it, and questions about a reading. */

@@ -36,6 +36,8 @@ export const makingWords = {
   tinsOf: (product: string) => `Tins of ${product}`,
   retained: 'Grams kept as a sample',
   keepSample: 'Keep a small sample',
+  lossPercent: 'What stays behind',
+  lossHint: 'Left empty, as learnt from earlier batches, or as the product says.',
   declineWhy: 'Why no sample is kept',
   purposeTitle: 'What for',
   purposes: { sale: 'For sale', trial: 'A trial, never for sale' },

@@ -3,7 +3,8 @@ export const makingSayings = {
   'sizing-tins': '{units, plural, one {# tin} other {# tins}} of {product}, {aimGrams} g each: {grams} g',
   'sizing-sample': 'Retained sample: {grams} g',
   'sizing-no-sample': 'No retained sample: {reason}',
-  'sizing-bowl-loss': 'Left in bowl and spoon, {percent} %: {grams} g',
+  'sizing-bowl-loss':
+    '{from, select, formula {{percent} % stays in bowl and pipes, learnt from the last {batches} batches of this formula ({least} to {most} %)} workshop {{percent} % stays in bowl and pipes, learnt from the last {batches} batches of the workshop ({least} to {most} %)} set {{percent} % stays in bowl and pipes, as you set it{batches, plural, =0 {} other {; learnt is {learnt} %}}} other {Left in bowl and spoon, {percent} %, as the product says}}: {grams} g',
   'sizing-batch': 'To make: {grams} g',
   'sizing-by-grams': 'Wanted: {grams} g',
   'sizing-most-grams': 'What is there suffices for {grams} g',

@@ -1,10 +1,10 @@
 import type { Reader } from '../../storage/index.ts';
 import { cleaningWords, say } from '../../words/index.ts';
 import { saying } from '../saying.ts';
-import { viewReady } from './prepare-run.ts';
 import type { RunRecords } from './run-records.ts';
 import type { Check, RunView } from './run-shapes.ts';
 import { viewLoss } from './view-loss.ts';
+import { viewReady } from './view-ready.ts';
 
 type Ready = RunView['ready'];
 const told = (name: string, isToSee: boolean, detail: Check['detail']): Check => ({

@@ -15,10 +15,10 @@ import { countParts } from './count-parts.ts';
 import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
 import { countingTins, judgeRecords, standing } from './judge-records.ts';
 import { openRun } from './open-run.ts';
-import { viewReady } from './prepare-run.ts';
 import { fateUgOf, gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
 import { viewRun } from './run-view.ts';
 import { shareBowl } from './share-bowl.ts';
+import { viewReady } from './view-ready.ts';
 
 type Body = RequestOf<'closeRun'>['body'];
 

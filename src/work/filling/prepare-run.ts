@@ -1,10 +1,8 @@
-import type { filling } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
-import { giveUp, insertRunReady, listRunReady, type SignedReady, type Writer } from '../../storage/index.ts';
+import { giveUp, insertRunReady, listRunReady, type Writer } from '../../storage/index.ts';
 import { record } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { openRun } from './open-run.ts';
-import type { RunView } from './run-shapes.ts';
 import { viewRun } from './run-view.ts';
 
 /**
@@ -47,17 +45,4 @@ export async function refuseUnclear(
   const words = await listRunReady(tx, [run.id]);
   if (!words.some(({ kind }) => kind === 'area'))
     giveUp(problem('area-not-cleared', `filling run ${run.number}`));
-}
-
-type Ready = RunView['ready'];
-
-/** Of each kind the last word; they come in the order of entry. */
-export function viewReady(words: readonly SignedReady[]): Ready {
-  const last = <Kind extends filling.ReadyWord['kind']>(kind: Kind) => {
-    const row = words.findLast((word) => word.kind === kind);
-    if (!row) return null;
-    const word = JSON.parse(row.details) as Extract<filling.ReadyWord, { kind: Kind }>;
-    return { ...word, at: row.happened_at, by: row.person_name };
-  };
-  return { containers: last('containers'), area: last('area'), issued: last('issued') };
 }

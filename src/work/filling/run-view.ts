@@ -10,7 +10,6 @@ import { findRunBestBefore } from './best-before.ts';
 import { countingTins, errorGramsOf, judgeRecords, judgeWeight } from './judge-records.ts';
 import { wayNow } from './measure-way.ts';
 import { netGramsOf } from './net-grams-of.ts';
-import { viewReady } from './prepare-run.ts';
 import { checkRelease, readChecks } from './release-checks.ts';
 import { gatherRun, isGone, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
@@ -18,6 +17,7 @@ import type { Check, RunView } from './run-shapes.ts';
 import { stateOf } from './run-state.ts';
 import { viewLoss } from './view-loss.ts';
 import { bowlLeftUg, viewOthers } from './view-others.ts';
+import { viewReady } from './view-ready.ts';
 
 export async function viewRun(context: Context, id: string): Promise<Result<RunView>> {
   const records = await gatherRun(context.storage.db, id);

@@ -12,12 +12,14 @@ import {
   findBatch,
   listAdditions,
   listBatchLines,
+  listRunReady,
   listStepRecords,
   type NamedBatchLine,
   type Reader,
 } from '../../storage/index.ts';
 import { printWords, say, sayTime } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { viewReady } from '../filling/view-ready.ts';
 import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
 import { gramsText } from '../quantity-text.ts';
@@ -135,7 +137,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     })),
     ...(await readStepRecords(context.storage.db, batch, moment)),
     deviations: listMishaps(batch).map((row) => ({ what: row.what, why: row.why, ...signed(row) })),
-    runs: batch.runs.map(({ number, productName, state }) => ({ number, productName, state })),
+    runs: await listRecordedRuns(context.storage.db, batch, moment),
     createdAt: context.machine.now(),
   });
 }
@@ -211,4 +213,37 @@ async function listStruck(
       when: moment(row.happened_at),
       who: row.person_name,
     }));
+}
+
+/** Each run with what was said before its first tin, by whom and when. */
+async function listRecordedRuns(db: Reader, batch: BatchView, moment: (instant: string) => string) {
+  const words = await listRunReady(
+    db,
+    batch.runs.map((run) => run.id),
+  );
+  return batch.runs.map(({ id, number, productName, state }) => {
+    const ready = viewReady(words.filter((row) => row.filling_run_id === id));
+    return { number, productName, state, ready: sayReady(ready, moment) };
+  });
+}
+
+function sayReady(
+  { area, containers, issued }: ReturnType<typeof viewReady>,
+  moment: (instant: string) => string,
+): string {
+  const signed = ({ at, by }: { readonly at: string; readonly by: string }) => `(${by}, ${moment(at)})`;
+  const how = containers && [cleaningWords[containers.method], containers.remark].filter(Boolean).join(', ');
+  const { parts } = readyWords;
+  const counted =
+    issued &&
+    [
+      parts.tin(issued.tins),
+      ...(issued.lids === null ? [] : [parts.lid(issued.lids)]),
+      ...(issued.labels === null ? [] : [parts.label(issued.labels)]),
+    ].join(', ');
+  return [
+    ...(area ? [`${readyWords.onPaper.area(area.isClear, area.reason)} ${signed(area)}`] : []),
+    ...(containers ? [`${readyWords.onPaper.containers(how ?? '')} ${signed(containers)}`] : []),
+    ...(issued ? [`${readyWords.onPaper.issued(counted ?? '')} ${signed(issued)}`] : []),
+  ].join('. ');
 }

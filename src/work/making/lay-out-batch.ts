@@ -15,6 +15,7 @@ import {
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { checkForSale, judgeForSale, type SaleCheck } from '../formulas/index.ts';
+import { readLearntLoss } from '../learnt-loss.ts';
 import { localDate } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
 import { saying } from '../saying.ts';
@@ -80,7 +81,8 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
   if (!tins.ok) return tins;
   const lots = await usableLots(db, recipe.value, tins.value, { day, purpose: wish.purpose });
   const limits = findLimits(recipe.value, lots, tins.value, house.bowlGrams);
-  const size = sizeWish(wish.size, tins.value, limits);
+  const { learnt } = await readLearntLoss(db, recipe.value.formula.id);
+  const size = sizeWish(wish.size, tins.value, limits, learnt);
   if (!size.ok) return size;
   const markets = marketsOf(wish, tins.value);
   const products = tins.value.map(({ productId: id, name }) => ({ id, name }));

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { making, Saying } from '../../contract/index.ts';
 import {
   type BatchLimit,
+  type LearntLoss,
   limitBatchGrams,
   type NamedLimit,
   type SizedBatch,
@@ -37,8 +38,11 @@ export const sizeWish = (
   size: BatchWish['size'],
   tins: readonly WantedTin[],
   limits: readonly BatchLimit[],
+  learnt: LearntLoss | null = null,
 ): Result<WishSize> =>
-  size.by === 'grams' ? sizeByGrams(size.grams, limits) : sizeByTins(size.retained, tins, limits);
+  size.by === 'grams'
+    ? sizeByGrams(size.grams, limits)
+    : sizeByTins(size.retained, tins, limits, findLoss(size.lossPercent, learnt, tins));
 
 function sizeByGrams(grams: string, limits: readonly BatchLimit[]): Result<WishSize> {
   const limited = limitBatchGrams({ wantedGrams: grams, limits, stepGrams: STEP_GRAMS });
@@ -65,10 +69,11 @@ function sizeByTins(
   retained: Retained,
   tins: readonly WantedTin[],
   limits: readonly BatchLimit[],
+  loss: PlannedLoss,
 ): Result<WishSize> {
   const wish = {
     lines: tins.map((tin) => ({ key: tin.productId, wanted: tin.units, aimGrams: tin.aimGrams })),
-    bowlLossFraction: bowlLossOf(tins),
+    bowlLossFraction: loss.percent.div(100),
     retainedGrams: retained.keep ? retained.grams : 0,
     stepGrams: STEP_GRAMS,
   };
@@ -83,20 +88,39 @@ function sizeByTins(
     units: limited.value.lines.map(({ key, wanted, possible }) => ({ productId: key, wanted, possible })),
     limitedBy: limited.value.limitedBy,
     isWhole: limited.value.bounds.length === 0,
-    sizing: saySizing(laidOut, retained, tins),
+    sizing: saySizing(laidOut, retained, tins, loss),
   });
 }
 
+/** What is planned to stay behind, and where that comes from. */
+interface PlannedLoss {
+  readonly percent: Exact;
+  readonly from: 'set' | 'typed' | LearntLoss['from'];
+  readonly learnt: LearntLoss | null;
+}
+
+/** As the maker sets it; else as learnt of this formula, of the workshop; else as its products say. */
+function findLoss(set: string | null, learnt: LearntLoss | null, tins: readonly WantedTin[]): PlannedLoss {
+  if (set !== null) return { percent: exact(set), from: 'set', learnt };
+  if (learnt !== null) return { percent: learnt.percent, from: learnt.from, learnt };
+  return { percent: typedLossOf(tins), from: 'typed', learnt };
+}
+
 /** The bowl is one: the greatest share that any of its products is known to leave in it. */
-function bowlLossOf(tins: readonly WantedTin[]): Exact {
+function typedLossOf(tins: readonly WantedTin[]): Exact {
   const greatest = tins.reduce(
     (most, tin) => (exact(tin.details.bowlLossPercent).gt(most) ? exact(tin.details.bowlLossPercent) : most),
     exact(0),
   );
-  return greatest.div(100);
+  return greatest;
 }
 
-function saySizing(sized: SizedBatch, retained: Retained, tins: readonly WantedTin[]): Saying[] {
+function saySizing(
+  sized: SizedBatch,
+  retained: Retained,
+  tins: readonly WantedTin[],
+  { percent, from, learnt }: PlannedLoss,
+): Saying[] {
   const lines = tins.map((tin, index) => {
     const line = sized.lines[index];
     const units = line && line.possible > 0 ? line.possible : tin.units;
@@ -114,7 +138,12 @@ function saySizing(sized: SizedBatch, retained: Retained, tins: readonly WantedT
       : saying('sizing-no-sample', { reason: retained.reason }),
     saying('sizing-bowl-loss', {
       grams: toText(sized.lossGrams),
-      percent: toText(bowlLossOf(tins).times(100)),
+      percent: toText(percent),
+      from,
+      batches: learnt?.batches ?? 0,
+      least: learnt ? toText(learnt.leastPercent) : '',
+      most: learnt ? toText(learnt.mostPercent) : '',
+      learnt: learnt ? toText(learnt.percent) : '',
     }),
     saying('sizing-batch', { grams: toText(sized.batchGrams) }),
   ];

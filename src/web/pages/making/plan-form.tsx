@@ -102,6 +102,16 @@ const TinFields = ({ wish, change, own }: TinProps) => (
     <CheckBox isChecked={wish.keepsSample} onChange={(keepsSample) => change({ keepsSample })}>
       {makingWords.keepSample}
     </CheckBox>
+    <Field
+      label={makingWords.lossPercent}
+      where="size.lossPercent"
+      kind="decimal"
+      unit="%"
+      value={wish.lossPercent}
+      onChange={(lossPercent) => change({ lossPercent })}
+      hint={makingWords.lossHint}
+      isOptional
+    />
     {wish.keepsSample ? (
       <SideBySide>
         <Field

@@ -18,6 +18,8 @@ export interface PlanWish {
   readonly keepsSample: boolean;
   readonly sampleGrams: string;
   readonly declineWhy: string;
+  /** '': as learnt, else as the product says. */
+  readonly lossPercent: string;
   readonly purpose: 'sale' | 'trial';
   /** null: wherever the tins that are asked for are sold, which is every market of the formula where none is. */
   readonly markets: readonly string[] | null;
@@ -53,6 +55,7 @@ export function wishFor(formulaId: string, formulas: Formulas, products: Product
     keepsSample: sample !== '0',
     sampleGrams: sample === '0' ? '' : sample,
     declineWhy: '',
+    lossPercent: '',
     purpose: 'sale',
     markets: null,
   };
@@ -89,6 +92,13 @@ const tinsOf = ({ units }: PlanWish) =>
     return read.ok && read.value > 0 ? [{ productId, units: read.value }] : [];
   });
 
+/** While it is no percentage the plan is as if nothing were set: the field says what is wrong. */
+function readLoss(typed: string): string | null {
+  const read = readDecimal(typed, 'lossPercent');
+  const isPercent = typed.trim() !== '' && read.ok && read.value.gte(0) && read.value.lt(100);
+  return isPercent ? typedDecimal(typed) : null;
+}
+
 function sizeOf(wish: PlanWish): BatchWish['size'] | undefined {
   if (wish.by === 'grams') {
     const read = readDecimal(wish.grams, 'grams');
@@ -99,5 +109,5 @@ function sizeOf(wish: PlanWish): BatchWish['size'] | undefined {
   const retained = wish.keepsSample
     ? ({ keep: true, grams: typedDecimal(wish.sampleGrams) } as const)
     : ({ keep: false, reason: wish.declineWhy } as const);
-  return { by: 'tins', tins, retained };
+  return { by: 'tins', tins, retained, lossPercent: readLoss(wish.lossPercent) };
 }
