@@ -17,7 +17,7 @@ import {
   type NamedBatchLine,
   type Reader,
 } from '../../storage/index.ts';
-import { printWords, say, sayTime } from '../../words/index.ts';
+import { cleaningWords, printWords, readyWords, say, sayTime } from '../../words/index.ts';
 import type { Context } from '../context.ts';
 import { viewReady } from '../filling/view-ready.ts';
 import { localDate } from '../local-date.ts';
