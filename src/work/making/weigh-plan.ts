@@ -13,6 +13,7 @@ import {
 } from '../../core/quantity/index.ts';
 import { findBandAround, type PlannedWeighing, planWeighings } from '../../core/weighing/index.ts';
 import type { LotAtHand, ScaleRow } from '../../storage/index.ts';
+import { briefGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { scaleOf } from '../scale-error.ts';
 
@@ -128,7 +129,7 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
     relativeError: row.worstCaseRelative?.toNumber() ?? null,
     smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,
-    warning: row.warnings[0] ? sayWarning(row.warnings[0]) : null,
+    warning: row.warnings[0] ? sayWarning(row.warnings[0], step) : null,
   };
 }
 
@@ -150,8 +151,10 @@ const LEDGER_STEP = exact('0.000001');
 const wholeUg = (grams: Exact): number => roundToStep(grams.times(MICROGRAMS_PER_GRAM), 1).toNumber();
 
 /** What weighing warns of, said on the sheet in its own words. */
-function sayWarning({ code, found, allowed, parameters }: Problem): Saying {
-  const facts = { grams: String(found ?? ''), least: String(allowed ?? ''), ...parameters };
+function sayWarning({ code, found, allowed, parameters }: Problem, step: Exact): Saying {
+  const least =
+    code === 'addition-too-small' ? toText(roundToStep(exact(String(allowed)), step, 'up')) : allowed;
+  const facts = { grams: briefGrams(String(found ?? '')), least: String(least ?? ''), ...parameters };
   switch (code) {
     case 'no-scale-holds':
       return saying('weighing-no-scale', facts);

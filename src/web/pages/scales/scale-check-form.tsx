@@ -129,7 +129,7 @@ const mayShow = ({ weightGrams, limitGrams }: KnownCheck): readonly [string, str
 ];
 
 const NotGood = ({ off, limitGrams }: { readonly off: string; readonly limitGrams: string }) => (
-  <div role="alert">
+  <div role="alert" className={styles.facts}>
     <State kind="stop">{words.bad(sayGrams(off), sayGrams(limitGrams))}</State>
     <p>{words.first}:</p>
     <ol className={styles.steps}>
