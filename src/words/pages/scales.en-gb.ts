@@ -247,4 +247,10 @@ export const scaleWords = {
     stage: 'Mix',
     note: (formula: string) => `The scents of ${formula}, mixed ahead.`,
   },
+  bench: {
+    held: (planned: string, other: string | null) =>
+      other === null
+        ? `${planned} did not pass its check, and no other scale here holds this: let it pass first.`
+        : `${planned} did not pass its check: weigh this on ${other}.`,
+  },
 } as const;

@@ -11,6 +11,7 @@ import type { Addition, Batch } from './batch.ts';
 import type { DeviationSaid } from './deviation-dialog.tsx';
 import { judgeAdditionHere } from './judge-here.ts';
 import { lastWeighing, meantBy, questionOf } from './reading-question.ts';
+import { scaleToUse } from './scale-to-use.ts';
 import { bandLeft } from './weigh-band.ts';
 import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
 
@@ -60,10 +61,12 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
   const [about, setAsking] = useState<Said | null>(null);
   const save = useBenchWrite('recordAddition', { judge: judgeAdditionHere(screen) });
   const scales = useRead('getWorkshop').data?.scales ?? [];
-  const scale = scales.find((each) => each.id === screen.scaleId) ?? null;
+  const planned = scales.find((each) => each.id === screen.scaleId) ?? null;
   const band = bandLeft(screen);
+  const scale = scaleToUse(planned, scales, band.targetGrams);
+  const scaleId = planned === null ? screen.scaleId : (scale?.id ?? null);
   const isVessel = draft.isVessel !== '';
-  const lastTare = kept.read(tareKey(screen.scaleId));
+  const lastTare = kept.read(tareKey(scaleId));
   const net = isVessel ? netOf(draft.grams, draft.tare) : draft.grams;
 
   const saidNow = (more: Partial<Said> = {}): Said => ({
@@ -92,7 +95,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
       body: {
         position: screen.position,
         lotId: said.lotId,
-        scaleId: screen.scaleId,
+        scaleId,
         actualGrams: said.net,
         isPart: said.isPart,
         vessel: said.vessel,
@@ -106,7 +109,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
       setAsking(said);
       return false;
     }
-    if (said.vessel) kept.write(tareKey(screen.scaleId), said.vessel.tareGrams);
+    if (said.vessel) kept.write(tareKey(scaleId), said.vessel.tareGrams);
     forget();
     if (!said.isPart && more.stays !== true) onDone();
     return true;
@@ -143,6 +146,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     send,
     save,
     scale,
+    planned,
     asked: told && about ? { said: about, problem: told } : null,
     reading:
       reading ??

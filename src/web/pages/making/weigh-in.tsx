@@ -4,6 +4,7 @@ import {
   partWords,
   sayDecimal,
   sayProblem,
+  scaleWords,
   weighInWords as words,
 } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
@@ -12,7 +13,6 @@ import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
-import { TakeReading } from '../../scales/take-reading.tsx';
 import { ScaleCheckCard } from '../scales/scale-check-card.tsx';
 import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
@@ -81,7 +81,6 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
                 isBusy={save.isBusy}
               />
             </div>
-            <TakeReading onTake={set('grams')} />
             <WeightBand typed={weigh.net} band={band} />
             <WorstNote screen={screen} net={weigh.net} />
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
@@ -113,14 +112,17 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
 }
 
 /** Before the first weighing of the day: the scale shows its check weight. Its form stands outside of this one. */
-const CheckFirst = ({ weigh: { scale } }: { readonly weigh: Weigh }) =>
-  scale?.check?.isDue && (
+function CheckFirst({ weigh: { planned, scale } }: { readonly weigh: Weigh }) {
+  if (!planned?.check?.isDue) return null;
+  return (
     <div className={styles.caution}>
-      <Disclosure title={words.checkFirst(scale.name)}>
-        {() => <ScaleCheckCard scaleId={scale.id} />}
+      {planned.check.isHeld && <p>{scaleWords.bench.held(planned.name, scale?.name ?? null)}</p>}
+      <Disclosure title={words.checkFirst(planned.name)}>
+        {() => <ScaleCheckCard scaleId={planned.id} />}
       </Disclosure>
     </div>
   );
+}
 
 interface AskedProps {
   readonly batch: Batch;
