@@ -59,7 +59,9 @@ export async function buildExample(context: Context): Promise<void> {
     return runs.at(-1) ?? '';
   };
   const release = (id: string) => hand.write('releaseRun', { verdict: 'released', reason: '' }, { id });
-  await release(await fill(-32, recipes.orange, products.orange, 10, '11.40', [12, 4, 21, 8, 15, 3]));
+  await release(
+    await fill(-32, recipes.orange, products.orange, 10, '11.40', [12, 4, 21, 8, 15, 3, 10, 6, 72, 9]),
+  );
   await release(await fill(-24, recipes.lavender, products.lavender, 8, '11.40', [6, 18, 9, 25, 11]));
   await release(await fill(-15, recipes.balm, products.balm, 10, '8.20', [2, 7, 4, 12, 5]));
   const orders = await enterOrders(hand, products, customers);
