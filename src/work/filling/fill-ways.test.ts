@@ -164,7 +164,7 @@ describe('what earlier runs teach', () => {
   it('is the spread, from ten tins of two runs on, and what to aim at by it', async () => {
     await oneBatch(...FIVE);
     const batch = await makeBowl();
-    const query = { productId: at.shop.product, scaleId: at.shop.scales.small, wanted: 5 };
+    const query = { productId: at.shop.product, scaleId: at.shop.scales.small, wanted: '5' };
     const ask = () =>
       at.bench.get('adviseAim', {
         params: { id: batch.id },

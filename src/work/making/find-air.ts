@@ -171,7 +171,7 @@ async function findSpread(db: Reader, productId: string): Promise<steps.AirTin['
       db,
       runs.map((run) => run.id),
     )
-  ).filter((row) => !row.is_struck);
+  ).filter((row) => !row.is_struck && !row.is_refilled);
   const pooled = poolSpread(
     runs.map((run) =>
       weights

@@ -1,7 +1,8 @@
+import { netContentsTables } from '../../catalogue/index.ts';
 import type { orders, stock } from '../../contract/index.ts';
-import { findAim } from '../../core/filling/index.ts';
+import { adviseAim, findAim } from '../../core/filling/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
-import { type Exact, exact } from '../../core/quantity/index.ts';
+import { type Exact, exact, smallest } from '../../core/quantity/index.ts';
 import {
   findMaterials,
   findProduct,
@@ -9,6 +10,7 @@ import {
   type Reader,
   type ScaleRow,
 } from '../../storage/index.ts';
+import { learnSpread } from '../filling/learn-spread.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import { findWorstError } from '../scale-error.ts';
@@ -53,7 +55,7 @@ export async function readTins(
       ...wish,
       name: product.name,
       details,
-      aimGrams: findTinAim(details, tareOf(tin), scales),
+      aimGrams: await findLearntAim(db, { productId: product.id, details, tareGrams: tareOf(tin) }, scales),
       tin,
       lid: partOf(details.lidId),
       label: partOf(details.labelId),
@@ -64,6 +66,42 @@ export async function readTins(
 
 const tareOf = (tin: MaterialRow | undefined): string =>
   (tin && (JSON.parse(tin.details) as stock.MaterialDetails).tareGrams) || '0';
+
+interface LearntTin {
+  readonly productId: string;
+  readonly details: orders.ProductDetails;
+  readonly tareGrams: string;
+}
+
+/** As the run will aim: by the spread of earlier runs, where there is one, on the scale that asks for least. */
+async function findLearntAim(
+  db: Reader,
+  { productId, details, tareGrams }: LearntTin,
+  scales: readonly ScaleRow[],
+): Promise<Exact> {
+  const bare = findTinAim(details, tareGrams, scales);
+  const learnt = details.aimGrams === null ? await learnSpread(db, productId, details) : null;
+  if (learnt === null) return bare;
+  const load = exact(details.declaredGrams).plus(tareGrams);
+  const aims = scales.flatMap((scale) => {
+    const error = findWorstError(scale, load);
+    if (!error.ok || load.gt(scale.capacity_grams)) return [];
+    const advice = adviseAim(
+      {
+        declaredGrams: details.declaredGrams,
+        basis: details.fillBasis,
+        spreadGrams: learnt.spread.standardDeviation,
+        tareSpreadGrams: null,
+        errorGrams: error.value,
+        readabilityGrams: scale.readability_grams,
+      },
+      netContentsTables,
+    );
+    return advice.ok ? [advice.value.aimGrams] : [];
+  });
+  const [first, ...rest] = aims;
+  return first ? smallest(first, ...rest) : bare;
+}
 
 /**
  * As the product says; else the label and the worst error of the scale that weighs such a tin best. Without a scale the
