@@ -17,6 +17,7 @@ const wish: PlanWish = {
   keepsSample: true,
   sampleGrams: '10',
   declineWhy: '',
+  lossPercent: '',
   purpose: 'sale',
   markets: ['GB'],
 };
@@ -27,7 +28,12 @@ describe('batch wish', () => {
       revisionId: 'r',
       purpose: 'sale',
       markets: ['GB'],
-      size: { by: 'tins', tins: [{ productId: 'p', units: 5 }], retained: { keep: true, grams: '10' } },
+      size: {
+        by: 'tins',
+        tins: [{ productId: 'p', units: 5 }],
+        retained: { keep: true, grams: '10' },
+        lossPercent: null,
+      },
     });
   });
 
