@@ -28,7 +28,9 @@ describe('the bench while the tablet is away', () => {
   const openTablet = (personId: string, serviceWorkers: 'allow' | 'block' = 'block') =>
     openPage(browser, personId, { ...TABLET, serviceWorkers });
 
-  it('weighs a whole batch while the server is down, through a closed tab; up again, all is there once with its own times', async () => {
+  it('weighs a whole batch while the server is down, through a closed tab; up again, all is there once with its own times', {
+    timeout: 240_000,
+  }, async () => {
     const batch = await shop.startBatch();
     const { page, context } = await openTablet(shop.person, 'allow');
     await page.goto(`${server.address}/making/${batch}`);
@@ -69,7 +71,9 @@ describe('the bench while the tablet is away', () => {
     await context.close();
   });
 
-  it('sees on one tablet what is done on the other, and asks where both weighed the same while one was away', async () => {
+  it('sees on one tablet what is done on the other, and asks where both weighed the same while one was away', {
+    timeout: 240_000,
+  }, async () => {
     const batch = await shop.startBatch();
     const path = `${server.address}/making/${batch}`;
     const one = await openTablet(shop.person);

@@ -38,7 +38,7 @@ export function TroubleBanner() {
             <State kind="watch">
               {since === null ? shellWords.silent.says : awayWords.knownAt(sayTime(since, timeZone))}
             </State>{' '}
-            {awayWords.awaySays}
+            <span data-spare>{awayWords.awaySays}</span>
           </p>
           <Button onPress={() => void queryClient.invalidateQueries()}>{shellWords.silent.again}</Button>
         </div>

@@ -39,7 +39,7 @@ export function ClaimLine({ claim }: { readonly claim: Claim }) {
         <>
           <Why claim={claim} />
           <div>
-            <Button isBench isAct onPress={() => setAsked(true)}>
+            <Button isBench onPress={() => setAsked(true)}>
               {words.answer}
             </Button>
           </div>
