@@ -226,7 +226,7 @@ export async function makeAll(bench: TestWorkshop, batchId: string): Promise<voi
       const body = { position, celsius: null, minutes: null, remark: '' };
       await bench.get('recordStep', { params, body });
     } else {
-      const { lotId, scaleId, targetGrams } = screen;
+      const { lotId, scaleId, leftGrams } = screen;
       // Where the work has gone on, it is asked what was done differently.
       const isLate = screens.some(
         (one) =>
@@ -235,7 +235,7 @@ export async function makeAll(bench: TestWorkshop, batchId: string): Promise<voi
           (one.kind === 'step' || one.stage !== screen.stage),
       );
       const deviation = isLate ? { deviation: { what: 'Weighed late', why: 'It was overlooked' } } : {};
-      const body = { position, lotId: lotId ?? '', scaleId, actualGrams: targetGrams, ...deviation };
+      const body = { position, lotId: lotId ?? '', scaleId, actualGrams: leftGrams, ...deviation };
       await bench.get('recordAddition', { params, body });
     }
   }

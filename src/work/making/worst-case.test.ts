@@ -244,4 +244,22 @@ describe('a batch at the worst of its weighings', () => {
     });
     expect(after?.upon).not.toBe(before?.upon);
   });
+
+  it('adds the errors of all weighings of a line that was weighed in parts', async () => {
+    await allow('1.012');
+    const whole = await start();
+    await makeAll(at.bench, whole.id);
+    const held = (await viewOf(whole.id)).worstCase;
+    const parted = await start();
+    const scent = parted.screens.find((one) => one.kind === 'addition' && one.itemName === 'Lavender oil');
+    const { position } = scent as { position: number };
+    for (const grams of ['1', '1', '1', '1'])
+      await at.weigh(parted, position, grams, { isPart: true, isReadingSure: true });
+    await makeAll(at.bench, parted.id);
+    const inParts = (await viewOf(parted.id)).worstCase;
+    const worstOf = (worst: typeof held) => Number(worst?.over[0]?.parameters.percent ?? 0);
+    // The same 5 g: five weighings may be off by more than one.
+    expect(inParts?.isHeld).toBe(true);
+    expect(worstOf(inParts)).toBeGreaterThan(worstOf(held));
+  });
 });

@@ -23,14 +23,17 @@ interface Props {
 export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) {
   const weigh = useWeighIn(batch, screen, onDone);
   const [view, setView] = useState<MishapView | null>(null);
+  // While an entry is on its way it stands in the batch already; until it is answered the weighing stays in view.
+  const [steady, setSteady] = useState(screen);
+  if (!weigh.save.isBusy && steady !== screen) setSteady(screen);
   return (
     <>
-      {screen.done ? (
+      {steady.done ? (
         <DoneAddition batch={batch} screen={screen} all={all} onMishap={() => setView('menu')} />
       ) : (
         <WeighIn
           batch={batch}
-          screen={screen}
+          screen={steady}
           weigh={weigh}
           doneWord={doneWord}
           where={<Where screen={screen} all={all} />}

@@ -1,6 +1,6 @@
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
-import { handWords as words } from '../../../words/index.ts';
+import { makingWords, handWords as words } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { StateLine } from '../../away/state-line.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -87,7 +87,7 @@ export function HandBench({ batch, formulaId }: Props) {
       {batch === null && (
         <div className={styles.under}>
           <LinkButton isBench to="/making">
-            {words.other}
+            {makingWords.title}
           </LinkButton>
         </div>
       )}

@@ -40,6 +40,19 @@ export function LotEmpty({ batch, screen, weigh, said, onClose }: Props) {
       <Problems problems={weigh.problems} />
       <p>{others.length > 0 ? words.restFrom(rest) : words.noOtherLot}</p>
       <div className={styles.choices}>
+        {others.length === 0 && (
+          <Button
+            isAct
+            isBench
+            isWide
+            onPress={() => {
+              onClose();
+              weigh.enter();
+            }}
+          >
+            {words.allThereIs}
+          </Button>
+        )}
         {others.map((lot, index) => (
           <Button
             key={lot.id}

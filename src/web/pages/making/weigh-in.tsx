@@ -28,6 +28,7 @@ import { ScaleField } from './scale-field.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import type { WeighIn as Weigh } from './use-weigh-in.ts';
 import { VesselFields } from './vessel-fields.tsx';
+import { bandLeft } from './weigh-band.ts';
 import { WeightBand } from './weight-band.tsx';
 import { WorstNote } from './worst-note.tsx';
 
@@ -43,7 +44,8 @@ interface Props {
 
 /** One weighing: the target in large digits, what the scale shows, whether it lies in the band. */
 export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Props) {
-  const { draft, set, save, band } = weigh;
+  const { draft, set, save } = weigh;
+  const band = bandLeft(screen);
   return (
     <>
       <CheckFirst weigh={weigh} />
@@ -59,6 +61,9 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
                 </p>
               ),
           )}
+          <span className={mishap.onNarrow}>
+            <WorstNote screen={screen} net={weigh.net} />
+          </span>
           <EntriesSoFar batch={batch} screen={screen} />
           <Dock
             wayOut={(found) =>
@@ -82,7 +87,9 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
               />
             </div>
             <WeightBand typed={weigh.net} band={band} />
-            <WorstNote screen={screen} net={weigh.net} />
+            <span className={mishap.onWide}>
+              <WorstNote screen={screen} net={weigh.net} />
+            </span>
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
             <div className={styles.acts}>
               <span className={mishap.onWide}>
