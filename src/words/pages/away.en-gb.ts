@@ -47,6 +47,7 @@ export const awayWords = {
     gone: 'What it was about is not here any more, or is closed: it can be set aside only, and stays readable.',
     answer: 'Answer',
     answerTitle: 'What is to become of it?',
+    whichAnswer: 'The answer',
     ways: {
       besides: 'Enter it as well: both were done',
       enter: 'Enter it after all',

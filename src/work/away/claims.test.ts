@@ -77,7 +77,8 @@ describe('what a tablet did while it was away and was refused when it came', () 
 
   it('asks in the morning, at the head of what is to be made', async () => {
     const { claim } = await weighedTwice();
-    const { makeNext } = await at.bench.get('getMorning');
+    const { makeNext, sentence } = await at.bench.get('getMorning');
+    expect(sentence).toEqual({ code: 'morning-claims-open', parameters: { open: 1 } });
     expect(makeNext[0]).toMatchObject({ state: 'stop', action: { to: '/making/away' } });
     await answer(claim.id, { how: 'aside', reason: 'The same.' });
     const after = await at.bench.get('getMorning');

@@ -17,7 +17,10 @@ export function sayMorning(data: MorningData): Saying {
     (order) => order.view.wantedBy < data.book.today && !isCovered(order),
   ).length;
   const stuck = data.orders.filter((order) => isStuck(data, order)).length;
-  return saying('morning-says', { ready, late, stuck, ...mostPressing(data) });
+  const pressing = mostPressing(data);
+  const isQuiet = pressing === REST && ready + late + stuck === 0;
+  if (isQuiet && data.claims.length > 0) return saying('morning-claims-open', { open: data.claims.length });
+  return saying('morning-says', { ready, late, stuck, ...pressing });
 }
 
 /** Not late yet, and it will be. */

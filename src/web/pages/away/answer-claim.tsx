@@ -43,7 +43,7 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
       <Form label={words.answerTitle} problems={answer.problems} onSubmit={() => void submit()}>
         <RadioChoice
           isBench
-          title={words.answerTitle}
+          title={words.whichAnswer}
           choices={ways.map((id) => ({ id, name: words.ways[id] }))}
           value={way}
           onChange={(id) => {
