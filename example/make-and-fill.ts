@@ -1,4 +1,5 @@
 import type { ReadingAndWriting } from './bench-hand.ts';
+import { LAST_CUP, whip } from './whip.ts';
 
 export interface Scales {
   readonly bench: string;
@@ -28,10 +29,19 @@ export async function makeAll(hand: ReadingAndWriting, batchId: string): Promise
         },
         { id: batchId },
       );
+    } else if (screen.stepKind === 'whip') {
+      await whip(hand, batchId, screen.position);
     } else {
+      const weighed = screen.stepKind === 'cup' ? LAST_CUP : null;
       await hand.write(
         'recordStep',
-        { position: screen.position, celsius: screen.leastCelsius, minutes: screen.minutes, remark: '' },
+        {
+          position: screen.position,
+          celsius: screen.leastCelsius,
+          minutes: screen.minutes,
+          remark: '',
+          weighed,
+        },
         { id: batchId },
       );
     }

@@ -18,6 +18,7 @@ export const WORKSHOP = {
   timeZone: 'Europe/London',
   backupFolder: '',
   bowlGrams: '2500',
+  bowlMl: '3500',
 } as const;
 
 export const PEOPLE = ['Ines Hartwell', 'Jory Penrose'] as const;

@@ -62,6 +62,7 @@ async function saveDetails(hand: BenchHand, formulaId: string, recipe: Recipe): 
           mostCelsius,
           minutes,
           caution,
+          ...(kind === 'whip' && { roundMinutes: '2', rounds: 3, growsPercent: '60' }),
         })),
       },
     },
