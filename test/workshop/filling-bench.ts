@@ -76,6 +76,7 @@ export function openFillingBench() {
       scaleId: screen.scaleId,
       actualGrams: scentGrams,
       deviation: { what: 'Too much oil', why: 'The bottle slipped' },
+      isReadingSure: true,
       isOverKnown: true,
     };
     const params = { id: batch.id };
