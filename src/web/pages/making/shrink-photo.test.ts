@@ -32,7 +32,7 @@ describe('a photograph that is made smaller', () => {
   });
 
   it('is given up where nothing helps, or nothing can be drawn', async () => {
-    expect(await shrinkTo(CAMERA, coder(8).draw, 1000)).toBeNull();
+    expect(await shrinkTo(CAMERA, coder(0.05).draw, 100)).toBeNull();
     expect(await shrinkTo(CAMERA, async () => null)).toBeNull();
   });
 });
