@@ -340,6 +340,7 @@ export {
   type SignedReady,
 } from './run-ready-store.ts';
 export {
+  findScaleCheckAt,
   insertScaleCheck,
   insertScaleTest,
   listScaleChecks,

@@ -28,6 +28,7 @@ export const listScaleTests = (db: Reader, scaleId: string): Promise<(ScaleTestR
     .selectAll('scale_test')
     .select(['entry.happened_at', 'person.name as person_name'])
     .where('scale_test.scale_id', '=', scaleId)
+    .orderBy('entry.happened_at', 'desc')
     .orderBy('entry.seq', 'desc')
     .execute();
 
@@ -44,9 +45,30 @@ export const listScaleChecks = (
     .selectAll('scale_check')
     .select(['entry.happened_at', 'person.name as person_name'])
     .where('scale_check.scale_id', '=', scaleId)
+    .orderBy('entry.happened_at', 'desc')
     .orderBy('entry.seq', 'desc')
     .limit(most)
     .execute();
+
+/** The check that said whether a scale might weigh at an instant; undefined: there was none before it. */
+export const findScaleCheckAt = (
+  db: Reader,
+  scaleId: string,
+  at: string,
+): Promise<ScaleCheckRow | undefined> =>
+  db
+    .selectFrom('scale_check')
+    .innerJoin('entry', 'entry.id', 'scale_check.entry_id')
+    .selectAll('scale_check')
+    .where('scale_check.scale_id', '=', scaleId)
+    .where('entry.happened_at', '<=', at)
+    .where((query) =>
+      query.or([query('scale_check.is_good', '=', 0), query('scale_check.is_own_weight', '=', 1)]),
+    )
+    .orderBy('entry.happened_at', 'desc')
+    .orderBy('entry.seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
 
 /** What was last weighed in on a scale, in micrograms: near which masses it is used. */
 export async function listWeighedOn(db: Reader, scaleId: string, most: number): Promise<number[]> {

@@ -18,22 +18,29 @@ export type ScaleThing = Selectable<ScaleTable>;
 
 export type ScaleRow = ScaleThing & ScaleProof;
 
-/** The entry that stands last of a scale in one of its records. */
+/** The entry that was made last of a scale in one of its records: a tablet that was away tells an earlier one later. */
 const latestOf = (table: 'scale_test' | 'scale_check') =>
   expressionBuilder<Database, 'scale'>()
     .selectFrom(table)
     .innerJoin('entry as told', 'told.id', `${table}.entry_id`)
     .select('told.id')
     .whereRef(`${table}.scale_id`, '=', 'scale.id')
+    .orderBy('told.happened_at', 'desc')
     .orderBy('told.seq', 'desc')
     .limit(1);
+
+/** A good check with another weight than its own says nothing for a scale; one that failed says something against it. */
+const latestCheck = () =>
+  latestOf('scale_check').where((query) =>
+    query.or([query('scale_check.is_good', '=', 0), query('scale_check.is_own_weight', '=', 1)]),
+  );
 
 const selectScales = (db: Reader) =>
   db
     .selectFrom('scale')
     .leftJoin('entry as test_entry', (join) => join.on('test_entry.id', '=', latestOf('scale_test')))
     .leftJoin('scale_test', 'scale_test.entry_id', 'test_entry.id')
-    .leftJoin('entry as check_entry', (join) => join.on('check_entry.id', '=', latestOf('scale_check')))
+    .leftJoin('entry as check_entry', (join) => join.on('check_entry.id', '=', latestCheck()))
     .leftJoin('scale_check', 'scale_check.entry_id', 'check_entry.id')
     .selectAll('scale')
     .select([

@@ -30,4 +30,6 @@ export interface ScaleCheckTable {
   limit_grams: string;
   limit_by: string;
   is_good: number;
+  /** 1: with the weight that the scale is checked with. Another one may hold the scale, and never frees it. */
+  is_own_weight: number;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inGrams, inTins, makeFirmBase } from '../../../test/workshop/build-making.ts';
+import { checkScale, holdScale } from '../../../test/workshop/hold-scale.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
 import { say } from '../../words/index.ts';
 
@@ -7,10 +8,7 @@ const at = openMakingBench();
 const plan = (grams: string, revision = at.shop.mixtureRevision) =>
   at.bench.get('planBatch', { body: inGrams(revision, grams) });
 
-async function failCheck(scaleId: string): Promise<void> {
-  const body = { weightGrams: '100', toleranceGrams: '0', readingGrams: '105' };
-  await at.bench.get('recordScaleCheck', { params: { id: scaleId }, body });
-}
+const failCheck = (scaleId: string) => holdScale(at.bench, scaleId);
 
 describe('what a plan says of its weighings', () => {
   it('has nothing too small where the scales weigh all of it, and names the smallest batch and its tins', async () => {
@@ -49,8 +47,7 @@ describe('what a plan says of its weighings', () => {
       'Small scale would weigh it well enough: it has to pass its check first.',
       'A larger batch: 170 g and more.',
     ]);
-    const body = { weightGrams: '100', toleranceGrams: '0', readingGrams: '100' };
-    await at.bench.get('recordScaleCheck', { params: { id: at.shop.scales.small }, body });
+    await checkScale(at.bench, at.shop.scales.small, '100');
     expect((await plan('100')).weighing).toMatchObject({ leftOut: [], small: [] });
   });
 

@@ -1,6 +1,7 @@
 import { toText } from '../../core/quantity/index.ts';
 import { findRepeatability } from '../../core/weighing/index.ts';
 import { findScale, giveUp, insertScaleTest, orGiveUp } from '../../storage/index.ts';
+import { instantInUtc } from '../instant-in-utc.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewScaleRecord } from './get-scale-record.ts';
@@ -12,7 +13,7 @@ const PLACES = 12;
 export const recordScaleTest: UseCase<'recordScaleTest'> = (context, { params, body }) =>
   record(
     context,
-    body.stamp,
+    { ...body.stamp, at: instantInUtc(body.stamp.at) },
     async (tx, tell) => {
       const scale = await findScale(tx, params.id ?? '');
       if (!scale) giveUp(thingNotFound('id', params.id ?? ''));

@@ -79,6 +79,27 @@ describe('the test of ten weighings', () => {
     expect(tests.map(({ isUsed }) => isUsed)).toEqual([true, false]);
   });
 
+  it('told late gives way to a test that was made later', async () => {
+    bench.setClock('2026-11-26T10:00:00Z');
+    await test();
+    const used = (await scaleNow())?.repeatability;
+    const coarse = TEN.map((reading, place) => (place % 2 === 0 ? reading : '100.1'));
+    await bench.get('recordScaleTest', {
+      params: { id },
+      body: {
+        weightGrams: '100',
+        readings: coarse,
+        stamp: bench.stamp({ at: '2026-11-26T09:00:00Z' }),
+      },
+    });
+    expect((await scaleNow())?.repeatability).toEqual(used);
+    const { tests } = await bench.get('getScaleRecord', { params: { id } });
+    expect(tests.map(({ at, isUsed }) => [at.slice(11, 16), isUsed])).toEqual([
+      ['10:00', true],
+      ['09:00', false],
+    ]);
+  });
+
   it('says nothing of a scale whose step is another by now', async () => {
     await test();
     await change({ readabilityGrams: '0.1' });
@@ -122,6 +143,50 @@ describe('the daily check', () => {
       { isGood: true, deviationGrams: '-0.01', on: '2026-11-28', by: 'Ada Quill', limitBy: 'readability' },
       { isGood: false, deviationGrams: '0.02', on: '2026-11-26' },
     ]);
+  });
+
+  it('is judged by what the scale’s own weight may be off, whatever comes with it', async () => {
+    await check('100.1');
+    await check('60', { toleranceGrams: '50' });
+    expect((await scaleNow())?.check?.isHeld).toBe(true);
+    const { checks } = await bench.get('getScaleRecord', { params: { id } });
+    expect(checks[0]).toMatchObject({ toleranceGrams: '0.005', limitGrams: '0.015', isGood: false });
+  });
+
+  it('with another weight than its own is kept, may hold the scale, and never frees it', async () => {
+    await check('100.1');
+    await check('1', { weightGrams: '1', toleranceGrams: '0' });
+    expect((await scaleNow())?.check).toMatchObject({ isHeld: true, isDue: true, isGood: false });
+    expect((await bench.get('getScaleRecord', { params: { id } })).checks).toHaveLength(2);
+    // The same mass written otherwise is the same weight.
+    await check('100', { weightGrams: '100.00' });
+    expect((await scaleNow())?.check).toMatchObject({ isHeld: false, isDue: false });
+    await check('1.1', { weightGrams: '1', toleranceGrams: '0' });
+    expect((await scaleNow())?.check?.isHeld).toBe(true);
+  });
+
+  it('of a scale without a weight of its own frees nothing either, and it may be given one then', async () => {
+    await change({ checkWeightGrams: null });
+    await check('105');
+    await check('100');
+    expect((await change({ checkWeightGrams: null })).ok).toBe(true);
+    await change({});
+    expect((await scaleNow())?.check?.isHeld).toBe(true);
+    await check('100');
+    expect((await scaleNow())?.check?.isHeld).toBe(false);
+  });
+
+  it('told late says nothing against a later one, good or not, whatever the offset of its clock', async () => {
+    const stampAt = (at: string) => ({ stamp: bench.stamp({ at }) });
+    bench.setClock('2026-11-26T11:00:00Z');
+    await check('100.1', stampAt('2026-11-26T09:00:00Z'));
+    await check('100', stampAt('2026-11-26T10:30:00+02:00'));
+    expect((await scaleNow())?.check).toMatchObject({ isHeld: true, lastAt: '2026-11-26T09:00:00Z' });
+    await check('100', stampAt('2026-11-26T10:00:00Z'));
+    await check('100.1', stampAt('2026-11-26T08:00:00Z'));
+    expect((await scaleNow())?.check).toMatchObject({ isHeld: false, lastAt: '2026-11-26T10:00:00Z' });
+    const { checks } = await bench.get('getScaleRecord', { params: { id } });
+    expect(checks.map(({ isGood }) => isGood)).toEqual([true, false, true, false]);
   });
 
   it('lies by the clock of the workshop', async () => {

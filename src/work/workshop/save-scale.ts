@@ -108,6 +108,6 @@ const nameProblems = (scales: readonly ScaleRow[], scale: Scale): Problem[] =>
 
 /** A scale that did not pass would otherwise be free again without having passed. */
 const heldProblems = (scale: Scale, current: ScaleRow | undefined): Problem[] =>
-  current && isHeld(current) && scale.checkWeightGrams === null
+  current && isHeld(current) && current.check_weight_grams !== null && scale.checkWeightGrams === null
     ? [problem('held-scale-keeps-weight', 'scale.checkWeightGrams', { found: current.name })]
     : [];

@@ -23,6 +23,7 @@ export async function up(db: Kysely<never>): Promise<void> {
     limit_grams: 'text',
     limit_by: 'text',
     is_good: 'integer',
+    is_own_weight: 'integer',
   });
   // null: the workshop has no check weight for this scale.
   await db.schema.alterTable('scale').addColumn('check_weight_grams', 'text').execute();
