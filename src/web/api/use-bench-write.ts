@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import type { RouteName, Stamp } from '../../contract/index.ts';
 import { type Problem, problem } from '../../core/problem.ts';
+import { askedHere } from '../away/is-reached.ts';
 import type { KeptEntry } from '../away/kept-entry.ts';
 import { enterAtBench, isSilent, onTablet } from '../away/outbox.ts';
 import { ownEntries } from '../away/own-entries.ts';
@@ -64,7 +65,7 @@ export function useBenchWrite<Name extends RouteName>(
 
   async function send(request: WriteOf<Name>): Promise<BenchAnswer | undefined> {
     try {
-      const asked = isSilent() ? (judge?.(request) ?? NONE) : NONE;
+      const asked = await askedHere(judge?.(request) ?? NONE);
       if (asked.length > 0) return refuse(asked);
       const needsAnswer = ONLY_THERE.has(name);
       if (needsAnswer && (isSilent() || onTablet.read().waiting.length > 0))

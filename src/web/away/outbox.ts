@@ -7,6 +7,7 @@ import { makeStore } from '../api/make-store.ts';
 import { queryClient } from '../api/query-client.ts';
 import type { RequestOf } from '../api/shapes.ts';
 import { clockAhead, FAR_BEHIND_MS } from './clock.ts';
+import { PATIENCE_MS } from './is-reached.ts';
 import { handIn, keepClaim } from './keep-claim.ts';
 import type { KeptEntry } from './kept-entry.ts';
 import { type HeldEntry, makeOutbox } from './make-outbox.ts';
@@ -30,8 +31,7 @@ export const heldHere = makeStore<readonly HeldEntry[]>([]);
 /** Something is on its way at this moment. */
 export const isSending = makeStore(false);
 
-/** What somebody before the screen waits at the most, and what an answer may take (common practice, no source). */
-const PATIENCE_MS = 4_000;
+/** What an answer may take (common practice, no source). */
 const ANSWER_MS = 15_000;
 
 let opening: Promise<OutboxStore> | undefined;
