@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Step } from './batch.ts';
-import { listTimers, minutesSince, sayClock, timerOf } from './list-timers.ts';
+import { listTimers, minutesSince, minutesTold, sayClock, timerOf } from './list-timers.ts';
 
 const AT = '2026-11-26T08:00:00Z';
 const START = Date.parse(AT);
@@ -74,6 +74,12 @@ describe('time in digits', () => {
     expect(sayClock(-5)).toBe('0:00');
     expect(sayClock(3_605_000)).toBe('1:00:05');
     expect(sayClock(26.5 * 3_600_000)).toBe('26:30:00');
+  });
+
+  it('says how long a step took by its timer, whatever was typed before that began', () => {
+    expect(minutesTold('3', '20')).toBe('3');
+    expect(minutesTold(undefined, '20')).toBe('20');
+    expect(minutesTold(null, null)).toBeNull();
   });
 
   it('gives minutes to a tenth and never more than they were', () => {

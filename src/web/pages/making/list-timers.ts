@@ -69,6 +69,10 @@ export const listTimers = (screens: readonly Screen[]): RunningTimer[] =>
 export const minutesSince = (from: number, to: number): string =>
   String(Math.floor(Math.max(0, to - from) / (MINUTE / 10)) / 10);
 
+/** How long it took: the timer that ran says it, whatever was typed before it began. */
+export const minutesTold = (byTimer: string | null | undefined, typed: string | null): string | null =>
+  byTimer ?? typed;
+
 const pad = (whole: number): string => String(whole).padStart(2, '0');
 
 /** `4:05`, `1:04:05`; seconds are taken up while it counts down, so that nought is the end. */

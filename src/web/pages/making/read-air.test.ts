@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exact } from '../../../core/quantity/index.ts';
-import { type AirTin, expectDensity, loadsOf, readAir, worstVerdict } from './read-air.ts';
+import { type AirTin, expectDensity, loadsOf, meanDensityOf, readAir, worstVerdict } from './read-air.ts';
 
 const tin: AirTin = {
   ...{ productId: 'p', productName: 'Orange butter', brimMl: '60', declaredGrams: '35', aimGrams: '36' },
@@ -25,6 +25,24 @@ describe('what a cup says of each tin', () => {
     expect(ask(['0.65']).fills?.count).toBe(26);
     expect(ask(['0.65']).fills?.leftGrams.toFixed()).toBe('34');
     expect(ask(['0.65'], {}, '0').fills).toBeNull();
+  });
+
+  it('tells more tins where they do not take their aim', () => {
+    // 60 ml at 0.59 g/ml take 35.4 g, and the aim is 36 g: 970 g are 27 tins of 35.4 g, and not 26 of 36 g.
+    expect(ask(['0.59']).verdict.isShortOfAim).toBe(true);
+    expect(ask(['0.59']).fills?.count).toBe(27);
+  });
+
+  it('knows the density before by all cups of that look, not the first of them', () => {
+    const cup = (grossGrams: string) => ({
+      grossGrams,
+      tareGrams: '45',
+      cupMl: '200',
+      unwhippedGrams: null,
+      tinOf: '',
+    });
+    expect(meanDensityOf([cup('155'), cup('165'), cup('175')])?.toFixed()).toBe('0.6');
+    expect(meanDensityOf([])).toBeNull();
   });
 
   it('does not know a chance without a spread', () => {

@@ -10,7 +10,7 @@ import {
   spreadOf,
 } from '../../../core/filling/index.ts';
 import type { Result } from '../../../core/problem.ts';
-import { type Exact, exact, smallest } from '../../../core/quantity/index.ts';
+import { type Exact, exact, smallest, sumOf } from '../../../core/quantity/index.ts';
 
 export type AirTin = steps.AirTin;
 
@@ -61,15 +61,16 @@ function airOf(tin: AirTin, wish: AirWish): TinAir[] {
     },
   );
   if (!verdict.ok) return [];
-  const fills = countTins(tin, wish.bowlGrams);
+  const fills = countTins(tin, verdict.value, wish.bowlGrams);
   return [{ tin, verdict: verdict.value, fills, chance: chanceOf(tin, verdict.value, wish, fills) }];
 }
 
-function countTins(tin: AirTin, bowlGrams: Exact): TinAir['fills'] {
+/** A tin that does not take its aim is filled with what it takes: more of them come out of the bowl. */
+function countTins(tin: AirTin, { takesGrams }: AirVerdict, bowlGrams: Exact): TinAir['fills'] {
   if (!bowlGrams.gt(0)) return null;
   const found = findUnitsFromBatch(bowlGrams, {
     lossFraction: exact(tin.lossPercent).div(100),
-    targetFillGrams: tin.aimGrams,
+    targetFillGrams: smallest(exact(tin.aimGrams), takesGrams),
     retained: 0,
   });
   return found.ok ? { count: found.value.filled, leftGrams: found.value.leftoverGrams } : null;
@@ -127,6 +128,12 @@ export const densitiesOf = (cups: readonly steps.FullCup[]): Exact[] =>
     const judged = judgeCup(cup);
     return judged.ok ? [judged.value.densityGramsPerMl] : [];
   });
+
+/** Of all cups of one look at the bowl; null: none was weighed. */
+export function meanDensityOf(cups: readonly steps.FullCup[]): Exact | null {
+  const densities = densitiesOf(cups);
+  return densities.length === 0 ? null : sumOf(densities).div(densities.length);
+}
 
 /** Density before whipping, by what the cups of this bowl say, else by earlier ones. */
 export function unwhippedOf(cups: readonly steps.FullCup[], known: string | null): Exact | null {

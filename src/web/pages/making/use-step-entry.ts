@@ -9,6 +9,7 @@ import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import type { Batch, Step } from './batch.ts';
 import type { DeviationSaid } from './deviation-dialog.tsx';
+import { minutesTold } from './list-timers.ts';
 import type { StepProps } from './step-props.ts';
 
 const EMPTY = {
@@ -68,7 +69,7 @@ export function useStepEntry({ batch, screen, onDone }: StepProps): StepEntry {
       send({
         position: screen.position,
         celsius: typedDecimalOrNull(draft.celsius),
-        minutes: typedDecimalOrNull(draft.minutes) ?? parts.minutes ?? null,
+        minutes: minutesTold(parts.minutes, typedDecimalOrNull(draft.minutes)),
         remark: draft.remark,
         weighed: parts.weighed ?? null,
       }),

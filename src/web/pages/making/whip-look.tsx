@@ -5,6 +5,7 @@ import { exact } from '../../../core/quantity/index.ts';
 import { makingWords, sayNumber, stepWords } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
+import { workshopNow } from '../../away/clock.ts';
 import { Button } from '../../parts/button.tsx';
 import { Form } from '../../parts/form.tsx';
 import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
@@ -15,7 +16,7 @@ import { fullCupOf, judgeBowl } from './judge-bowl.ts';
 import { minutesSince, type RunningTimer } from './list-timers.ts';
 import { LookPicture } from './look-picture.tsx';
 import { NumberPad } from './number-pad.tsx';
-import { densitiesOf } from './read-air.ts';
+import { densitiesOf, meanDensityOf } from './read-air.ts';
 import { rememberCup } from './remembered-cup.ts';
 import styles from './step.module.css';
 import { readWeighing } from './step-weighing.ts';
@@ -45,13 +46,13 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
   const save = useBenchWrite('recordRound');
   const [isOpen, setOpen] = useState({ cup: draft.gross !== '', heat: draft.celsius !== '' });
   // When somebody began to look the machine stood: what the clock says later is no whipping.
-  const [stoodAt] = useState(() => Math.min(Date.now(), timer.endsAt ?? Infinity));
+  const [stoodAt] = useState(() => Math.min(workshopNow(), timer.endsAt ?? Infinity));
   const looked = LOOKS.find(([look]) => look === draft.looked)?.[0];
   const kept = JSON.parse(draft.cups) as steps.FullCup[];
   const typed = fullCupOf(readWeighing(draft, true), draft.tinOf);
   const cups = typed ? [...kept, typed] : kept;
   const before = weighedBefore(screen, { load, round });
-  const beforeDensity = before ? (densitiesOf(before.cups)[0] ?? null) : null;
+  const beforeDensity = before ? meanDensityOf(before.cups) : null;
   const says = judgeBowl(batch, screen, { cups, before: beforeDensity });
   const size = cups.at(-1);
 
