@@ -1,5 +1,6 @@
 import type { Stamp } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
+import { momentOfEntry } from '../away/clock.ts';
 import { ownEntries } from '../away/own-entries.ts';
 import { ApiProblem } from './api-problem.ts';
 import { deviceName } from './device-name.ts';
@@ -10,7 +11,7 @@ import { askPerson } from './person-now.ts';
 export function makeStamp(by: string): Stamp {
   const id = makeId();
   ownEntries.add(id);
-  return { id, at: new Date().toISOString(), by, device: deviceName.read() };
+  return { id, at: momentOfEntry(), by, device: deviceName.read() };
 }
 
 /** Of whoever works here, who is asked where nobody said so. */

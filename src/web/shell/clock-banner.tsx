@@ -15,7 +15,7 @@ function sayLength(ms: number): string {
   return minutes < 2_880 ? words.hours(Math.round(minutes / 60)) : words.days(Math.round(minutes / 1_440));
 }
 
-/** Entries carry this machine's own time: where its clock differs from the workshop's, whoever enters knows it. */
+/** What is entered before the workshop's clock is known carries this machine's own time: whoever enters knows where it differs. */
 export function ClockBanner() {
   const ahead = useStore(clockAhead);
   const timeZone = useTimeZone();

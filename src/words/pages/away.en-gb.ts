@@ -69,9 +69,9 @@ export const awayWords = {
   },
   clock: {
     ahead: (by: string, here: string, there: string) =>
-      `This tablet’s clock is ${by} ahead: it says ${here}, the workshop’s says ${there}. Entries carry this tablet’s time: set its clock right.`,
+      `This tablet’s clock is ${by} ahead: it says ${here}, the workshop’s says ${there}. Set its clock right: what is entered without the workshop may carry a wrong time.`,
     behind: (by: string, here: string, there: string) =>
-      `This tablet’s clock is ${by} behind: it says ${here}, the workshop’s says ${there}. Entries carry this tablet’s time: set its clock right.`,
+      `This tablet’s clock is ${by} behind: it says ${here}, the workshop’s says ${there}. Set its clock right: what is entered without the workshop may carry a wrong time.`,
     minutes: (count: number) => (count === 1 ? '1 minute' : `${sayDecimal(count)} minutes`),
     hours: (count: number) => (count === 1 ? '1 hour' : `${sayDecimal(count)} hours`),
     days: (count: number) => (count === 1 ? '1 day' : `${sayDecimal(count)} days`),

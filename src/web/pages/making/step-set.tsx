@@ -1,4 +1,5 @@
 import { stepWords } from '../../../words/index.ts';
+import { workshopNow } from '../../away/clock.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { minutesSince, timerOf } from './list-timers.ts';
@@ -52,8 +53,8 @@ export function StepSet(props: StepProps) {
         label={screen.what}
         entry={entry}
         doneWord={`${words.firm}. ${doneWord}`}
-        isEarly={timer.endsAt !== null && Date.now() < timer.endsAt}
-        parts={() => ({ minutes: minutesSince(timer.begunAt, Date.now()) })}
+        isEarly={timer.endsAt !== null && workshopNow() < timer.endsAt}
+        parts={() => ({ minutes: minutesSince(timer.begunAt, workshopNow()) })}
       />
       <StrikeStep
         batch={batch}

@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import { makingWords, stepWords } from '../../../words/index.ts';
+import { workshopNow } from '../../away/clock.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { minutesSince, timerOf } from './list-timers.ts';
@@ -64,7 +65,7 @@ export function TimedStep({ beginWord, heatWord, children, ...props }: Props) {
         entry={entry}
         doneWord={doneWord}
         isEarly={isWaiting}
-        parts={() => (timer ? { minutes: minutesSince(timer.begunAt, Date.now()) } : {})}
+        parts={() => (timer ? { minutes: minutesSince(timer.begunAt, workshopNow()) } : {})}
       >
         {fields.length > 0 && (
           <NumberPad

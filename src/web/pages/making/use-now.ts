@@ -1,14 +1,15 @@
 import { useSyncExternalStore } from 'react';
+import { workshopNow } from '../../away/clock.ts';
 
 const SECOND = 1000;
 const WAKES = ['visibilitychange', 'focus', 'pageshow'] as const;
 
-let now = Date.now();
+let now = workshopNow();
 let ticking: ReturnType<typeof setInterval> | undefined;
 const watchers = new Set<() => void>();
 
 function tick(): void {
-  now = Date.now();
+  now = workshopNow();
   for (const tell of watchers) tell();
 }
 
@@ -16,7 +17,7 @@ function tick(): void {
 function watch(onChange: () => void): () => void {
   watchers.add(onChange);
   if (watchers.size === 1) {
-    now = Date.now();
+    now = workshopNow();
     ticking = setInterval(tick, SECOND / 2);
     for (const wake of WAKES) addEventListener(wake, tick);
     document.addEventListener('visibilitychange', tick);
@@ -30,5 +31,5 @@ function watch(onChange: () => void): () => void {
   };
 }
 
-/** Milliseconds since 1970, anew every half second. */
+/** Milliseconds since 1970 by the workshop's clock, anew every half second. */
 export const useNow = (): number => useSyncExternalStore(watch, () => now);
