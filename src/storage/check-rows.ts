@@ -13,7 +13,7 @@ import {
 } from './record-rows.ts';
 import type { Reader } from './storage.ts';
 
-/** Rows that belong to an entry by the batch they came with. */
+/** Rows that name no entry, but the batch they are of: told by the entry that began it, or by a later one. */
 export const BY_BATCH: ReadonlySet<string> = new Set(['batch_line', 'batch_tin']);
 
 type Told = Map<string, { readonly hash: string | null; readonly entry: EntryRow }>;
@@ -47,9 +47,12 @@ const nameWith = (row: string, entry: EntryRow | undefined): string =>
   entry === undefined ? row : `${row} of ${nameEntry(entry)}`;
 
 const SEPARATOR = '\n';
-/** What is edited is known by itself: what the last entry said of it holds, whichever that was. */
+/**
+ * What is edited is known by itself: what the last entry said of it holds, whichever that was. So is a row of a batch,
+ * since a batch that is weighed without a recipe gets its lines one by one.
+ */
 const placeOf = (table: string, entryId: string, key: string): string =>
-  [table, isEdited(table) ? '' : entryId, key].join(SEPARATOR);
+  [table, isEdited(table) || BY_BATCH.has(table) ? '' : entryId, key].join(SEPARATOR);
 
 function tellRows(entries: readonly EntryRow[]): Told {
   const told: Told = new Map();

@@ -167,11 +167,15 @@ export async function freezeUsedRevisions(database: Kysely<never>): Promise<void
     begin select raise(abort, 'revision-fixed'); end`.execute(database);
 }
 
-/** The same, but for the revision that a making without a recipe writes as it goes, until that is over. */
+/**
+ * The same, but for the revision that the first making without a recipe writes as it goes, until that is over: lines and
+ * steps come and go, and none is changed. One that is only made again by hand stays as it is.
+ */
 export async function freezeAllButWithoutRecipe(database: Kysely<never>): Promise<void> {
   const isOpen = (id: string) => `not exists (
     select 1 from without_recipe left join batch_close on batch_close.batch_id = without_recipe.batch_id
-    where without_recipe.revision_id = ${id} and batch_close.batch_id is null)`;
+    where without_recipe.revision_id = ${id} and without_recipe.is_first = 1
+      and batch_close.batch_id is null)`;
   const freeze = (name: string, event: string, table: string, id: string) =>
     sql.raw(`create trigger "${name}" before ${event} on "${table}"
       when exists (select 1 from batch where revision_id = ${id}) and ${isOpen(id)}
@@ -179,7 +183,6 @@ export async function freezeAllButWithoutRecipe(database: Kysely<never>): Promis
   for (const table of ['revision_line', 'revision_step'])
     for (const [event, row] of [
       ['insert', 'new'],
-      ['update', 'old'],
       ['delete', 'old'],
     ] as const) {
       const name = `${table}_fixed_${event}`;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
+import { checkUp } from '../../storage/index.ts';
 
 const at = openMakingBench();
 const { onHand } = at;
@@ -27,7 +28,36 @@ const step = (id: string, what: string, more: object = {}) =>
 const finish = (id: string, yieldGrams: string, name: string) =>
   at.bench.ask('finishWithoutRecipe', { params: { id }, body: { yieldGrams, name } });
 
+const wrongInFile = async () =>
+  (await checkUp(at.bench.context.storage)).filter((finding) => finding.wrong.length > 0);
+
 describe('making without a recipe', () => {
+  it('leaves a file in which every row is told by the entry that wrote it, while it goes on and after', async () => {
+    const { shea, oil } = at.shop.lots;
+    const { id } = await weighed(null, shea, '300');
+    await step(id, 'Melt it gently');
+    await weighed(id, oil, '100');
+    expect(await wrongInFile()).toEqual([]);
+    await finish(id, '396', 'Evening butter');
+    expect(await wrongInFile()).toEqual([]);
+  });
+
+  it('leaves the database’s lock on a recipe that is only made again, and on lines that stand', async () => {
+    const { shea } = at.shop.lots;
+    await at.startBase();
+    const base = await at.bench.get('getRevision', { params: { id: at.shop.baseRevision } });
+    await weighed(null, shea, '300', { formulaId: base.formulaId });
+    const { revisionId } = await weighed(null, shea, '290');
+    const { handle } = at.bench.context.storage;
+    for (const change of ["update revision_line set grams = '1'", 'delete from revision_line'])
+      expect(() => handle.prepare(`${change} where revision_id = ?`).run(at.shop.baseRevision)).toThrow(
+        'revision-fixed',
+      );
+    expect(() =>
+      handle.prepare("update revision_line set grams = '1' where revision_id = ?").run(revisionId),
+    ).toThrow('revision-fixed');
+  });
+
   it('writes the formula from what was weighed, in percent and in its order, with its steps', async () => {
     const { shea, oil } = at.shop.lots;
     const { id } = await weighed(null, shea, '300');
