@@ -37,8 +37,10 @@ export type SignedAddition = AdditionRow &
     readonly lot_item_name: string;
     /** Its place in the chain. */
     readonly seq: number;
-    /** Somebody said after it that this is all there is. */
-    readonly is_ended: boolean;
+    /** Place of the entry that said last that this is all there is. */
+    readonly ended_seq: number | null;
+    /** Place of the entry that struck it. */
+    readonly struck_seq: number | null;
   };
 
 export const selectAdditions = (db: Reader) =>
@@ -48,19 +50,28 @@ export const selectAdditions = (db: Reader) =>
     .innerJoin('lot', 'lot.id', 'addition.lot_id')
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
-    .leftJoin('addition_close', 'addition_close.after_entry_id', 'addition.entry_id')
+    .leftJoin('entry as struck', 'struck.id', 'strike.entry_id')
     .leftJoin('material as lot_material', 'lot_material.id', 'lot.item_id')
     .leftJoin('formula as lot_formula', 'lot_formula.id', 'lot.item_id')
     .selectAll('addition')
     .select(['lot.number as lot_number', 'entry.happened_at', 'person.name as person_name', 'entry.seq'])
-    .select(['lot.item_id as lot_item_id', 'addition_close.entry_id as close_id'])
+    .select(['lot.item_id as lot_item_id', 'struck.seq as struck_seq'])
+    .select((query) =>
+      query
+        .selectFrom('addition_close')
+        .innerJoin('entry as ended', 'ended.id', 'addition_close.entry_id')
+        .select((close) => close.fn.max('ended.seq').as('seq'))
+        .whereRef('addition_close.after_entry_id', '=', 'addition.entry_id')
+        .as('ended_seq'),
+    )
     .select(['lot_material.name as material_name', 'lot_formula.name as formula_name'])
     .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason']);
 
 type SelectedAddition = Awaited<ReturnType<ReturnType<typeof selectAdditions>['execute']>>[number];
 
 export const additionOf = ({
-  close_id,
+  ended_seq,
+  struck_seq,
   material_name,
   formula_name,
   seq,
@@ -68,7 +79,8 @@ export const additionOf = ({
 }: SelectedAddition): SignedAddition => ({
   ...signed(row),
   seq: Number(seq),
-  is_ended: close_id !== null,
+  ended_seq: ended_seq === null ? null : Number(ended_seq),
+  struck_seq: struck_seq === null ? null : Number(struck_seq),
   lot_item_name: material_name ?? formula_name ?? '',
 });
 

@@ -15,9 +15,9 @@ export async function countScreens(db: Reader): Promise<Map<string, { total: num
   };
   count('total', await countLines(db));
   count('total', await countSteps(db));
-  const resized = await listResizedIds(db);
-  count('done', await countWeighed(db, resized));
-  count('done', await countWeighedOfResized(db, resized));
+  const changed = await listChangedIds(db);
+  count('done', await countWeighed(db, changed));
+  count('done', await countWeighedOfChanged(db, changed));
   count('done', await countStepRecords(db));
   return counts;
 }
@@ -39,11 +39,20 @@ const countSteps = (db: Reader) =>
     .groupBy('batch.id')
     .execute();
 
-const listResizedIds = async (db: Reader): Promise<string[]> =>
-  (await db.selectFrom('batch_resize').select('batch_id').distinct().execute()).map((row) => row.batch_id);
+/** Batches in which what was weighed may be too little now: targets were made anew, or a weighing was struck. */
+async function listChangedIds(db: Reader): Promise<string[]> {
+  const resized = await db.selectFrom('batch_resize').select('batch_id').distinct().execute();
+  const struck = await db
+    .selectFrom('addition')
+    .innerJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .select('addition.batch_id')
+    .distinct()
+    .execute();
+  return [...new Set([...resized, ...struck].map((row) => row.batch_id))];
+}
 
 /** Struck ones left out, here and below. A position that is weighed in parts counts once its last part is in. */
-async function countWeighed(db: Reader, resized: readonly string[]) {
+async function countWeighed(db: Reader, changed: readonly string[]) {
   const rows = await db
     .selectFrom('addition')
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
@@ -55,12 +64,11 @@ async function countWeighed(db: Reader, resized: readonly string[]) {
       where.or([where('addition.is_part', 'is', null), where('addition_close.entry_id', 'is not', null)]),
     )
     .execute();
-  const isElsewhere = new Set(resized);
+  const isElsewhere = new Set(changed);
   return rows.flatMap(({ batch_id }) => (isElsewhere.has(batch_id) ? [] : [{ batch_id, n: 1 }]));
 }
 
-/** Where a batch was made larger, what was weighed in before may be too little now. */
-async function countWeighedOfResized(db: Reader, ids: readonly string[]) {
+async function countWeighedOfChanged(db: Reader, ids: readonly string[]) {
   if (ids.length === 0) return [];
   const lines = (await selectLinesNow(db).where('batch_line.batch_id', 'in', ids).execute()).map(lineNow);
   const rows = await selectAdditions(db).where('addition.batch_id', 'in', ids).orderBy('entry.seq').execute();
@@ -68,20 +76,29 @@ async function countWeighedOfResized(db: Reader, ids: readonly string[]) {
   return lines.flatMap((line) => (isWeighedIn(line, additions) ? [{ batch_id: line.batch_id, n: 1 }] : []));
 }
 
-/** How far a line of a batch is weighed in, by the additions of all batches that were asked for. */
+/** How far a line of a batch is weighed in, by the additions of all batches that were asked for, struck ones too. */
 export function judgeLine(line: BatchLineNow, additions: readonly SignedAddition[]) {
-  const own = additions.filter(
-    (row) => row.batch_id === line.batch_id && row.position === line.position && !row.is_struck,
-  );
+  const own = additions.filter((row) => row.batch_id === line.batch_id && row.position === line.position);
+  const standing = own.filter((row) => !row.is_struck);
   return judgePosition(
-    own.map((row) => ({
+    standing.map((row) => ({
       ug: row.actual_ug,
       isPart: row.is_part === 1,
-      isEnded: row.is_ended,
+      endedSeq: row.ended_seq,
       seq: row.seq,
     })),
-    { targetUg: line.target_ug, lowUg: line.low_ug, askedAfter: line.asked_after },
+    { targetUg: line.target_ug, lowUg: line.low_ug, askedAfter: latestOf(line.asked_after, own) },
   );
+}
+
+/** Where a part that came before the last weighing was struck since, more is asked for again, as after a resize. */
+function latestOf(askedAfter: number | null, own: readonly SignedAddition[]): number | null {
+  const last = own.findLast((row) => !row.is_struck);
+  const struck = own.flatMap(({ seq, struck_seq }) =>
+    last && struck_seq !== null && seq < last.seq ? [struck_seq] : [],
+  );
+  const all = askedAfter === null ? struck : [...struck, askedAfter];
+  return all.length > 0 ? Math.max(...all) : null;
 }
 
 const isWeighedIn = (line: BatchLineNow, additions: readonly SignedAddition[]): boolean =>

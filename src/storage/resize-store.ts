@@ -33,6 +33,8 @@ export async function insertSpill(db: Reader, row: SpillRow): Promise<void> {
 }
 
 export type SignedResize = BatchResizeRow & {
+  /** Its place in the chain. */
+  readonly seq: number;
   readonly happened_at: string;
   readonly person_name: string;
   readonly is_struck: boolean;
@@ -46,12 +48,14 @@ export async function listResizes(db: Reader, batchId: string): Promise<SignedRe
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'batch_resize.entry_id')
     .selectAll('batch_resize')
-    .select(['entry.happened_at', 'person.name as person_name', 'strike.entry_id as strike_id'])
+    .select(['entry.happened_at', 'entry.seq', 'person.name as person_name'])
+    .select('strike.entry_id as strike_id')
     .where('batch_resize.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();
-  return rows.map(({ person_name, strike_id, ...row }) => ({
+  return rows.map(({ person_name, strike_id, seq, ...row }) => ({
     ...row,
+    seq: Number(seq),
     person_name: person_name ?? '',
     is_struck: strike_id !== null,
   }));

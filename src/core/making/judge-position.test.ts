@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { judgePosition } from './judge-position.ts';
 
 const asked = { targetUg: 500, lowUg: 490, askedAfter: null };
-const weighing = (ug: number, seq: number, more: { isPart?: boolean; isEnded?: boolean } = {}) => ({
+const weighing = (ug: number, seq: number, more: { isPart?: boolean; endedSeq?: number } = {}) => ({
   ug,
   seq,
   isPart: false,
-  isEnded: false,
+  endedSeq: null,
   ...more,
 });
 
@@ -28,7 +28,7 @@ describe('what is done at a position of a batch', () => {
   });
 
   it('is over where somebody says that this is all there is', () => {
-    const last = weighing(300, 1, { isPart: true, isEnded: true });
+    const last = weighing(300, 1, { isPart: true, endedSeq: 2 });
     expect(judgePosition([last], asked)).toEqual({ inUg: 300, leftUg: 0, isDone: true });
   });
 
@@ -42,6 +42,18 @@ describe('what is done at a position of a batch', () => {
   it('is done where less is asked for later than the parts that are in', () => {
     const later = { targetUg: 300, lowUg: 294, askedAfter: 5 };
     expect(judgePosition([weighing(300, 1, { isPart: true })], later).isDone).toBe(true);
+  });
+
+  it('is over where that is said again after more was asked for, and only then', () => {
+    const later = { targetUg: 510, lowUg: 500, askedAfter: 5 };
+    const before = weighing(300, 1, { isPart: true, endedSeq: 4 });
+    expect(judgePosition([before], later)).toEqual({ inUg: 300, leftUg: 210, isDone: false });
+    expect(judgePosition([{ ...before, endedSeq: 6 }], later)).toEqual({
+      inUg: 300,
+      leftUg: 0,
+      isDone: true,
+    });
+    expect(judgePosition([weighing(300, 1, { endedSeq: 6 })], later).isDone).toBe(true);
   });
 
   it('never asks for less than nothing', () => {

@@ -3,8 +3,8 @@ export interface StandingWeighing {
   readonly ug: number;
   /** More of it was to come. */
   readonly isPart: boolean;
-  /** Somebody said after it that this is all there is. */
-  readonly isEnded: boolean;
+  /** Place of the entry that said last that this is all there is; null: nobody did. */
+  readonly endedSeq: number | null;
   /** Its place in the order of all entries. */
   readonly seq: number;
 }
@@ -12,7 +12,7 @@ export interface StandingWeighing {
 export interface AskedOfPosition {
   readonly targetUg: number;
   readonly lowUg: number;
-  /** Place of the entry that asks for this much; null: asked from the beginning. */
+  /** Place of the entry since which this much is asked; null: asked from the beginning. */
   readonly askedAfter: number | null;
 }
 
@@ -25,8 +25,8 @@ export interface PositionState {
 
 /**
  * Whether a position is done, and what is still to weigh there. It is done once its last weighing was said to be all of
- * it. What was asked for later (the batch became larger or smaller) decides anew: done where at least the lower end of
- * its band is in, whatever was said before. Exact: whole micrograms.
+ * it, with it or since. What was asked for later (the batch became larger or smaller) decides anew: done where at least
+ * the lower end of its band is in, whatever was said before. Exact: whole micrograms.
  */
 export function judgePosition(entries: readonly StandingWeighing[], asked: AskedOfPosition): PositionState {
   const inUg = entries.reduce((sum, { ug }) => sum + ug, 0);
@@ -41,6 +41,7 @@ function isPositionDone(
 ): boolean {
   const last = entries.at(-1);
   if (!last) return false;
-  if (askedAfter !== null && askedAfter > last.seq) return inUg >= lowUg;
-  return last.isEnded || !last.isPart;
+  const saidSeq = last.endedSeq ?? (last.isPart ? null : last.seq);
+  if (askedAfter === null || askedAfter <= last.seq) return saidSeq !== null;
+  return inUg >= lowUg || (saidSeq !== null && saidSeq > askedAfter);
 }

@@ -60,6 +60,10 @@ export const workMakingProblems = {
     says: 'Something of {where} was weighed, struck or taken since this was worked out.',
     mend: 'Have it worked out again.',
   },
+  'resize-weighed-by': {
+    says: 'Of {items} something was weighed since the batch was made larger or smaller: it would not be right without that.',
+    mend: 'Strike what was weighed since first, or make the batch as large as what is in.',
+  },
   'batch-has-recipe': {
     says: '{where} is made by its formula.',
     mend: 'Weigh in what its sheet asks for.',

@@ -14,7 +14,10 @@ import { findScreen } from './find-screen.ts';
 import { openBatch } from './open-batch.ts';
 import { standingAt, weighState } from './weigh-state.ts';
 
-/** Of what was weighed in parts: that is all there is, and the position is done with what is in. */
+/**
+ * Of what was weighed in parts, or of what a larger batch asks more of: that is all there is, and the position is done
+ * with what is in.
+ */
 export const closeAddition: UseCase<'closeAddition'> = (context, { body, params }) =>
   record(
     context,
@@ -28,7 +31,7 @@ export const closeAddition: UseCase<'closeAddition'> = (context, { body, params 
       if (state.isDone)
         giveUp(problem('addition-done-already', 'position', { found: gramsText(state.inUg) }));
       const last = standingAt(line, additions).at(-1);
-      if (!last || last.is_ended) giveUp(problem('nothing-weighed-yet', 'position'));
+      if (!last) giveUp(problem('nothing-weighed-yet', 'position'));
       await tell({
         kind: 'addition-closed',
         subjectKind: 'batch',

@@ -60,8 +60,9 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
 /** Everything weighed in, and not more out than in. */
 async function refuseUnfinished(tx: Writer, batch: BatchHead, yieldUg: number): Promise<SignedAddition[]> {
   const lines = await listBatchLines(tx, batch.id);
-  const additions = (await listAdditions(tx, batch.id)).filter((row) => !row.is_struck);
-  const missing = lines.filter((line) => !weighState(line, additions).isDone);
+  const all = await listAdditions(tx, batch.id);
+  const additions = all.filter((row) => !row.is_struck);
+  const missing = lines.filter((line) => !weighState(line, all).isDone);
   if (missing.length > 0) {
     const names = missing.map((line) => line.item_name).join(', ');
     giveUp(

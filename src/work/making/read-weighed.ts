@@ -27,8 +27,9 @@ export interface Weighed {
 export async function readWeighed(db: Reader, batchId: string): Promise<Weighed[] | null> {
   const lines = await listBatchLines(db, batchId);
   const scales = new Map((await listScales(db)).map((scale) => [scale.id, scale]));
-  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
-  if (lines.some((line) => !weighState(line, standing).isDone)) return null;
+  const additions = await listAdditions(db, batchId);
+  if (lines.some((line) => !weighState(line, additions).isDone)) return null;
+  const standing = additions.filter((row) => !row.is_struck);
   return standing.flatMap((row) => {
     const line = lines.find(({ position }) => position === row.position);
     const grams = gramsFromMicrograms(row.actual_ug);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { inGrams, inTins, makeFirmBase } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
+import { checkUp } from '../../storage/index.ts';
 
 const at = openMakingBench();
 const { startBase, weigh, onHand } = at;
@@ -112,6 +113,46 @@ describe('a batch after too much of something', () => {
     expect(back).toMatchObject({ plannedGrams: '800', resizes: [] });
     expect(at.additionAt(back, 1).targetGrams).toBe('280');
     expect(back.struck).toMatchObject([{ what: 'Made 860 g in all', why: 'Took some out' }]);
+  });
+
+  it('is not taken back once something was weighed by it', async () => {
+    const batch = await startBase();
+    await weigh(batch, 0, '520');
+    await weigh(batch, 1, '301', { deviation: tooMuch });
+    const { resizes } = await resize(batch.id, 1);
+    const topUp = await weigh(batch, 0, '39');
+    const strike = (entryId: string) =>
+      at.bench.ask('strikeAddition', { params: { id: batch.id }, body: { entryId, reason: 'Not larger' } });
+    const entryId = resizes[0]?.entryId ?? '';
+    expect(codesOf(await strike(entryId))).toEqual(['resize-weighed-by']);
+    expect((await strike(topUp.ok ? topUp.value.entryId : '')).ok).toBe(true);
+    expect((await strike(entryId)).ok).toBe(true);
+    expect((await additionOf(batch.id, 0)).done).toMatchObject({ actualGrams: '520', verdict: 'inside' });
+  });
+
+  it('is done with less, once that is said to be all there is; and said again after it was made larger again', async () => {
+    const batch = await startBase();
+    const close = () =>
+      at.bench.ask('closeAddition', {
+        params: { id: batch.id },
+        body: { position: 0, deviation: { what: 'No more of it', why: 'The tub is empty' } },
+      });
+    await weigh(batch, 0, '520');
+    await weigh(batch, 1, '301', { deviation: tooMuch });
+    await resize(batch.id, 1);
+    expect(codesOf(await close())).toEqual([]);
+    expect(await additionOf(batch.id, 0)).toMatchObject({
+      leftGrams: '0',
+      done: { actualGrams: '520', verdict: 'low' },
+    });
+    expect(codesOf(await close())).toEqual(['addition-done-already']);
+    expect((await at.bench.get('listBatches'))[0]?.screensDone).toBe(2);
+    await resize(batch.id, 1);
+    expect((await additionOf(batch.id, 0)).done).toBeNull();
+    expect(codesOf(await close())).toEqual([]);
+    expect((await additionOf(batch.id, 0)).done).toMatchObject({ actualGrams: '520' });
+    const wrong = (await checkUp(at.bench.context.storage)).filter((finding) => finding.wrong.length > 0);
+    expect(wrong).toEqual([]);
   });
 
   it('counts the tins that become more, and none for which there is no tin', async () => {

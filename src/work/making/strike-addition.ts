@@ -20,8 +20,8 @@ import { openBatch } from './open-batch.ts';
 
 /**
  * Strikes a wrong weighing, step, beginning, round or resize: the entry stays readable, and what was weighed goes back to
- * the lot at the place it was taken from; without a resize the targets before it hold again. Only while making: what is in
- * a finished bowl cannot be taken out.
+ * the lot at the place it was taken from; without a resize the targets before it hold again, where nothing was weighed by
+ * those that it set. Only while making: what is in a finished bowl cannot be taken out.
  */
 export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, params }) =>
   record(
@@ -31,6 +31,7 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const { stamp, entryId, reason } = body;
       await refuseUnstrikable(tx, batch.id, entryId);
+      await refuseWeighedBy(tx, batch.id, entryId);
       const taken = (await listMovementsOfEntry(tx, entryId)).filter((row) => row.kind === 'used');
       await tell({
         kind: 'entry-struck',
@@ -57,6 +58,16 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
     },
     (id) => viewBatch(context, id),
   );
+
+/** What was weighed by the targets of a resize would lie outside of its band without it, and nobody was asked why. */
+async function refuseWeighedBy(tx: Writer, batchId: string, entryId: string): Promise<void> {
+  const resize = (await listResizes(tx, batchId)).find((row) => row.entry_id === entryId);
+  if (!resize) return;
+  const since = (await listAdditions(tx, batchId)).filter((row) => !row.is_struck && row.seq > resize.seq);
+  if (since.length === 0) return;
+  const items = [...new Set(since.map((row) => row.lot_item_name))].join(', ');
+  giveUp(problem('resize-weighed-by', 'entryId', { found: since.length, parameters: { items } }));
+}
 
 export async function refuseUnstrikable(tx: Writer, batchId: string, entryId: string): Promise<void> {
   const entries = [

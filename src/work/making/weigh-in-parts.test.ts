@@ -52,6 +52,24 @@ describe('weighing in parts', () => {
     expect((await weigh(batch, 0, '209.6')).ok).toBe(true);
   });
 
+  it('is open again where the part before the rest is struck: on the list, and for the finish too', async () => {
+    const batch = await startBase();
+    const part = await weigh(batch, 0, '300', { isPart: true });
+    await weigh(batch, 0, '220');
+    await weigh(batch, 1, '280');
+    const entryId = part.ok ? part.value.entryId : '';
+    const params = { id: batch.id };
+    await at.bench.get('strikeAddition', { params, body: { entryId, reason: 'Another tub' } });
+    const { first, view } = await viewOf(batch.id);
+    expect(first).toMatchObject({ done: null, inGrams: '220', leftGrams: '300' });
+    expect(view.screensDone).toBe(1);
+    expect((await at.bench.get('listBatches'))[0]?.screensDone).toBe(1);
+    const finish = () => at.bench.ask('finishBatch', { params, body: { yieldGrams: '490' } });
+    expect(codesOf(await finish())).toEqual(['additions-missing']);
+    expect((await weigh(batch, 0, '299', { deviation: ranOut })).ok).toBe(true);
+    expect(codesOf(await finish())).toEqual([]);
+  });
+
   it('is open, and the batch cannot be finished, while only a part is in', async () => {
     const batch = await startBase();
     await weigh(batch, 0, '300', { isPart: true });

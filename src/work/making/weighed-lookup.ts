@@ -57,10 +57,11 @@ export async function readWeighedLookup(
  * planned. What is proposed counts as all of its position, unless it is said to be a part.
  */
 export async function readWeighings(db: Reader, batchId: string, proposed?: WeighedIn): Promise<WeighedIn[]> {
-  const standing = (await listAdditions(db, batchId)).filter((row) => !row.is_struck);
+  const additions = await listAdditions(db, batchId);
+  const standing = additions.filter((row) => !row.is_struck);
   const planned = (await listBatchLines(db, batchId)).flatMap((line): WeighedIn[] => {
     const { position, lot_id, target_ug } = line;
-    const state = weighState(line, standing);
+    const state = weighState(line, additions);
     const isProposed = proposed?.position === position;
     if (isProposed && !proposed.isPart) return [];
     const withIt = isProposed ? target_ug - state.inUg - proposed.actual_ug : state.leftUg;

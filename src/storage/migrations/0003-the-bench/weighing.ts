@@ -30,7 +30,7 @@ export async function up(db: Kysely<never>): Promise<void> {
     scale_id: '->? scale.id',
     weighing: 'text',
   });
-  await makeTable(db, 'addition_close', ['after_entry_id'], {
+  await makeTable(db, 'addition_close', ['entry_id'], {
     entry_id: '-> entry.id',
     batch_id: '-> batch.id',
     position: 'integer',
@@ -53,5 +53,10 @@ export async function up(db: Kysely<never>): Promise<void> {
   });
   await freezeAllButWithoutRecipe(db);
   await db.schema.createIndex('batch_resize_batch').on('batch_resize').columns(['batch_id']).execute();
+  await db.schema
+    .createIndex('addition_close_after')
+    .on('addition_close')
+    .columns(['after_entry_id'])
+    .execute();
   await db.schema.createIndex('spill_batch').on('spill').columns(['batch_id']).execute();
 }

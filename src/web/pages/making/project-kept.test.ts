@@ -98,6 +98,13 @@ describe('a batch with what lies on this tablet', () => {
     });
   });
 
+  it('is open again where the part before the last weighing was struck here', () => {
+    const part = weigh(0, '60', { isPart: true });
+    const strike = kept('strikeAddition', { entryId: part.id, reason: 'Slip.' });
+    const struck = screenAt(project(batchOf([addition(0)]), part, weigh(0, '40'), strike), 0);
+    expect(struck).toMatchObject({ done: null, inGrams: '40', leftGrams: '60' });
+  });
+
   it('shows a step that was begun, whipped in a round and done here, and what was done differently', () => {
     const begin = kept('beginStep', { position: 0 });
     const round = kept('recordRound', {

@@ -129,7 +129,9 @@ function withoutWeighing(screen: Addition, entryId: string): Addition {
   if (entries.length === screen.entries.length) return screen;
   const inGrams = toText(sumOf(entries.map(({ actualGrams }) => actualGrams)));
   const last = entries.at(-1);
-  const isDone = last !== undefined && !last.isPart;
+  // Of what came before the last weighing, more is asked for again where too little is left of it.
+  const isLast = screen.entries.at(-1)?.entryId === entryId;
+  const isDone = last !== undefined && !last.isPart && (isLast || exact(inGrams).gte(screen.lowGrams));
   const left = exact(screen.targetGrams).minus(inGrams);
   return {
     ...screen,
