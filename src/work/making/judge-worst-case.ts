@@ -27,7 +27,7 @@ import { tellRoom } from './worst-case-room.ts';
 
 export type WorstCase = NonNullable<z.output<typeof making.worstCase>>;
 
-/** A decision is upon what was weighed: where an entry is struck or another comes, it is asked again. */
+/** A decision is upon what was weighed and what was said of it: where either becomes another, it is asked again. */
 export const worstCaseKey = (batchId: string): string => `worst-case:${batchId}`;
 
 /** null: not everything is weighed in yet, or it is no batch for sale, or its limits cannot be known. */
@@ -54,6 +54,8 @@ export async function judgeWorstCase(context: Context, head: BatchHead): Promise
   const upon = digestOf([
     weighed.map(({ row }) => [row.entry_id, row.actual_ug, row.lot_id, row.scale_id]),
     [...markets].sort(),
+    // What is said of it may become worse though nothing was weighed since: a scale is tested, a limit is another.
+    says,
   ]);
   return {
     isHeld: says.length > 0,

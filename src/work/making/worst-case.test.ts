@@ -128,6 +128,32 @@ describe('a batch at the worst of its weighings', () => {
     expect((await viewOf(id)).worstCase?.decided).toBeNull();
   });
 
+  it('is asked again where a test finds that the scale repeats less well than was thought', async () => {
+    await allow('1');
+    const { id } = await start();
+    await makeAll(at.bench, id);
+    const before = (await viewOf(id)).worstCase;
+    await at.bench.get('decideWorstCase', {
+      params: { id },
+      body: { verdict: 'accepted', reason: 'It is a hair above.', upon: before?.upon ?? '' },
+    });
+    const scaleId = (await viewOf(id)).screens.flatMap((one) =>
+      one.kind === 'addition' && one.itemId === at.shop.materials.scent ? [one.scaleId ?? ''] : [],
+    )[0];
+    const test = (...readings: string[]) =>
+      at.bench.get('recordScaleTest', {
+        params: { id: scaleId ?? '' },
+        body: { weightGrams: '100', readings: Array.from({ length: 5 }, () => readings).flat() },
+      });
+    // As good as its step tells: nothing is said otherwise, and nobody is asked again.
+    await test('100', '100');
+    expect((await viewOf(id)).worstCase?.decided).toMatchObject({ verdict: 'accepted' });
+    await test('99.7', '100.3');
+    const after = (await viewOf(id)).worstCase;
+    expect(after?.over).not.toEqual(before?.over);
+    expect(after).toMatchObject({ isHeld: true, decided: null });
+  });
+
   it('is no question of a trial, nor of a batch that is not held', async () => {
     await allow('1.1');
     const { id } = await start();
