@@ -60,6 +60,7 @@ export type Claim = z.output<typeof claim>;
 export const benchQuestions: Readonly<Record<string, string>> = {
   'weighed-over-limits': 'isOverKnown',
   'reading-doubtful': 'isReadingSure',
+  'scale-held': 'isScaleHeldKnown',
   'net-far-above-label': 'isContentSure',
 };
 

@@ -393,6 +393,8 @@ export const makingRoutes = {
       isOverKnown: z.boolean().default(false),
       /** It was asked whether the reading is a slip, and it is none. */
       isReadingSure: z.boolean().default(false),
+      /** The scale had failed its check, and it was weighed on it all the same: with what and why. */
+      isScaleHeldKnown: z.boolean().default(false),
       /** What was read first, where that was a slip: kept with what was meant. */
       readingWas: readingAsked.nullable().default(null),
       /** Where it was weighed in a vessel: gross less tare is what went in. */

@@ -7,6 +7,7 @@ export const fillingWords = {
   product: 'Product',
   wanted: 'Tins wanted',
   scale: 'Scale',
+  scaleHeld: (scale: string) => `${scale}: did not pass its check`,
   tare: 'Weight of the empty tin',
   tareHint: (knownGrams: string | null) =>
     knownGrams === null

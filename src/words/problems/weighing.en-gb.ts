@@ -96,6 +96,14 @@ export const weighingProblems = {
     says: '{found} did not pass its last check: its check weight stays until it does.',
     mend: 'Let it pass a check first, or give it another check weight.',
   },
+  'scale-held': {
+    says: '{found} did not pass its check: it showed {reading} g for its {weight} g weight, and weighs nothing until it passes.',
+    mend: 'Weigh on another scale, or let it pass a check first. If it was weighed on it all the same, say so.',
+  },
+  'scale-must-pass': {
+    says: '{found} did not pass its check: it showed {reading} g for its {weight} g weight, and weighs nothing until it passes.',
+    mend: 'Take another scale, or let it pass a check first.',
+  },
   'check-weight-too-heavy': {
     says: 'A check weight of {found} g is more than {scale} holds ({allowed} g).',
     mend: 'Take a lighter one, best near half of what the scale holds.',

@@ -10,6 +10,7 @@ import {
   orGiveUp,
   type Writer,
 } from '../../storage/index.ts';
+import { whyHeld } from '../held-scale.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
@@ -37,7 +38,8 @@ export const recordFill: UseCase<'recordFill'> = (context, { body, params }) =>
       const [records] = await gatherRuns(tx, [run]);
       if (!records?.bowl) throw new Error(`filling run ${run.number} has no bowl`);
       const weight = readWeight(records, body);
-      const sure = askAbout(records, weight, body);
+      const held = await whyHeld(tx, run.scale_id, { at: body.stamp.at, where: 'grossGrams' });
+      const sure = askAbout(records, weight, body, held);
       await refuseEmptyBowl(tx, records, weight);
       const row = { ...weight, sure, number: await nextWeightNumber(tx, run.id) };
       await tell({
@@ -103,11 +105,11 @@ function refillable({ weights, head }: RunRecords, entryId: string) {
 }
 
 /** The questions that were answered with "it is so"; the first that was not is asked, and nothing is written. */
-function askAbout(records: RunRecords, weight: Weight, body: Body): string[] {
+function askAbout(records: RunRecords, weight: Weight, body: Body, held: Problem | undefined): string[] {
   const reading = readingOf(records, weight);
   const empty = refuseEmptyFill(reading);
   if (empty) giveUp(empty);
-  const asked = askAboutFill(reading);
+  const asked = [...(held ? [held] : []), ...askAboutFill(reading)];
   const isAnswered = ({ code }: Problem): boolean => body.sure.includes(code);
   const open = asked.find((each) => !isAnswered(each));
   if (open) giveUp(open);

@@ -13,6 +13,7 @@ import {
   listLotsAtHand,
   type Writer,
 } from '../../storage/index.ts';
+import { whyHeld } from '../held-scale.ts';
 import { inside } from '../inside.ts';
 import { workshopToday } from '../local-date.ts';
 import { whyNotUsable } from '../lot-use.ts';
@@ -35,6 +36,12 @@ export const startRun: UseCase<'startRun'> = (context, { body }) =>
       refuseBefore(body.stamp, batch.closed_at ?? batch.started_at, `batch ${batch.number}`);
       const details = await fillableProduct(tx, body.productId, batch);
       const scale = (await findScale(tx, body.scaleId)) ?? giveUp(thingNotFound('scaleId', body.scaleId));
+      const held = await whyHeld(tx, scale.id, {
+        at: body.stamp.at,
+        where: 'scaleId',
+        code: 'scale-must-pass',
+      });
+      if (held) giveUp(held);
       const way = await measureWay(tx, { productId: body.productId, details, scale }, body);
       const row = {
         id: context.machine.newId(),

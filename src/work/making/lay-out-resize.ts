@@ -17,6 +17,7 @@ import type { Context } from '../context.ts';
 import { judgeForSale, type SaleCheck } from '../formulas/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
+import { isHeld } from '../scale-error.ts';
 import { checkAsMade } from './check-as-made.ts';
 import { findMadeLookup } from './made-lookup.ts';
 import { tellResizeRoom } from './resize-room.ts';
@@ -87,7 +88,8 @@ export async function layOutResize(
     await findMadeLookup(db, head.id),
   );
   if (!checked.ok) return checked;
-  const parts = { sale: judgeForSale(checked.value), scales: await listScales(db), inOf, own };
+  const scales = (await listScales(db)).filter((scale) => !isHeld(scale));
+  const parts = { sale: judgeForSale(checked.value), scales, inOf, own };
   const laid = await layLines(context, lines, resized.value.lines, parts);
   if (!laid.ok) return laid;
   const isUg = laid.value.reduce((sum, each) => sum + each.targetUg, 0);

@@ -29,7 +29,13 @@ import { listEntries } from './batch-screens.ts';
 import { findScreen } from './find-screen.ts';
 import { findOlderBases } from './older-bases.ts';
 import { openBatch } from './open-batch.ts';
-import { refuseLate, refusePeroxide, refuseUnexplained, refuseUnknownlyOver } from './refuse-addition.ts';
+import {
+  refuseHeldScale,
+  refuseLate,
+  refusePeroxide,
+  refuseUnexplained,
+  refuseUnknownlyOver,
+} from './refuse-addition.ts';
 import { refuseDoubtful } from './refuse-doubtful.ts';
 import { weighState } from './weigh-state.ts';
 import { type AdditionBody, askedUg, type Weighing } from './weighing-entry.ts';
@@ -48,6 +54,7 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       const { line, state } = await openLine(tx, batch.id, body.position, context);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       refuseWholePart(line, state, actual, body);
+      await refuseHeldScale(tx, body);
       const day = await dayOf(inside(context, tx), body);
       const lot = await lotFor(tx, { line, body, day, purpose: batch.purpose });
       const weighing = { line, state, lot, actual, body };

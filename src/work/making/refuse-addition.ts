@@ -3,13 +3,21 @@ import { problem } from '../../core/problem.ts';
 import { type BatchHead, giveUp, type Writer } from '../../storage/index.ts';
 import { say } from '../../words/index.ts';
 import type { Context } from '../context.ts';
+import { whyHeld } from '../held-scale.ts';
 import { workshopZone } from '../local-date.ts';
 import { gramsText } from '../quantity-text.ts';
 import { findLaterDone } from './find-later-done.ts';
 import { findPeroxideStop } from './find-peroxide-stop.ts';
 import { findRemedy } from './find-remedy.ts';
 import { openJudge } from './judge-weighed.ts';
-import { askedUg, bandVerdict, isAsPlanned, proposedBy, type Weighing } from './weighing-entry.ts';
+import {
+  type AdditionBody,
+  askedUg,
+  bandVerdict,
+  isAsPlanned,
+  proposedBy,
+  type Weighing,
+} from './weighing-entry.ts';
 
 /** What lies outside its band or comes of another lot than planned has to be explained. */
 export function refuseUnexplained(weighing: Weighing): void {
@@ -29,6 +37,13 @@ export function refuseUnexplained(weighing: Weighing): void {
     );
   }
   giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
+}
+
+/** What stood on a scale that had failed its check weighs nobody knows what: another scale, or said and explained. */
+export async function refuseHeldScale(tx: Writer, body: AdditionBody): Promise<void> {
+  if (body.scaleId === null || (body.isScaleHeldKnown && body.deviation)) return;
+  const held = await whyHeld(tx, body.scaleId, { at: body.stamp.at, where: 'scaleId' });
+  if (held) giveUp(held);
 }
 
 /** Weighed in when the work has gone on is not what the method says: it needs what was done differently and why. */

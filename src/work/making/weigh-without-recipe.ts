@@ -19,6 +19,7 @@ import {
   type Writer,
 } from '../../storage/index.ts';
 import { sayProblem } from '../../words/index.ts';
+import { whyHeld } from '../held-scale.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
 import { lotTooSmall, spreadOverPlaces, whyNotUsable } from '../lot-use.ts';
@@ -46,6 +47,7 @@ export const weighWithoutRecipe: UseCase<'weighWithoutRecipe'> = (context, { bod
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       const on = localDate(body.stamp.at, await workshopZone(inside(context, tx)));
       const lot = await lotToWeigh(tx, body.lotId, on);
+      await refuseHeldScale(tx, body);
       const begun =
         body.batchId === null
           ? await beginWithoutRecipe(context, tx, { body, on })
@@ -113,6 +115,13 @@ async function lotToWeigh(tx: Writer, lotId: string, on: string): Promise<LotAtH
   const hindrance = whyNotUsable(lot, on, 'trial') ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
   if (hindrance) giveUp(hindrance);
   return lot;
+}
+
+/** Another scale lies at hand, or it has to pass first: nothing is told late here. */
+async function refuseHeldScale(tx: Writer, { scaleId, stamp }: Body): Promise<void> {
+  const held =
+    scaleId && (await whyHeld(tx, scaleId, { at: stamp.at, where: 'scaleId', code: 'scale-must-pass' }));
+  if (held) giveUp(held);
 }
 
 /** Nothing is expected, so only the scale's own range and step, and the last figure once more, can be asked about. */

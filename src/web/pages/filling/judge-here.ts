@@ -71,7 +71,7 @@ export function askHere(run: Run, now: TinNow, sure: readonly string[]): Problem
 /** Which code is a question that a person may answer with "it is so". */
 export const isQuestion = ({ code }: Problem): boolean =>
   code.startsWith('reading-') ||
-  ['tare-forgotten', 'net-ten-times-off', 'net-far-above-label'].includes(code);
+  ['scale-held', 'tare-forgotten', 'net-ten-times-off', 'net-far-above-label'].includes(code);
 
 /** The number that the next tin bears. */
 export const nextNumber = ({ weights }: Run): number =>

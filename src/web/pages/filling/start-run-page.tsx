@@ -17,6 +17,7 @@ import { LabelLacks } from '../labels/label-lacks.tsx';
 import { AsWeighed } from '../making/as-weighed.tsx';
 import type { Batch } from '../making/batch.ts';
 import { findKnownTare } from './find-known-tare.ts';
+import { scalesToChoose } from './scales-to-choose.ts';
 import { StartAim } from './start-aim.tsx';
 import { tolerableErrorOf } from './tolerable-error-of.ts';
 import { type WayDraft, WayFields } from './way-fields.tsx';
@@ -60,17 +61,13 @@ interface Props {
   readonly materials: AnswerOf<'listMaterials'>;
 }
 
-/** The finest scale is offered first: it judges a tin most surely. */
-const finestFirst = (scales: Props['scales']): Props['scales'] =>
-  [...scales].sort((one, other) => Number(one.readabilityGrams) - Number(other.readabilityGrams));
-
 function StartRun({ batch, products, scales, materials }: Props) {
   const planned =
     batch.tins.find((tin) => batch.runs.every((run) => run.productName !== tin.productName)) ?? batch.tins[0];
   const { draft, set, isChanged } = useDraft({
     productId: planned?.productId ?? products[0]?.id ?? '',
     wanted: planned ? String(planned.units) : '',
-    scaleId: finestFirst(scales)[0]?.id ?? '',
+    scaleId: scalesToChoose(scales)[0]?.id ?? '',
     aim: '',
   });
   const [way, setWay] = useState<WayDraft>({ way: 'mean', tare: '', tares: [] });
@@ -130,7 +127,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
           where="scaleId"
           value={draft.scaleId}
           onChange={set('scaleId')}
-          choices={finestFirst(scales)}
+          choices={scalesToChoose(scales)}
           isBench
         />
         <WayFields

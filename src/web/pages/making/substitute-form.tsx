@@ -52,7 +52,7 @@ function TrialSubstitute({ batch, screen, weigh, onClose }: Props) {
       body: {
         position: screen.position,
         lotId: said.lotId,
-        scaleId: screen.scaleId,
+        scaleId: weigh.scaleId,
         actualGrams: said.net,
         vessel: said.vessel,
         isSubstitute: true,

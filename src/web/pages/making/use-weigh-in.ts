@@ -22,6 +22,8 @@ export interface Said {
   readonly isPart: boolean;
   readonly vessel: { readonly grossGrams: string; readonly tareGrams: string } | null;
   readonly isReadingSure: boolean;
+  /** Weighed on a scale that failed its check, and said so. */
+  readonly isScaleHeldKnown?: boolean;
   readonly readingWas: { readonly kind: string; readonly wasGrams: string | null } | null;
 }
 
@@ -39,6 +41,7 @@ export interface AskedReading {
 
 /** What the workshop asks back, once nothing else stands in the way: answered with what was done differently and why. */
 const IS_ASKED: ReadonlySet<string> = new Set([
+  'scale-held',
   'weight-outside-band',
   'lot-not-planned',
   'weighed-late',
@@ -100,6 +103,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
         isPart: said.isPart,
         vessel: said.vessel,
         isReadingSure: said.isReadingSure,
+        isScaleHeldKnown: said.isScaleHeldKnown ?? false,
         readingWas: said.readingWas,
         isOverKnown: more.isOverKnown ?? false,
         ...(deviation && { deviation }),
@@ -146,6 +150,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     send,
     save,
     scale,
+    scaleId,
     planned,
     asked: told && about ? { said: about, problem: told } : null,
     reading:

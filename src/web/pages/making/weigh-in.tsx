@@ -173,7 +173,9 @@ function AskedDialog({ batch, screen, weigh, onMishap }: AskedProps) {
       onClose={leave}
       onSaid={(deviation) => {
         setKept(false);
-        void weigh.send(asked.said, { deviation, isOverKnown: isOver });
+        const isHeld = asked.problem.code === 'scale-held';
+        const said = isHeld ? { ...asked.said, isScaleHeldKnown: true } : asked.said;
+        void weigh.send(said, { deviation, isOverKnown: isOver });
       }}
     />
   );
