@@ -43,6 +43,12 @@ export const grams = readBy(readDecimal, judgeMass);
 export const gramsAboveZero = readBy(readDecimal, (value) =>
   value.isZero() ? 'mass-zero' : judgeMass(value),
 );
+/** Minutes that something took: nought allowed. */
+export const minutes = readBy(readDecimal, (value) => (value.lt(0) ? 'minutes-negative' : undefined));
+/** Degrees Celsius at a bench: from a deep freezer to what no butter lives through (common practice, no source). */
+export const celsius = readBy(readDecimal, (value) =>
+  value.lt(-40) || value.gt(250) ? 'heat-absurd' : undefined,
+);
 export const millilitresAboveZero = readBy(readDecimal, (value) =>
   value.lte(0) ? 'volume-zero' : undefined,
 );

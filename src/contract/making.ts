@@ -433,8 +433,8 @@ export const makingRoutes = {
       stamp: f.stamp,
       kind: stepKind,
       what: f.name,
-      celsius: f.decimal.nullable(),
-      minutes: f.decimal.nullable(),
+      celsius: f.celsius.nullable(),
+      minutes: f.minutes.nullable(),
     }),
     output: batchView,
   }),
@@ -542,8 +542,8 @@ export const makingRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       position: z.number().int().min(0),
-      celsius: f.decimal.nullable(),
-      minutes: f.decimal.nullable(),
+      celsius: f.celsius.nullable(),
+      minutes: f.minutes.nullable(),
       remark: f.text,
       weighed: stepWeighed.nullable().default(null),
       /** Needed where temperature, time or weight are not what the step wants. */

@@ -27,7 +27,12 @@ export const stepRoutes = {
     method: 'POST',
     path: '/api/batches/:id/rounds',
     summary: 'A round of whipping: what it looked like, and whether it goes on',
-    input: whipRoundInput.extend({ stamp: f.stamp, position: z.number().int().min(0) }),
+    input: whipRoundInput.extend({
+      stamp: f.stamp,
+      position: z.number().int().min(0),
+      /** Questions that were asked about its cups, and answered with "it is so". */
+      sure: z.array(f.name).max(10).default([]),
+    }),
     output: batchView,
   }),
   addStepPhoto: route({

@@ -26,11 +26,11 @@ export type WhippedLook = z.output<typeof whippedLook>;
 export const whipRoundInput = z.strictObject({
   load: z.number().int().min(1).max(99),
   round: z.number().int().min(1).max(99),
-  minutes: f.decimal.nullable(),
+  minutes: f.minutes.nullable(),
   looked: whippedLook,
   /** `on`: another round; `stop`: this load is whipped. */
   goes: z.enum(['on', 'stop']),
-  celsius: f.decimal.nullable(),
+  celsius: f.celsius.nullable(),
   cups: z.array(fullCup).max(20).default([]),
   remark: f.text.default(''),
 });

@@ -147,6 +147,8 @@ export const stepWords = {
     beforeHint: 'The same cup of it unwhipped, its own weight taken off.',
     takeOwn: (ml: string, tare: string) => `My cup: ${ml} ml, ${tare} empty`,
     takeTin: (product: string, ml: string) => `Tin of ${product}: ${ml} ml`,
+    askTitle: 'Is that right?',
+    sure: 'It is so: keep it',
     keep: 'Count this cup',
     ofCup: (density: string) => `a cup: ${density} g in a millilitre`,
     ofTin: (product: string, density: string) => `tin of ${product}: ${density} g in a millilitre`,

@@ -12,6 +12,23 @@ export const stepProblems = {
     says: 'Round {round} of “{where}” was looked at already, by {by}, {found}.',
     mend: 'If that entry is wrong, strike it with a reason, then enter it again.',
   },
+  'load-stopped-already': {
+    says: 'The load was whipped after round {stopped} of “{where}”, said {by}, {found}: round {round} does not go with it.',
+    mend: 'If it was whipped on after all, strike the round that says stop with a reason, then enter it again.',
+  },
+  'cup-heavier-than-bowl': {
+    says: 'The cup holds {found} g, and only {allowed} g lie in the bowl by what was weighed in.',
+    mend: 'Take the weight of the empty cup off, and look at the point and the unit.',
+  },
+  'cup-density-unusual': {
+    says: '{found} g in a millilitre: what is whipped, or about to be, has {least} to {most}.',
+    mend: 'Look at the weight of the empty cup, at the point, and at the millilitres that it holds.',
+  },
+  'minutes-negative': { says: '{where} is less than no time.', mend: 'Give minutes from 0 up.' },
+  'heat-absurd': {
+    says: '{found} °C is no temperature at this bench (−40 to 250 °C).',
+    mend: 'Look at the point, and whether the thermometer shows Celsius.',
+  },
   'time-too-short': {
     says: '“{step}” wants {allowed} minutes, and had {found}.',
     mend: 'Let it stand until its time is over; or say what was done differently, and why.',

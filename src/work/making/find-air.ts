@@ -1,5 +1,6 @@
 import type { orders, steps, stock } from '../../contract/index.ts';
 import { poolSpread } from '../../core/filling/index.ts';
+import { isUsualDensity } from '../../core/making/index.ts';
 import { exact, gramsFromMicrograms, smallest, sumOf, toText } from '../../core/quantity/index.ts';
 import {
   type BatchHead,
@@ -75,7 +76,9 @@ async function learnDensity(
   });
   const unwhipped = cups
     .flatMap((each) => each.cups)
-    .flatMap((cup) => (cup.unwhippedGrams === null ? [] : [exact(cup.unwhippedGrams).div(cup.cupMl)]));
+    .flatMap(({ unwhippedGrams: net, cupMl }) =>
+      net === null || !isUsualDensity(net, cupMl) ? [] : [exact(net).div(cupMl)],
+    );
   return {
     earlier:
       whipped.length === 0
@@ -100,6 +103,10 @@ interface CupsOfBatch {
   readonly cups: readonly steps.FullCup[];
 }
 
+/** One that can only be a slip teaches nothing, also where somebody said that it is so. */
+const isTeaching = ({ grossGrams, tareGrams, cupMl }: steps.FullCup): boolean =>
+  exact(cupMl).gt(0) && isUsualDensity(exact(grossGrams).minus(tareGrams), cupMl);
+
 /** Rounds first, then cup tests: the last of a batch is how it went into its tins. */
 async function listCups(db: Reader, batchIds: readonly string[]): Promise<CupsOfBatch[]> {
   const rounds = (await listWhipRounds(db, batchIds))
@@ -110,7 +117,9 @@ async function listCups(db: Reader, batchIds: readonly string[]): Promise<CupsOf
     const { cupMl } = weighed;
     return { batchId: row.batch_id, cups: cupMl === null ? [] : [{ ...weighed, cupMl, tinOf: '' }] };
   });
-  return [...rounds, ...tests].filter(({ cups }) => cups.length > 0);
+  return [...rounds, ...tests]
+    .map(({ batchId, cups }) => ({ batchId, cups: cups.filter(isTeaching) }))
+    .filter(({ cups }) => cups.length > 0);
 }
 
 /** The tins that a batch is meant for, else those of any product of its formula, where the brim volume is known. */

@@ -1,24 +1,19 @@
 import type { steps } from '../../contract/index.ts';
 import { judgeCup } from '../../core/filling/index.ts';
-import { findBowlGrams, judgeBowlWeight, judgeStep, readBowlEvents } from '../../core/making/index.ts';
-import { problem } from '../../core/problem.ts';
-import { exact } from '../../core/quantity/index.ts';
+import { askAboutCup, judgeBowlWeight, judgeStep } from '../../core/making/index.ts';
+import { type Problem, problem } from '../../core/problem.ts';
+import { type Exact, exact } from '../../core/quantity/index.ts';
 import {
   type BatchHead,
   giveUp,
   insertDeviation,
   insertStepRecord,
-  listAdditions,
-  listBatchLines,
-  listBatchSteps,
-  listStepRecords,
   type Writer,
 } from '../../storage/index.ts';
 import { record } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
-import { buildScreens } from './batch-screens.ts';
 import { viewBatch } from './batch-view.ts';
-import { findBase } from './find-base.ts';
+import { bowlBeforeStep } from './bowl-before-step.ts';
 import { findScreen } from './find-screen.ts';
 import { openBatch } from './open-batch.ts';
 import { refuseDone, stepAt } from './step-at.ts';
@@ -64,28 +59,20 @@ export const recordStep: UseCase<'recordStep'> = (context, { body, params }) =>
     (id) => viewBatch(context, id),
   );
 
-/** As its screen stands, with what lies in the bowl before it. */
-async function screensOf(tx: Writer, batch: BatchHead) {
-  return buildScreens({
-    lines: await listBatchLines(tx, batch.id),
-    steps: await listBatchSteps(tx, batch.id),
-    additions: await listAdditions(tx, batch.id),
-    stepRecords: await listStepRecords(tx, batch.id),
-    base: await findBase(tx, batch),
-  });
-}
-
 async function refuseUnexplained(tx: Writer, batch: BatchHead, body: Body): Promise<void> {
-  const screens = await screensOf(tx, batch);
-  const at = screens.findIndex((each) => each.kind === 'step' && each.position === body.position);
-  const screen = screens[at];
-  if (screen?.kind !== 'step') return;
+  const before = await bowlBeforeStep(tx, batch, body.position);
+  if (!before) return;
+  const { screen, bowlGrams } = before;
   const asked = judgeStep({ ...screen, kind: screen.stepKind }, body);
-  const net = screen.stepKind === 'weigh' && body.weighed ? netOf(body.weighed) : null;
-  const bowl = findBowlGrams(readBowlEvents(screens.slice(0, at)));
-  const odd = net === null ? [] : judgeBowlWeight(net, bowl, 'weighed.grossGrams');
+  const odd = body.weighed ? judgeWeighed(screen.stepKind, body.weighed, bowlGrams) : [];
   const problems = [...asked, ...odd];
   if (problems.length > 0) giveUp(...problems);
+}
+
+function judgeWeighed(kind: string, weighed: steps.StepWeighed, bowlGrams: Exact): Problem[] {
+  const { cupMl } = weighed;
+  if (kind === 'weigh') return judgeBowlWeight(netOf(weighed), bowlGrams, 'weighed.grossGrams');
+  return kind === 'cup' && cupMl !== null ? askAboutCup({ ...weighed, cupMl }, bowlGrams, 'weighed') : [];
 }
 
 const netOf = ({ grossGrams, tareGrams }: steps.StepWeighed) => exact(grossGrams).minus(tareGrams);

@@ -144,7 +144,7 @@ describe('a step that is done', () => {
 });
 
 describe('rounds of whipping', () => {
-  const cup = { grossGrams: '155', tareGrams: '45', cupMl: '200', unwhippedGrams: '180', tinOf: '' };
+  const cup = { grossGrams: '100', tareGrams: '45', cupMl: '100', unwhippedGrams: '90', tinOf: '' };
 
   it('are begun and looked at one by one', async () => {
     const { id } = await start();
@@ -175,12 +175,65 @@ describe('rounds of whipping', () => {
 
   it('refuse a cup that cannot be, and a step that is not whipped', async () => {
     const { id } = await start();
-    const bad = await round(id, { cups: [cup, { ...cup, tareGrams: '155' }] });
+    const bad = await round(id, { cups: [cup, { ...cup, tareGrams: '100' }] });
     expect(!bad.ok && bad.problems[0]).toMatchObject({
       code: 'weighed-nothing',
       where: 'cups[1].tareGrams',
     });
     expect(codesOf(await round(id, { position: 0 }))).toEqual(['step-without-rounds']);
+  });
+
+  it('ask about a cup that weighs more than lies in the bowl, or that nothing whipped weighs', async () => {
+    const { id } = await start();
+    const slip = { grossGrams: '2050', tareGrams: '50', cupMl: '100', unwhippedGrams: null, tinOf: '' };
+    const asked = await round(id, { cups: [cup, slip] });
+    expect(!asked.ok && asked.problems.map(({ code, where }) => [code, where])).toEqual([
+      ['cup-heavier-than-bowl', 'cups[1].grossGrams'],
+      ['cup-density-unusual', 'cups[1].grossGrams'],
+    ]);
+    expect(codesOf(await round(id, { cups: [slip], sure: ['cup-heavier-than-bowl'] }))).toEqual([
+      'cup-density-unusual',
+    ]);
+    const sure = ['cup-heavier-than-bowl', 'cup-density-unusual'];
+    expect((await round(id, { cups: [slip], sure })).ok).toBe(true);
+  });
+
+  it('take no time below nought and no heat that no bench has', async () => {
+    const { id } = await start();
+    expect(codesOf(await round(id, { minutes: '-0.1' }))).toEqual(['minutes-negative']);
+    expect(codesOf(await round(id, { celsius: '900' }))).toEqual(['heat-absurd']);
+    expect(codesOf(await round(id, { celsius: '250.1' }))).toEqual(['heat-absurd']);
+    expect(codesOf(await round(id, { celsius: '-40.1' }))).toEqual(['heat-absurd']);
+    expect((await round(id, { minutes: '0', celsius: '-40' })).ok).toBe(true);
+    expect((await round(id, { round: 2, celsius: '250' })).ok).toBe(true);
+    expect(codesOf(await tick(id, 0, { minutes: '-5' }))).toEqual(['minutes-negative']);
+  });
+
+  it('end with the one that stops: what comes after it asks for a strike', async () => {
+    const { id } = await start();
+    await round(id, { round: 2, goes: 'stop' });
+    const after = await round(id, { round: 3 });
+    expect(!after.ok && after.problems[0]).toMatchObject({
+      code: 'load-stopped-already',
+      parameters: { by: 'Ada Quill', stopped: 2, round: 3 },
+    });
+    expect((await round(id, { round: 1 })).ok).toBe(true);
+    expect((await round(id, { load: 2, round: 2 })).ok).toBe(true);
+    expect(codesOf(await round(id, { load: 2, round: 1, goes: 'stop' }))).toEqual(['load-stopped-already']);
+  });
+
+  it('teach nothing by a cup that can only be a slip, also where it was said to be so', async () => {
+    const first = await start();
+    const slip = { grossGrams: '205', tareGrams: '50', cupMl: '100', unwhippedGrams: '900', tinOf: '' };
+    const sure = ['cup-heavier-than-bowl', 'cup-density-unusual'];
+    await round(first.id, { cups: [cup] });
+    await round(first.id, { round: 2, goes: 'stop', cups: [slip], sure });
+    const wish = inGrams(first.revisionId, '100', { purpose: 'trial' });
+    const next = await at.bench.get('startBatch', { body: { wish } });
+    expect(stepOf(next, 3).air).toMatchObject({
+      earlier: { batches: 1, meanGramsPerMl: '0.55' },
+      unwhippedGramsPerMl: '0.9',
+    });
   });
 
   it('teach the next batch what it grows to', async () => {

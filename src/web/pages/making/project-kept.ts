@@ -100,7 +100,7 @@ const addBeginning: Change = (batch, entry, nameOf) => {
 };
 
 const addRound: Change = (batch, entry, nameOf) => {
-  const { stamp, position, cups = [], remark = '', ...round } = entry.body as BodyOf<'recordRound'>;
+  const { stamp, position, cups = [], remark = '', sure, ...round } = entry.body as BodyOf<'recordRound'>;
   const tinned = cups.map((cup) => ({ ...cup, tinOf: cup.tinOf ?? '' }));
   const whipped = { ...round, cups: tinned, remark, entryId: entry.id, at: entry.at, by: nameOf(stamp.by) };
   return onStep(batch, position, (step) => ({ ...step, isKept: true, whipped: [...step.whipped, whipped] }));

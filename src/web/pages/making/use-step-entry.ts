@@ -1,6 +1,12 @@
 import { useRef } from 'react';
 import { judgeCup } from '../../../core/filling/index.ts';
-import { findBowlGrams, judgeBowlWeight, judgeStep, readBowlEvents } from '../../../core/making/index.ts';
+import {
+  askAboutCup,
+  findBowlGrams,
+  judgeBowlWeight,
+  judgeStep,
+  readBowlEvents,
+} from '../../../core/making/index.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { type Exact, readDecimal } from '../../../core/quantity/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
@@ -32,6 +38,8 @@ const ASKED: ReadonlySet<string> = new Set([
   'time-too-short',
   'bowl-heavier-than-filled',
   'bowl-half-gone',
+  'cup-heavier-than-bowl',
+  'cup-density-unusual',
 ]);
 
 export interface StepEntry {
@@ -94,6 +102,11 @@ function judgeHere(batch: Batch, screen: Step, body: Body): Problem[] {
   if (deviation) return [];
   const had = { celsius: readOrNull(body.celsius), minutes: readOrNull(body.minutes) };
   const asked = judgeStep({ ...screen, kind: screen.stepKind }, had);
+  if (screen.stepKind === 'cup' && weighed?.cupMl)
+    return [
+      ...asked,
+      ...askAboutCup({ ...weighed, cupMl: weighed.cupMl }, bowlBefore(batch, screen), 'weighed'),
+    ];
   if (screen.stepKind !== 'weigh' || !weighed) return asked;
   const [gross, tare] = [readOrNull(weighed.grossGrams), readOrNull(weighed.tareGrams)];
   if (!gross || !tare) return asked;

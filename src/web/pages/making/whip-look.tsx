@@ -12,6 +12,7 @@ import { typedDecimalOrNull } from '../../show/typed-decimal.ts';
 import { AirSays } from './air-says.tsx';
 import type { Batch, Step } from './batch.ts';
 import { CupPad } from './cup-pad.tsx';
+import { CupQuestion, isCupQuestion, judgeRoundHere } from './cup-question.tsx';
 import { fullCupOf, judgeBowl } from './judge-bowl.ts';
 import { minutesSince, type RunningTimer } from './list-timers.ts';
 import { LookPicture } from './look-picture.tsx';
@@ -43,7 +44,9 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
     `bench.${batch.id}.step.${screen.position}.round.${load}.${round}`,
     EMPTY,
   );
-  const save = useBenchWrite('recordRound');
+  const save = useBenchWrite('recordRound', { judge: judgeRoundHere(batch, screen) });
+  const [goes, setGoes] = useState<'on' | 'stop'>('on');
+  const asked = save.problems.filter(isCupQuestion);
   const [isOpen, setOpen] = useState({ cup: draft.gross !== '', heat: draft.celsius !== '' });
   // When somebody began to look the machine stood: what the clock says later is no whipping.
   const [stoodAt] = useState(() => Math.min(workshopNow(), timer.endsAt ?? Infinity));
@@ -61,11 +64,12 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
     if (typed.tinOf === '') rememberCup({ cupMl: draft.cupMl, tare: draft.tare });
     take({ cups: JSON.stringify([...kept, typed]), gross: '', unwhipped: '' });
   };
-  async function enter(goes: 'on' | 'stop') {
+  async function enter(goes: 'on' | 'stop', sure: string[] = []) {
     if (!looked) return;
+    setGoes(goes);
     if (typed && typed.tinOf === '') rememberCup({ cupMl: draft.cupMl, tare: draft.tare });
     const body = {
-      ...{ position: screen.position, load, round, looked, goes, cups },
+      ...{ position: screen.position, load, round, looked, goes, cups, sure },
       minutes: minutesSince(timer.begunAt, stoodAt),
       celsius: typedDecimalOrNull(draft.celsius),
       remark: '',
@@ -73,7 +77,7 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
     if (await save.write({ params: { id: batch.id }, body })) forget();
   }
   return (
-    <Form label={words.look} problems={save.problems} onSubmit={putCup}>
+    <Form label={words.look} problems={asked.length > 0 ? [] : save.problems} onSubmit={putCup}>
       <p className={styles.word}>{words.look}</p>
       <p>{words.unplug}</p>
       <fieldset>
@@ -149,6 +153,11 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
           </Button>
         )}
       </div>
+      <CupQuestion
+        asked={asked}
+        onSure={() => void enter(goes, [...new Set(asked.map(({ code }) => code))])}
+        onClose={save.forget}
+      />
       <div className={styles.pair}>
         <Button isBench isWide isBusy={save.isBusy} isDisabled={!looked} onPress={() => void enter('on')}>
           {words.goOn}
