@@ -5,6 +5,8 @@ import { GRAMS_PER_UNIT, type MassUnit } from './mass-unit.ts';
 export interface Reading {
   /** As it would be entered: taken for net grams. */
   readonly grams: ExactInput;
+  /** What the scale itself showed, with a vessel on it; null or absent: `grams`. */
+  readonly grossGrams?: ExactInput | null;
   /** What it is expected to be near; null or absent: nothing is expected. */
   readonly targetGrams?: ExactInput | null;
   /** Step of the scale that it was read off. */
@@ -49,11 +51,12 @@ const UNITS: readonly MassUnit[] = ['kg', 'oz', 'lb', 'ozt', 'ct', 'grain', 'mg'
  */
 export function askAboutReading(reading: Reading): ReadingQuestion | null {
   const grams = exact(reading.grams);
+  const shown = reading.grossGrams == null ? grams : exact(reading.grossGrams);
   return (
     askNegative(grams) ??
-    askCapacity(grams, reading.capacityGrams) ??
+    askCapacity(shown, reading.capacityGrams) ??
     (reading.targetGrams == null ? null : askAgainstTarget(grams, exact(reading.targetGrams), reading)) ??
-    askStep(grams, reading.readabilityGrams) ??
+    askStep(shown, reading.readabilityGrams) ??
     askTwice(grams, reading.lastGrams)
   );
 }

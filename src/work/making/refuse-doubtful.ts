@@ -43,7 +43,8 @@ async function findQuestion(tx: Writer, weighing: Weighing): Promise<ReadingQues
     grams: body.actualGrams,
     // Of a part nobody knows how much it was to be.
     targetGrams: body.isPart ? null : gramsFromMicrograms(askedUg(weighing)),
-    readabilityGrams: body.vessel ? null : scale?.readability_grams,
+    grossGrams: body.vessel?.grossGrams,
+    readabilityGrams: scale?.readability_grams,
     capacityGrams: scale?.capacity_grams,
     lastGrams: lastAlike(standing, weighing),
     tareGrams: body.vessel ? null : lastTare(standing),

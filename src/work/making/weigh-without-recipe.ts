@@ -130,7 +130,8 @@ async function refuseDoubtful(tx: Writer, batchId: string, body: Body): Promise<
   const last = (await listAdditions(tx, batchId)).filter((row) => !row.is_struck).at(-1);
   const question = askAboutReading({
     grams: body.actualGrams,
-    readabilityGrams: body.vessel ? null : scale?.readability_grams,
+    grossGrams: body.vessel?.grossGrams,
+    readabilityGrams: scale?.readability_grams,
     capacityGrams: scale?.capacity_grams,
     lastGrams: last && gramsFromMicrograms(last.actual_ug),
   });

@@ -38,6 +38,15 @@ describe('a question about what the scale shows', () => {
     expect(odd && meantBy(odd)).toBeNull();
   });
 
+  it('is asked about what the scale shows, with the vessel on it', () => {
+    const scale = { readabilityGrams: '1', capacityGrams: '5000' };
+    expect(ask('520', { gross: '5000', scale })).toBeNull();
+    expect(ask('520', { gross: '5000.000001', scale })?.code).toBe('reading-above-capacity');
+    expect(ask('520', { gross: '600.37', scale })?.code).toBe('reading-not-a-step');
+    // A tare that was read off another scale.
+    expect(ask('519.6', { gross: '600', scale })).toBeNull();
+  });
+
   it('is not asked about what is no number', () => {
     expect(ask('5,2')).toBeNull();
   });

@@ -6,6 +6,8 @@ import { bandVerdict } from './weight-verdict.ts';
 
 interface Read {
   readonly net: string;
+  /** What the scale shows, with a vessel on it. */
+  readonly gross?: string | null;
   readonly band: Band;
   readonly isPart: boolean;
   /** What the vessel weighs that was used last; null where its tare is taken off already. */
@@ -16,12 +18,22 @@ interface Read {
 }
 
 /** The same question as the workshop asks, asked here first: it needs nobody to answer, and works while it is away. */
-export function questionOf({ net, band, isPart, lastTare, last, scale }: Read): ReadingQuestion | null {
+export function questionOf({
+  net,
+  gross = null,
+  band,
+  isPart,
+  lastTare,
+  last,
+  scale,
+}: Read): ReadingQuestion | null {
   const read = readDecimal(net, 'grams');
   if (!read.ok) return null;
+  const shown = gross === null ? read : readDecimal(gross, 'gross');
   const isOff = bandVerdict(net, band) !== 'inside';
   return askAboutReading({
     grams: read.value,
+    grossGrams: shown.ok ? shown.value : null,
     targetGrams: isPart ? null : band.targetGrams,
     readabilityGrams: scale?.readabilityGrams ?? null,
     capacityGrams: scale?.capacityGrams ?? null,

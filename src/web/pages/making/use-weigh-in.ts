@@ -127,11 +127,12 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     const said = saidNow(more);
     const question = questionOf({
       net: said.net,
+      gross: said.vessel?.grossGrams ?? null,
       band,
       isPart: said.isPart,
       lastTare: isVessel ? null : lastTare,
       last: lastWeighing(batch.screens, screen.position),
-      scale: isVessel ? null : scale,
+      scale,
     });
     if (question && !said.isReadingSure)
       setReading({ said, question, kind: question.code, meant: meantBy(question) });
