@@ -6,7 +6,6 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
-import { TakeReading } from '../../scales/take-reading.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Batch } from './batch.ts';
 import styles from './bench.module.css';
@@ -90,7 +89,6 @@ export function HandWeigh({ batch, formulaId, thing, kind, scales, onOther, onDo
                 isBusy={save.isBusy}
               />
             </div>
-            <TakeReading onTake={set('grams')} />
             {wrong && <p aria-live="polite">{sayNotWeighed(wrong)}</p>}
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
             <div className={styles.acts}>
