@@ -207,6 +207,11 @@ export async function listStrikesOfBatch(db: Reader, batchId: string): Promise<S
           'in',
           where.selectFrom('batch_resize').select('entry_id').where('batch_id', '=', batchId),
         ),
+        where(
+          'strike.struck_entry_id',
+          'in',
+          where.selectFrom('spill').select('entry_id').where('batch_id', '=', batchId),
+        ),
       ]),
     )
     .orderBy('entry.seq')

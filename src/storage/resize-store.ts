@@ -65,19 +65,26 @@ export type SignedSpill = SpillRow & {
   readonly happened_at: string;
   readonly person_name: string;
   readonly lot_number: string;
+  readonly is_struck: boolean;
 };
 
-/** What was spilt of a batch before it went in, in the order of entry. */
+/** What was spilt of a batch before it went in, struck ones too, in the order of entry. */
 export async function listSpills(db: Reader, batchId: string): Promise<SignedSpill[]> {
   const rows = await db
     .selectFrom('spill')
     .innerJoin('entry', 'entry.id', 'spill.entry_id')
     .innerJoin('lot', 'lot.id', 'spill.lot_id')
     .leftJoin('person', 'person.id', 'entry.person_id')
+    .leftJoin('strike', 'strike.struck_entry_id', 'spill.entry_id')
     .selectAll('spill')
     .select(['entry.happened_at', 'person.name as person_name', 'lot.number as lot_number'])
+    .select('strike.entry_id as strike_id')
     .where('spill.batch_id', '=', batchId)
     .orderBy('entry.seq')
     .execute();
-  return rows.map((row) => ({ ...row, person_name: row.person_name ?? '' }));
+  return rows.map(({ person_name, strike_id, ...row }) => ({
+    ...row,
+    person_name: person_name ?? '',
+    is_struck: strike_id !== null,
+  }));
 }

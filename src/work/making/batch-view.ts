@@ -60,6 +60,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     base: await findBase(db, head),
   });
   const strikes = await listStrikesOfBatch(db, id);
+  const spills = await listSpills(db, id);
   const resizes = await listResizes(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
@@ -87,7 +88,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       declinedBecause: head.declined_because,
     },
     screens: standing.screens,
-    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes, resizes }),
+    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes, resizes, spills }),
     asWeighed: standing.asWeighed,
     worstCase: await judgeWorstCase(context, head),
     deviations: deviations.map((row) => ({
@@ -102,7 +103,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     yields: await findYields(db, head, screens, runs),
     isWithoutRecipe: (await findWithoutRecipe(db, id)) !== undefined,
     resizes: viewResizes(head, resizes, lines),
-    spills: viewSpills(await listSpills(db, id), screens),
+    spills: viewSpills(spills, screens),
     outcome: outcomeOf(head, inputUg),
     claims: await viewClaimsOf(db, 'batch', id),
   });

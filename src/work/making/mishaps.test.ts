@@ -48,6 +48,31 @@ describe('what was spilt', () => {
     expect(codesOf(await spill(batch, { entryId }))).toEqual(['entry-struck-already']);
   });
 
+  it('strikes nothing but a weighing of its own line, and is of what goes in there', async () => {
+    const batch = await startBase();
+    const entered = await weigh(batch, 1, '280');
+    const entryId = entered.ok ? entered.value.entryId : '';
+    expect(codesOf(await spill(batch, { entryId, lotId: at.shop.lots.shea }))).toEqual(['thing-not-found']);
+    expect(codesOf(await spill(batch, { lotId: at.shop.lots.oil }))).toEqual(['lot-of-another-item']);
+    expect(await onHand(at.shop.lots.oil)).toBe('720');
+  });
+
+  it('may be struck: the lot has it again, and nothing of it was ever in the batch', async () => {
+    const batch = await startBase();
+    await weigh(batch, 0, '520');
+    const spilt = await spill(batch, { grams: '520' });
+    const entryId = spilt.ok ? (spilt.value.spills[0]?.entryId ?? '') : '';
+    expect(await onHand(at.shop.lots.shea)).toBe('960');
+    const params = { id: batch.id };
+    const view = await at.bench.get('strikeAddition', { params, body: { entryId, reason: '5.2 g' } });
+    expect(view.spills).toEqual([]);
+    expect(view.struck).toMatchObject([
+      { what: expect.stringMatching(/^Shea butter: 520.g spilt of lot L-0001$/), why: '5.2 g', screen: 0 },
+    ]);
+    expect(at.additionAt(view, 0)).toMatchObject({ done: { actualGrams: '520' } });
+    expect(await onHand(at.shop.lots.shea)).toBe('1480');
+  });
+
   it('cannot be more than the lot has', async () => {
     const batch = await startBase();
     expect(codesOf(await spill(batch, { grams: '2000.1' }))).toEqual(['lot-too-small']);
@@ -141,6 +166,13 @@ describe('a reading that looks like a slip', () => {
     const vessel = { grossGrams: '600', tareGrams: '80' };
     expect(codesOf(await weigh(batch, 0, '521', { vessel }))).toEqual(['net-not-gross-less-tare']);
     expect((await weigh(batch, 0, '520', { vessel })).ok).toBe(true);
+    // Of the scale is asked what it showed, with the vessel: it holds 2000 g and shows 0.1 g.
+    const heavy = { grossGrams: '2000.1', tareGrams: '1720.1' };
+    const above = await weigh(batch, 1, '280', { vessel: heavy });
+    expect(above.ok || above.problems[0]?.parameters).toMatchObject({ kind: 'reading-above-capacity' });
+    const fine = { grossGrams: '600.03', tareGrams: '320.03' };
+    const odd = await weigh(batch, 1, '280', { vessel: fine });
+    expect(odd.ok || odd.problems[0]?.parameters).toMatchObject({ kind: 'reading-not-a-step' });
     const gross = await weigh(batch, 1, '360');
     expect(gross.ok || gross.problems[0]?.parameters).toMatchObject({
       kind: 'reading-tare-forgotten',

@@ -1,12 +1,14 @@
 import { problem } from '../../core/problem.ts';
 import { microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
+  type BatchLineNow,
   findBatchLine,
   giveUp,
   insertMovements,
   insertSpill,
   insertStrike,
   type LotAtHand,
+  listAdditionsAt,
   listLotsAtHand,
   listMovementsOfEntry,
   orGiveUp,
@@ -20,7 +22,6 @@ import { record, thingNotFound } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { viewBatch } from './batch-view.ts';
 import { openBatch } from './open-batch.ts';
-import { refuseUnstrikable } from './strike-addition.ts';
 
 type Body = RequestOf<'recordSpill'>['body'];
 
@@ -36,7 +37,7 @@ export const recordSpill: UseCase<'recordSpill'> = (context, { body, params }) =
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
       const line = await findBatchLine(tx, batch.id, body.position);
       if (!line) giveUp(thingNotFound('position', String(body.position)));
-      if (body.entryId !== null) await refuseUnstrikable(tx, batch.id, body.entryId);
+      await refuseNotOfLine(tx, line, body);
       const spiltUg = orGiveUp(microgramsFromGrams(body.grams, 'grams'));
       await tell({
         kind: 'spill-recorded',
@@ -64,6 +65,17 @@ export const recordSpill: UseCase<'recordSpill'> = (context, { body, params }) =
     },
     (id) => viewBatch(context, id),
   );
+
+/** What is struck with it was weighed in here, and what is spilt is of what goes in here, or of what did. */
+async function refuseNotOfLine(tx: Writer, line: BatchLineNow, body: Body): Promise<void> {
+  const own = await listAdditionsAt(tx, line.batch_id, line.position);
+  const struck = own.find((row) => row.entry_id === body.entryId);
+  if (body.entryId !== null && !struck) giveUp(thingNotFound('entryId', body.entryId));
+  if (struck?.is_struck) giveUp(problem('entry-struck-already', 'entryId', { found: struck.happened_at }));
+  const lot = await findLot(tx, body.lotId);
+  const isOfLine = lot.item_id === line.item_id || own.some((row) => row.lot_id === lot.id);
+  if (!isOfLine) giveUp(problem('lot-of-another-item', lot.number, { found: lot.item_name }));
+}
 
 async function takeBack(
   context: Context,

@@ -6,9 +6,11 @@ import {
   listAdditions,
   listMovementsOfEntry,
   listResizes,
+  listSpills,
   listStepRecords,
   listStepsBegun,
   listWhipRounds,
+  type MovementRow,
   type Writer,
 } from '../../storage/index.ts';
 import { newMovement } from '../new-movement.ts';
@@ -19,7 +21,7 @@ import { viewBatch } from './batch-view.ts';
 import { openBatch } from './open-batch.ts';
 
 /**
- * Strikes a wrong weighing, step, beginning, round or resize: the entry stays readable, and what was weighed goes back to
+ * Strikes a wrong weighing, step, beginning, round, spill or resize: the entry stays readable, and what was weighed goes back to
  * the lot at the place it was taken from; without a resize the targets before it hold again, where nothing was weighed by
  * those that it set. Only while making: what is in a finished bowl cannot be taken out.
  */
@@ -32,7 +34,7 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
       const { stamp, entryId, reason } = body;
       await refuseUnstrikable(tx, batch.id, entryId);
       await refuseWeighedBy(tx, batch.id, entryId);
-      const taken = (await listMovementsOfEntry(tx, entryId)).filter((row) => row.kind === 'used');
+      const taken = (await listMovementsOfEntry(tx, entryId)).filter(isTaken);
       await tell({
         kind: 'entry-struck',
         subjectKind: 'batch',
@@ -51,13 +53,19 @@ export const strikeAddition: UseCase<'strikeAddition'> = (context, { body, param
       await insertMovements(
         tx,
         taken.map((row) =>
-          newMovement(context, stamp.id, { ...row, kind: 'returned', quantity: -row.quantity, reason }),
+          newMovement(context, stamp.id, { ...row, kind: backAs(row), quantity: -row.quantity, reason }),
         ),
       );
       return batch.id;
     },
     (id) => viewBatch(context, id),
   );
+
+/** Weighed in, or spilt; a spill may have given back what it struck, and that stays. */
+const isTaken = ({ kind, quantity }: MovementRow): boolean =>
+  kind === 'used' || (kind === 'binned' && quantity < 0);
+/** What was thrown away by a slip is thrown away no longer, and was never in the batch. */
+const backAs = ({ kind }: MovementRow): MovementRow['kind'] => (kind === 'binned' ? 'binned' : 'returned');
 
 /** What was weighed by the targets of a resize would lie outside of its band without it, and nobody was asked why. */
 async function refuseWeighedBy(tx: Writer, batchId: string, entryId: string): Promise<void> {
@@ -74,6 +82,7 @@ export async function refuseUnstrikable(tx: Writer, batchId: string, entryId: st
     ...(await listAdditions(tx, batchId)),
     ...(await listStepRecords(tx, batchId)),
     ...(await listResizes(tx, batchId)),
+    ...(await listSpills(tx, batchId)),
     ...(await listStepsBegun(tx, batchId)),
     ...(await listWhipRounds(tx, [batchId])),
   ];

@@ -5,10 +5,11 @@ import type {
   SignedBegun,
   SignedResize,
   SignedRound,
+  SignedSpill,
   SignedStep,
   SignedStrike,
 } from '../../storage/index.ts';
-import { say } from '../../words/index.ts';
+import { say, mishapWords as words } from '../../words/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
 
@@ -23,15 +24,18 @@ interface Records {
   readonly rounds: readonly SignedRound[];
   readonly strikes: readonly SignedStrike[];
   readonly resizes: readonly SignedResize[];
+  readonly spills: readonly SignedSpill[];
 }
 
 /** Entries that were struck, as they were written, with who struck them, when and why. */
-export const viewStruck = ({ screens, additions, strikes, resizes, ...steps }: Records): Struck[] =>
+export const viewStruck = ({ screens, additions, strikes, resizes, spills, ...steps }: Records): Struck[] =>
   strikes.flatMap(({ struck_entry_id, reason, happened_at, person_name }) => {
     const strike = { why: reason, struckAt: happened_at, struckBy: person_name };
     const addition = additions.find((row) => row.entry_id === struck_entry_id);
     const resize = resizes.find((each) => each.entry_id === struck_entry_id);
     if (resize) return [viewStruckResize(resize, screens, strike)];
+    const spill = spills.find((each) => each.entry_id === struck_entry_id);
+    if (spill) return [viewStruckSpill(spill, screens, strike)];
     const row = addition ?? rowsOf(steps).find((each) => each.entry_id === struck_entry_id);
     const kind = addition ? 'addition' : 'step';
     const screen = screens.find((each) => each.kind === kind && each.position === row?.position);
@@ -54,7 +58,11 @@ const rowsOf = ({
   stepRecords,
   begun,
   rounds,
-}: Omit<Records, 'screens' | 'additions' | 'strikes' | 'resizes'>) => [...stepRecords, ...begun, ...rounds];
+}: Omit<Records, 'screens' | 'additions' | 'strikes' | 'resizes' | 'spills'>) => [
+  ...stepRecords,
+  ...begun,
+  ...rounds,
+];
 
 /** It stands with the line that it went by. */
 function viewStruckResize(
@@ -72,6 +80,25 @@ function viewStruckResize(
     actualGrams: null,
     at: resize.happened_at,
     by: resize.person_name,
+    ...strike,
+  };
+}
+
+function viewStruckSpill(
+  spill: SignedSpill,
+  screens: readonly Screen[],
+  strike: Pick<Struck, 'why' | 'struckAt' | 'struckBy'>,
+): Struck {
+  const screen = screens.find((each) => each.kind === 'addition' && each.position === spill.position);
+  const item = screen?.kind === 'addition' ? screen.itemName : '';
+  return {
+    entryId: spill.entry_id,
+    screen: screen?.screen ?? 0,
+    what: words.spilt(item, gramsText(spill.spilt_ug), spill.lot_number),
+    lotNumber: null,
+    actualGrams: null,
+    at: spill.happened_at,
+    by: spill.person_name,
     ...strike,
   };
 }

@@ -30,16 +30,19 @@ export const viewSpills = (
   spills: readonly SignedSpill[],
   screens: BatchView['screens'],
 ): BatchView['spills'] =>
-  spills.map((row) => {
+  spills.flatMap((row) => {
+    if (row.is_struck) return [];
     const screen = screens.find((each) => each.kind === 'addition' && each.position === row.position);
-    return {
-      entryId: row.entry_id,
-      screen: screen?.screen ?? null,
-      item: screen?.kind === 'addition' ? screen.itemName : '',
-      lotNumber: row.lot_number,
-      grams: gramsText(row.spilt_ug),
-      reason: row.reason,
-      at: row.happened_at,
-      by: row.person_name,
-    };
+    return [
+      {
+        entryId: row.entry_id,
+        screen: screen?.screen ?? null,
+        item: screen?.kind === 'addition' ? screen.itemName : '',
+        lotNumber: row.lot_number,
+        grams: gramsText(row.spilt_ug),
+        reason: row.reason,
+        at: row.happened_at,
+        by: row.person_name,
+      },
+    ];
   });

@@ -6,6 +6,7 @@ import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
 import { EntriesSoFar } from './entries-so-far.tsx';
 import { MishapMenu, type MishapView } from './mishap-menu.tsx';
+import { SpiltSoFar } from './spilt-so-far.tsx';
 import { StrikeAddition } from './strike-addition.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import { useWeighIn } from './use-weigh-in.ts';
@@ -93,6 +94,7 @@ function DoneAddition({ batch, screen, all, onMishap }: DoneProps) {
           {words.menu}
         </Button>
       </div>
+      <SpiltSoFar batch={batch} screen={screen.screen} />
       <StruckEntries batch={batch} screen={screen.screen} />
     </div>
   );

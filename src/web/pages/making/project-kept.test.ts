@@ -33,7 +33,7 @@ const step = (screen: number): Step =>
   }) as unknown as Step;
 
 const batchOf = (screens: Batch['screens'], more: Partial<Batch> = {}): Batch =>
-  ({ id: 'b', screens, struck: [], deviations: [], ...more }) as Batch;
+  ({ id: 'b', screens, struck: [], deviations: [], spills: [], ...more }) as Batch;
 
 let ids = 0;
 const kept = (route: KeptEntry['route'], body: object, more: Partial<KeptEntry> = {}): KeptEntry => {
@@ -103,6 +103,30 @@ describe('a batch with what lies on this tablet', () => {
     const strike = kept('strikeAddition', { entryId: part.id, reason: 'Slip.' });
     const struck = screenAt(project(batchOf([addition(0)]), part, weigh(0, '40'), strike), 0);
     expect(struck).toMatchObject({ done: null, inGrams: '40', leftGrams: '60' });
+  });
+
+  it('is open again where what was entered was spilt before it went in, and tells what was spilt', () => {
+    const entry = weigh(0, '101');
+    const spill = kept('recordSpill', {
+      position: 0,
+      lotId: 'lot-0',
+      grams: '101',
+      reason: 'Knocked over',
+      entryId: entry.id,
+    });
+    const spilt = project(batchOf([addition(0)]), entry, spill);
+    expect(screenAt(spilt, 0)).toMatchObject({ done: null, inGrams: '0', leftGrams: '100', isKept: true });
+    expect(spilt.spills).toMatchObject([{ screen: 0, grams: '101', lotNumber: 'L-0', by: 'Ana' }]);
+    expect(project(spilt, spill).spills).toHaveLength(1);
+    const strike = kept('strikeAddition', { entryId: spill.id, reason: 'It was 1.01 g.' });
+    expect(project(spilt, strike).spills).toEqual([]);
+  });
+
+  it('leaves what is in where only what was on its way was spilt', () => {
+    const body = { position: 0, lotId: 'other', grams: '5', reason: 'Knocked over', entryId: null };
+    const spilt = project(batchOf([addition(0)]), weigh(0, '101'), kept('recordSpill', body));
+    expect(screenAt(spilt, 0).done).toMatchObject({ actualGrams: '101' });
+    expect(spilt.spills).toMatchObject([{ grams: '5', lotNumber: '' }]);
   });
 
   it('shows a step that was begun, whipped in a round and done here, and what was done differently', () => {

@@ -112,7 +112,7 @@ const addStrike: Change = (batch, entry) => {
   const screens = batch.screens.map((screen) =>
     screen.kind === 'addition' ? withoutWeighing(screen, entryId) : withoutStep(screen, entryId),
   );
-  return { ...batch, screens };
+  return { ...batch, screens, spills: batch.spills.filter((spill) => spill.entryId !== entryId) };
 };
 
 const withoutStep = (screen: Step, entryId: string): Step =>
@@ -143,6 +143,27 @@ function withoutWeighing(screen: Addition, entryId: string): Addition {
   };
 }
 
+/** Spilt before it went in: with it goes what was entered of it already. */
+const addSpill: Change = (batch, entry, nameOf) => {
+  const { position, lotId, grams, reason, entryId } = entry.body as BodyOf<'recordSpill'>;
+  const isHere = (screen: Screen) => screen.kind === 'addition' && screen.position === position;
+  const own = batch.screens.find(isHere) as Addition | undefined;
+  const spill = {
+    entryId: entry.id,
+    screen: own?.screen ?? null,
+    item: own?.itemName ?? '',
+    lotNumber: own?.lotId === lotId ? (own.lotNumber ?? '') : '',
+    grams,
+    reason,
+    at: entry.at,
+    by: nameOf(entry.body.stamp.by),
+  };
+  const told = { ...batch, spills: [...batch.spills, spill] };
+  return entryId == null
+    ? told
+    : onScreen(told, isHere, (screen) => withoutWeighing(screen as Addition, entryId));
+};
+
 const addDeviation: Change = (batch, entry, nameOf) => {
   const { screen, what, why } = entry.body as BodyOf<'recordDeviation'>;
   const by = nameOf(entry.body.stamp.by);
@@ -158,10 +179,11 @@ const CHANGES: Readonly<Record<string, Change>> = {
   beginStep: addBeginning,
   recordRound: addRound,
   closeAddition: addClosing,
+  recordSpill: addSpill,
 };
 
 /** What the workshop told of already: it may have arrived, and its answer was lost. */
-const knownEntries = ({ screens, struck, deviations }: Batch): ReadonlySet<string> =>
+const knownEntries = ({ screens, struck, deviations, spills }: Batch): ReadonlySet<string> =>
   new Set([
     ...screens.flatMap(({ done }) => (done ? [done.entryId] : [])),
     ...screens.flatMap((screen) =>
@@ -171,6 +193,7 @@ const knownEntries = ({ screens, struck, deviations }: Batch): ReadonlySet<strin
     ),
     ...struck.map(({ entryId }) => entryId),
     ...deviations.map(({ entryId }) => entryId),
+    ...spills.map(({ entryId }) => entryId),
   ]);
 
 /** The batch as whoever stands before this tablet knows it: as the workshop told it, with what lies here, in order. */

@@ -25,6 +25,7 @@ import { OffTargetDialog } from './off-target-dialog.tsx';
 import { OtherLot } from './other-lot.tsx';
 import { ReadingDialog } from './reading-dialog.tsx';
 import { ScaleField } from './scale-field.tsx';
+import { SpiltSoFar } from './spilt-so-far.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import type { WeighIn as Weigh } from './use-weigh-in.ts';
 import { VesselFields } from './vessel-fields.tsx';
@@ -109,6 +110,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
           </span>
           <VesselFields weigh={weigh} />
           <OtherLot screen={screen} lotId={draft.lotId} onChange={set('lotId')} />
+          <SpiltSoFar batch={batch} screen={screen.screen} />
           <StruckEntries batch={batch} screen={screen.screen} />
         </div>
       </Form>
