@@ -2,9 +2,7 @@ import type { Problem } from '../../core/problem.ts';
 import { ApiProblem } from '../api/api-problem.ts';
 import { call } from '../api/call.ts';
 import { connection } from '../api/connection.ts';
-
-/** What somebody before the screen waits at the most (common practice, no source). */
-export const PATIENCE_MS = 4_000;
+import { PATIENCE_MS } from './patience.ts';
 
 /** Asks the workshop whether it is there, where nothing tells yet that it is not. */
 export async function isReached(): Promise<boolean> {

@@ -3,6 +3,7 @@ import { call } from '../api/call.ts';
 import { makeStamp } from '../api/make-stamp.ts';
 import { personNow } from '../api/person-now.ts';
 import type { KeptEntry } from './kept-entry.ts';
+import { ANSWER_MS } from './patience.ts';
 
 /**
  * Puts an entry that was refused when it came late on the workshop's record, whole, to be asked about: signed by who did
@@ -16,7 +17,7 @@ export const handIn = (entry: KeptEntry, problems: readonly Problem[]) =>
   keepClaimBy(personNow.read() ?? entry.body.stamp.by, entry, problems);
 
 function keepClaimBy(by: string, { id, route, params, body, at }: KeptEntry, problems: readonly Problem[]) {
-  return call('keepClaim', {
+  const request = {
     body: {
       stamp: makeStamp(by),
       entry: { id, route, params, body: { ...body }, at },
@@ -29,5 +30,7 @@ function keepClaimBy(by: string, { id, route, params, body, at }: KeptEntry, pro
         ...(parameters === undefined ? {} : { parameters: { ...parameters } }),
       })),
     },
-  });
+  };
+  // Whoever waits for it holds up all tabs of this browser: no answer in time is silence.
+  return call('keepClaim', request, AbortSignal.timeout(ANSWER_MS));
 }

@@ -7,13 +7,13 @@ import { makeStore } from '../api/make-store.ts';
 import { queryClient } from '../api/query-client.ts';
 import type { RequestOf } from '../api/shapes.ts';
 import { clockAhead, FAR_BEHIND_MS } from './clock.ts';
-import { PATIENCE_MS } from './is-reached.ts';
 import { handIn, keepClaim } from './keep-claim.ts';
 import type { KeptEntry } from './kept-entry.ts';
 import { type HeldEntry, makeOutbox } from './make-outbox.ts';
 import { makeMemoryStore } from './memory-store.ts';
 import { type OutboxStore, openOutboxStore } from './outbox-store.ts';
 import { ownEntries } from './own-entries.ts';
+import { ANSWER_MS, PATIENCE_MS } from './patience.ts';
 import { makeRunAlone } from './run-alone.ts';
 import { noteSent } from './sent-entries.ts';
 
@@ -30,9 +30,6 @@ export const onTablet = makeStore<OnTablet>({ waiting: [], isLasting: true });
 export const heldHere = makeStore<readonly HeldEntry[]>([]);
 /** Something is on its way at this moment. */
 export const isSending = makeStore(false);
-
-/** What an answer may take (common practice, no source). */
-const ANSWER_MS = 15_000;
 
 let opening: Promise<OutboxStore> | undefined;
 const store = (): Promise<OutboxStore> => {
