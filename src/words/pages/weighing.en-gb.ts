@@ -59,8 +59,10 @@ export const weighInWords = {
   overKeeps: 'As it is now:',
 
   autoOver: (grams: string, asked: string) => `${sayGrams(grams)} instead of ${sayGrams(asked)}`,
-  autoOverWhy: 'Poured too much; the rest is made larger so that the percentages hold',
-  autoUnderWhy: 'That is all there is; the rest is made smaller so that the percentages hold',
+  // What becomes of the rest is told by its own entry, where there is one.
+  autoOverWhy: 'Poured too much',
+  autoUnderWhy: 'That is all there is',
+  inNotResized: 'The weighing is entered. The rest was not made larger or smaller with it:',
   autoEmpty: (grams: string) => `${sayGrams(grams)} of it, the rest from another lot`,
   autoEmptyWhy: (lot: string) => `Lot ${lot} ran out`,
 

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { makingWords, partWords, sayGrams, weighInWords as words } from '../../../words/index.ts';
+import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import type { Addition, Batch } from './batch.ts';
@@ -23,6 +24,7 @@ interface Props {
 /** One addition: weighed in, or what is in of it; and the ways on where it does not go as planned. */
 export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) {
   const weigh = useWeighIn(batch, screen, onDone);
+  const resize = useBenchWrite('resizeBatch');
   const [view, setView] = useState<MishapView | null>(null);
   // While an entry is on its way it stands in the batch already; until it is answered the weighing stays in view.
   const [steady, setSteady] = useState(screen);
@@ -39,6 +41,7 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
           doneWord={doneWord}
           where={<Where screen={screen} all={all} />}
           onMishap={setView}
+          resize={resize}
         />
       )}
       {view && (
@@ -48,6 +51,7 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
           weigh={weigh}
           view={view}
           onView={setView}
+          resize={resize}
           onDone={onDone}
         />
       )}

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { makingWords, weighInWords as words } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
-import { useBenchWrite } from '../../api/use-bench-write.ts';
+import { type BenchWrite, useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import type { Addition, Batch } from './batch.ts';
@@ -11,15 +11,15 @@ import { ResizeOffer } from './resize-offer.tsx';
 interface Props {
   readonly batch: Batch;
   readonly screen: Addition;
+  readonly resize: BenchWrite<'resizeBatch'>;
   readonly onClose: () => void;
   readonly onDone: () => void;
 }
 
 /** Parts of it are in, and there is no more: the rest is made smaller, or it stays so, said why. */
-export function AllThereIs({ batch, screen, onClose, onDone }: Props) {
+export function AllThereIs({ batch, screen, resize, onClose, onDone }: Props) {
   const [isSaying, setSaying] = useState(false);
   const close = useBenchWrite('closeAddition');
-  const resize = useBenchWrite('resizeBatch');
   const params = { id: batch.id };
 
   async function leave(deviation: DeviationSaid): Promise<boolean> {
@@ -28,12 +28,14 @@ export function AllThereIs({ batch, screen, onClose, onDone }: Props) {
   }
   async function take(offer: AnswerOf<'offerResize'>): Promise<void> {
     const what = words.autoOver(screen.inGrams, screen.targetGrams);
-    if (!(await leave({ what, why: words.autoUnderWhy }))) return;
+    // It may be closed already, and only the rest be still to be made smaller.
+    if (!screen.done && !(await leave({ what, why: words.autoUnderWhy }))) return;
     const body = { position: screen.position, upon: offer.upon };
     if (await resize.write({ params, body })) onClose();
   }
   return (
     <>
+      {screen.done && resize.problems.length > 0 && <p>{words.inNotResized}</p>}
       <Problems problems={[...close.problems, ...resize.problems]} />
       <ResizeOffer
         batchId={batch.id}

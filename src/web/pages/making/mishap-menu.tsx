@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { weighInWords as words } from '../../../words/index.ts';
-import { useBenchWrite } from '../../api/use-bench-write.ts';
+import type { BenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problems } from '../../parts/problems.tsx';
@@ -22,11 +22,15 @@ interface Props {
   readonly view: MishapView;
   readonly onView: (view: MishapView | null) => void;
   readonly onDone: () => void;
+  readonly resize: BenchWrite<'resizeBatch'>;
 }
 
 /** Where a weighing does not go as planned: the ordinary ways on, each with its record. */
-export function MishapMenu({ batch, screen, weigh, view, onView, onDone }: Props) {
-  const close = (): void => onView(null);
+export function MishapMenu({ batch, screen, weigh, view, onView, onDone, resize }: Props) {
+  const close = (): void => {
+    resize.forget();
+    onView(null);
+  };
   const { itemName } = screen;
   const last = screen.entries.at(-1);
   const title = {
@@ -40,12 +44,12 @@ export function MishapMenu({ batch, screen, weigh, view, onView, onDone }: Props
   return (
     <Dialog title={title} isOpen onClose={close} closeWord={words.keepOpen} isHeld={view === 'spilt'}>
       {view === 'menu' && <Choices weigh={weigh} screen={screen} onView={onView} />}
-      {view === 'too-much' && <TooMuchIn batch={batch} screen={screen} onClose={close} />}
+      {view === 'too-much' && <TooMuchIn batch={batch} screen={screen} resize={resize} onClose={close} />}
       {view === 'lot-empty' && (
         <LotEmpty batch={batch} screen={screen} weigh={weigh} said={weigh.saidNow()} onClose={close} />
       )}
       {view === 'all-there-is' && (
-        <AllThereIs batch={batch} screen={screen} onClose={close} onDone={onDone} />
+        <AllThereIs batch={batch} screen={screen} resize={resize} onClose={close} onDone={onDone} />
       )}
       {view === 'spilt' && (
         <SpillForm
@@ -140,15 +144,17 @@ const Choice = ({ word, soft, isDisabled = false, onPress }: ChoiceProps) => (
 function TooMuchIn({
   batch,
   screen,
+  resize,
   onClose,
 }: {
   readonly batch: Batch;
   readonly screen: Addition;
+  readonly resize: BenchWrite<'resizeBatch'>;
   readonly onClose: () => void;
 }) {
-  const resize = useBenchWrite('resizeBatch');
   return (
     <>
+      {resize.problems.length > 0 && <p>{words.inNotResized}</p>}
       <Problems problems={resize.problems} />
       <ResizeOffer
         batchId={batch.id}

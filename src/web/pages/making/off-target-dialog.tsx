@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { sayProblem, weighInWords as words } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
-import { useBenchWrite } from '../../api/use-bench-write.ts';
+import type { BenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
-import { Problems } from '../../parts/problems.tsx';
 import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
 import mishap from './mishap.module.css';
@@ -20,11 +19,15 @@ interface Props {
   /** It is kept as it is, and said why. */
   readonly onKeep: () => void;
   readonly onLotEmpty: () => void;
+  /** The bench's own, since this dialog is gone once the weighing stands. */
+  readonly resize: BenchWrite<'resizeBatch'>;
+  /** It is entered, and the rest was not made larger or smaller: that is said, and offered again. */
+  readonly onNotResized: () => void;
 }
 
 /** Too much or too little: the ways on, the first of them one tap. */
-export function OffTargetDialog({ batch, screen, weigh, asked, onKeep, onLotEmpty }: Props) {
-  const resize = useBenchWrite('resizeBatch');
+export function OffTargetDialog({ batch, screen, weigh, asked, onKeep, onLotEmpty, ...on }: Props) {
+  const { resize, onNotResized } = on;
   const [isBusy, setBusy] = useState(false);
   const { said, problem } = asked;
   const isHigh = bandVerdict(said.net, weigh.band) === 'high';
@@ -39,7 +42,7 @@ export function OffTargetDialog({ batch, screen, weigh, asked, onKeep, onLotEmpt
     };
     const isIn = await weigh.send(said, { deviation, isOverKnown: isOver, stays: true });
     const body = { position: screen.position, upon: offer.upon };
-    if (isIn) await resize.write({ params: { id: batch.id }, body });
+    if (isIn && !(await resize.write({ params: { id: batch.id }, body }))) onNotResized();
     setBusy(false);
   }
   return (
@@ -56,7 +59,6 @@ export function OffTargetDialog({ batch, screen, weigh, asked, onKeep, onLotEmpt
           </p>
         </div>
       )}
-      <Problems problems={resize.problems} />
       <ResizeOffer
         batchId={batch.id}
         position={screen.position}

@@ -7,6 +7,7 @@ import {
   scaleWords,
   weighInWords as words,
 } from '../../../words/index.ts';
+import type { BenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { Form } from '../../parts/form.tsx';
@@ -41,10 +42,11 @@ interface Props {
   /** Which step it is, on which scale, of which lot. */
   readonly where: ReactNode;
   readonly onMishap: (view: MishapView) => void;
+  readonly resize: BenchWrite<'resizeBatch'>;
 }
 
 /** One weighing: the target in large digits, what the scale shows, whether it lies in the band. */
-export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Props) {
+export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resize }: Props) {
   const { draft, set, save } = weigh;
   const band = bandLeft(screen);
   return (
@@ -115,7 +117,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap }: Pro
         </div>
       </Form>
       <ReadingDialog weigh={weigh} />
-      <AskedDialog batch={batch} screen={screen} weigh={weigh} onMishap={onMishap} />
+      <AskedDialog batch={batch} screen={screen} weigh={weigh} onMishap={onMishap} resize={resize} />
     </>
   );
 }
@@ -138,10 +140,11 @@ interface AskedProps {
   readonly screen: Addition;
   readonly weigh: Weigh;
   readonly onMishap: (view: MishapView) => void;
+  readonly resize: BenchWrite<'resizeBatch'>;
 }
 
 /** What the workshop asked back: off target with its ways on, anything else with what and why. */
-function AskedDialog({ batch, screen, weigh, onMishap }: AskedProps) {
+function AskedDialog({ batch, screen, weigh, onMishap, resize }: AskedProps) {
   const [isKept, setKept] = useState(false);
   const { asked } = weigh;
   if (asked === null) return null;
@@ -158,6 +161,8 @@ function AskedDialog({ batch, screen, weigh, onMishap }: AskedProps) {
         screen={screen}
         weigh={weigh}
         asked={asked}
+        resize={resize}
+        onNotResized={() => onMishap('too-much')}
         onKeep={() => setKept(true)}
         onLotEmpty={() => {
           leave();
