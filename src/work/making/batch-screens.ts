@@ -1,9 +1,10 @@
 import type { formulas, making, steps } from '../../contract/index.ts';
-import { exact, toText } from '../../core/quantity/index.ts';
+import { gramsFromMicrograms, sumOf, toText } from '../../core/quantity/index.ts';
 import type {
   LinkedAttachment,
   listBatchSteps,
   NamedBatchLine,
+  ScaleRow,
   SignedAddition,
   SignedBegun,
   SignedRound,
@@ -12,6 +13,7 @@ import type {
 import { gramsText } from '../quantity-text.ts';
 import { orderStages } from './order-stages.ts';
 import { standingAt, weighState } from './weigh-state.ts';
+import { weighingErrorGrams } from './weighing-error.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Screen = making.BatchScreen;
@@ -26,6 +28,8 @@ export interface ScreenRecords {
   readonly stepRecords: readonly SignedStep[];
   readonly begun?: readonly SignedBegun[];
   readonly rounds?: readonly SignedRound[];
+  /** For how far a weighing may be out, where that is looked at. */
+  readonly scales?: readonly ScaleRow[];
   readonly photos?: readonly LinkedAttachment[];
   /** What whipping and its cup test are judged by. */
   readonly tins?: readonly steps.AirTin[];
@@ -49,7 +53,7 @@ export function buildScreens(records: ScreenRecords): Screen[] {
   return bare.map((screen, index) => ({ ...screen, screen: index }));
 }
 
-function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Screen {
+function additionScreen(line: NamedBatchLine, { additions, scales = [] }: ScreenRecords): Screen {
   const note = JSON.parse(line.weighing) as WeighingNote;
   const standing = standingAt(line, additions);
   const state = weighState(line, additions);
@@ -79,19 +83,37 @@ function additionScreen(line: NamedBatchLine, { additions }: ScreenRecords): Scr
     entries: listEntries(standing, line),
     inGrams: gramsText(state.inUg),
     leftGrams: gramsText(state.leftUg),
-    limit: limitOf(line, note),
+    limit: limitOf(line, note, { weighed: standing, leftUg: state.leftUg, scales }),
     done: state.isDone ? doneAddition(standing, line) : null,
   };
 }
 
-/** The error of the plan is relative to its target; of a scale that nobody knows the errors of nothing is told. */
-function limitOf(line: NamedBatchLine, note: WeighingNote): Extract<Screen, { kind: 'addition' }>['limit'] {
-  if (note.timesAllowed == null || note.relativeError === null) return null;
-  const errorGrams = exact(gramsText(line.target_ug)).times(note.relativeError);
+interface WeighedAndLeft {
+  readonly weighed: readonly SignedAddition[];
+  readonly leftUg: number;
+  readonly scales: readonly ScaleRow[];
+}
+
+/**
+ * Errors of the weighings that stand, each of its own scale and mass, and of the one that is left, as the release counts
+ * them; of a scale that nobody knows the errors of nothing is told.
+ */
+function limitOf(
+  line: NamedBatchLine,
+  note: WeighingNote,
+  { weighed, leftUg, scales }: WeighedAndLeft,
+): Extract<Screen, { kind: 'addition' }>['limit'] {
+  if (note.timesAllowed == null) return null;
+  const left = leftUg > 0 ? [{ scale_id: line.scale_id, actual_ug: leftUg }] : [];
+  const errors = [...weighed, ...left].flatMap(({ scale_id, actual_ug }) => {
+    const scale = scales.find((each) => each.id === scale_id);
+    return weighingErrorGrams(scale, gramsFromMicrograms(actual_ug)) ?? [];
+  });
+  if (errors.length < weighed.length + left.length) return null;
   return {
     exactGrams: line.exact_grams,
     timesAllowed: note.timesAllowed,
-    errorGrams: toText(errorGrams.toDecimalPlaces(6, 0)),
+    errorGrams: toText(sumOf(errors).toDecimalPlaces(6, 0)),
   };
 }
 

@@ -14,6 +14,7 @@ import {
   listLotsAtHand,
   listResizes,
   listRunStates,
+  listScales,
   listSpills,
   listStepRecords,
   listStepsBegun,
@@ -58,6 +59,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
     ...{ lines, additions, steps, stepRecords, begun, rounds, photos },
     ...whipped,
     base: await findBase(db, head),
+    scales: await listScales(db),
   });
   const strikes = await listStrikesOfBatch(db, id);
   const spills = await listSpills(db, id);

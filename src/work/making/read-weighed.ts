@@ -5,11 +5,10 @@ import {
   listScales,
   type NamedBatchLine,
   type Reader,
-  type ScaleRow,
   type SignedAddition,
 } from '../../storage/index.ts';
-import { findWorstError } from '../scale-error.ts';
 import { weighState } from './weigh-state.ts';
+import { weighingErrorGrams } from './weighing-error.ts';
 
 /** What is weighed in, as its scale showed it. */
 export interface Weighed {
@@ -33,11 +32,8 @@ export async function readWeighed(db: Reader, batchId: string): Promise<Weighed[
   return standing.flatMap((row) => {
     const line = lines.find(({ position }) => position === row.position);
     const grams = gramsFromMicrograms(row.actual_ug);
-    return line ? [{ line, row, grams, errorGrams: errorOf(scales.get(row.scale_id ?? ''), grams) }] : [];
+    return line
+      ? [{ line, row, grams, errorGrams: weighingErrorGrams(scales.get(row.scale_id ?? ''), grams) }]
+      : [];
   });
-}
-
-function errorOf(scale: ScaleRow | undefined, grams: Exact): Exact | null {
-  const error = scale && findWorstError(scale, grams);
-  return error?.ok ? error.value : null;
 }

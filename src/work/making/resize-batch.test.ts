@@ -197,6 +197,29 @@ describe('a batch after too little of something', () => {
 });
 
 describe('limits after too much', () => {
+  it('are near by the errors of all weighings: of those that stand, and of the one that is left', async () => {
+    await makeFirmBase(at.bench, at.shop, '1500');
+    const wish = inGrams(at.shop.mixtureRevision, '500');
+    const { id } = await at.bench.get('startBatch', { body: { wish } });
+    const errorOf = async () => Number((await additionOf(id, 1)).limit?.errorGrams);
+    const planned = await errorOf();
+    expect(planned).toBeGreaterThan(0);
+    const batch = await viewOf(id);
+    await weigh(batch, 1, '3', { isPart: true });
+    const inTwo = await errorOf();
+    // Of so small a mass a scale is out by its step and its spread, which are the same again.
+    expect(inTwo).toBeGreaterThan(1.9 * planned);
+    expect(inTwo).toBeLessThan(2.1 * planned);
+    await weigh(batch, 1, '2');
+    expect(await errorOf()).toBeCloseTo(inTwo, 6);
+    // A fifth more of the base asks for 1 g more: a third weighing, and not an error of 1 g six times.
+    await weigh(batch, 0, '594', { deviation: tooMuch, isOverKnown: true });
+    await resize(id, 0);
+    expect(await additionOf(id, 1)).toMatchObject({ leftGrams: '1', targetGrams: '6' });
+    expect(await errorOf()).toBeGreaterThan(2.8 * planned);
+    expect(await errorOf()).toBeLessThan(3.2 * planned);
+  });
+
   it('are kept again once the rest is made larger, and the batch may be sold', async () => {
     await makeFirmBase(at.bench, at.shop, '1500');
     const batch = await at.bench.get('startBatch', {
