@@ -18,6 +18,14 @@ import { ScaleField } from '../making/scale-field.tsx';
 import type { Scale } from './scale.ts';
 import { ScaleQuestion } from './scale-question.tsx';
 import styles from './scales.module.css';
+import {
+  beginTest,
+  type TestDraft as Draft,
+  mayBegin,
+  NOTHING,
+  readingOf,
+  readingsOf,
+} from './test-draft.ts';
 
 const { guide: words } = scaleWords;
 const NONE = [] as const;
@@ -28,9 +36,6 @@ const CANNOT_BE: ReadonlySet<string> = new Set([
   'reading-above-capacity',
   'reading-negative',
 ]);
-
-/** Kept in the tab: ten weighings take minutes, and a tablet sleeps in between. */
-const NOTHING = { weight: '', isBegun: '', readings: '', typed: '' };
 
 export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
   const first = { ...NOTHING, weight: scale.checkWeightGrams ?? '' };
@@ -46,7 +51,7 @@ export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
         <Form
           label={words.title(scale.name)}
           problems={NONE}
-          onSubmit={() => isMass(draft.weight) && put({ ...draft, isBegun: 'yes' })}
+          onSubmit={() => mayBegin(draft) && put(beginTest(draft))}
         >
           <p>{words.intro}</p>
           <Field
@@ -59,7 +64,7 @@ export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
             onChange={(weight) => put({ ...draft, weight })}
             hint={words.weightHint}
           />
-          <Button type="submit" isAct isBench isDisabled={!isMass(draft.weight)}>
+          <Button type="submit" isAct isBench isDisabled={!mayBegin(draft)}>
             {words.start}
           </Button>
         </Form>
@@ -69,8 +74,6 @@ export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
     </Page>
   );
 }
-
-type Draft = typeof NOTHING;
 
 function useTestDraft(scaleId: string, first: Draft) {
   const kept = useKeptDraft(`scale-test.${scaleId}`, { all: '' });
@@ -86,13 +89,6 @@ function readDraft(text: string, first: Draft): Draft {
     return first;
   }
 }
-
-const isMass = (text: string): boolean => {
-  const read = readDecimal(text, 'weightGrams');
-  return read.ok && read.value.gt(0);
-};
-
-const readingsOf = ({ readings }: Draft): string[] => (readings === '' ? [] : readings.split(' '));
 
 interface Props {
   readonly scale: Scale;
@@ -121,9 +117,7 @@ function Weighings({ scale, draft, put, forget }: Props) {
   async function take(isAnswered: boolean) {
     const read = readDecimal(draft.typed, 'readings');
     if (!read.ok) return;
-    const asked = isAnswered
-      ? null
-      : askAboutTestReading(readingOf(scale, draft, taken, read.value.toFixed()));
+    const asked = isAnswered ? null : askAboutTestReading(readingOf(scale, draft, read.value.toFixed()));
     setQuestion(asked);
     if (asked) return;
     const readings = [...taken, toText(read.value)];
@@ -187,11 +181,3 @@ function Weighings({ scale, draft, put, forget }: Props) {
     </Form>
   );
 }
-
-const readingOf = (scale: Scale, { weight }: Draft, earlier: readonly string[], grams: string) => ({
-  grams,
-  weightGrams: weight,
-  readabilityGrams: scale.readabilityGrams,
-  capacityGrams: scale.capacityGrams,
-  earlier,
-});

@@ -1,0 +1,36 @@
+import { readDecimal } from '../../../core/quantity/index.ts';
+import type { TestReading } from '../../../core/weighing/index.ts';
+import { typedDecimal } from '../../show/typed-decimal.ts';
+import type { Scale } from './scale.ts';
+
+/** Kept in the tab: ten weighings take minutes, and a tablet sleeps in between. */
+export const NOTHING = { weight: '', isBegun: '', readings: '', typed: '' };
+export type TestDraft = typeof NOTHING;
+
+export function mayBegin({ weight }: TestDraft): boolean {
+  const read = readDecimal(weight, 'weightGrams');
+  return read.ok && read.value.gt(0);
+}
+
+/** From here on the weight is a figure to count with: typed as pages write it, it has spaces between thousands. */
+export const beginTest = (draft: TestDraft): TestDraft => ({
+  ...draft,
+  weight: typedDecimal(draft.weight),
+  isBegun: 'yes',
+});
+
+export const readingsOf = ({ readings }: TestDraft): string[] => (readings === '' ? [] : readings.split(' '));
+
+/** A reading among those before it, to be asked about. */
+export const readingOf = (
+  scale: Pick<Scale, 'readabilityGrams' | 'capacityGrams'>,
+  draft: TestDraft,
+  grams: string,
+): TestReading => ({
+  grams,
+  // A test that was begun by an earlier edition of the page kept its weight as typed.
+  weightGrams: typedDecimal(draft.weight),
+  readabilityGrams: scale.readabilityGrams,
+  capacityGrams: scale.capacityGrams,
+  earlier: readingsOf(draft),
+});
