@@ -1,6 +1,6 @@
 /** Simulated devices: what a browser would tell of one, driven by hand. */
 import { afterEach, describe, expect, it } from 'vitest';
-import { connectedScale, connectTrouble, endConnection } from './connected-scale.ts';
+import { connectedScale, connectTrouble, endConnection, takeShown } from './connected-scale.ts';
 import { connectHid, type HidDevice, type HidPort } from './hid-scale.ts';
 import { USUAL_SETTINGS } from './reader-settings.ts';
 import { connectSerial, type SerialPort } from './serial-scale.ts';
@@ -52,6 +52,21 @@ describe('a scale on a simulated HID port', () => {
     device.tell(4, 2, 0, 9, 0);
     expect(connectedScale.read()).toBeNull();
     expect([device.opened, connectTrouble.read()]).toEqual([false, null]);
+  });
+
+  it('has its reading taken once, and again when it moved', async () => {
+    const device = new SimulatedHid();
+    const clock = { ms: 0 };
+    const letGo = await connectHid(new SimulatedHidPort([device]), () => clock.ms);
+    expect(takeShown(0)).toBeNull();
+    device.tell(4, 2, 0, 80, 0);
+    expect([takeShown(10), takeShown(20)]).toEqual(['80', null]);
+    device.tell(3, 2, 0, 90, 0);
+    expect(takeShown(30)).toBeNull();
+    device.tell(4, 2, 0, 80, 0);
+    expect(takeShown(40)).toBe('80');
+    await letGo?.();
+    expect(takeShown(50)).toBeNull();
   });
 
   it('that is pulled out is lost, and that is said', async () => {

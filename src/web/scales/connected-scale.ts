@@ -1,6 +1,12 @@
 import { makeStore } from '../api/make-store.ts';
 import type { ScaleReading } from './reading.ts';
-import { NOTHING_READ, type SettlesBy, type Settling, settleReading } from './settle-reading.ts';
+import {
+  NOTHING_READ,
+  offeredGrams,
+  type SettlesBy,
+  type Settling,
+  settleReading,
+} from './settle-reading.ts';
 
 export interface ConnectedScale {
   readonly kind: 'hid' | 'serial';
@@ -22,6 +28,16 @@ export function beginConnection(kind: ConnectedScale['kind'], name: string): voi
 export function takeReading(read: ScaleReading, atMs: number, by: SettlesBy): void {
   const now = connectedScale.read();
   if (now) connectedScale.write({ ...now, settling: settleReading(now.settling, read, atMs, by) });
+}
+
+/** What it shows, for one field: the same is offered again once it moved. null: it shows nothing to be taken. */
+export function takeShown(nowMs: number): string | null {
+  const now = connectedScale.read();
+  const grams = now && offeredGrams(now.settling, nowMs);
+  if (now && grams !== null) {
+    connectedScale.write({ ...now, settling: { ...now.settling, takenGrams: grams } });
+  }
+  return grams;
 }
 
 export function endConnection(trouble: 'lost' | null): void {

@@ -7,7 +7,8 @@ const { reader: words } = scaleWords;
 
 /** What the connected scale shows; nothing where none is connected. */
 export function ShownReading() {
-  const { isConnected, grams, isStable, isRestless, told, trouble, name } = useScaleReading();
+  const { isConnected, grams, isStable, isRestless, isTaken, silentSeconds, told, trouble, name } =
+    useScaleReading();
   if (!isConnected) return null;
   return (
     <div>
@@ -16,11 +17,15 @@ export function ShownReading() {
         <>
           <strong className={styles.grams}>{sayDecimal(grams)} g</strong>{' '}
           {told && <span className="soft">{words.told(told.value, words.units[told.unit])} </span>}
-          <span aria-live="polite">
-            <State kind={isStable ? 'ready' : 'going'}>{isStable ? words.settled : words.moving}</State>
-          </span>
+          {silentSeconds === null && (
+            <span aria-live="polite">
+              <State kind={isStable ? 'ready' : 'going'}>{isStable ? words.settled : words.moving}</State>
+            </span>
+          )}
         </>
       )}
+      {silentSeconds !== null && <State kind="watch">{words.silent(silentSeconds)}</State>}
+      {isTaken && silentSeconds === null && <p className="soft">{words.isTaken}</p>}
       {trouble && <State kind="watch">{words.trouble[trouble]}</State>}
       {isRestless && <p aria-live="polite">{words.restless}</p>}
     </div>

@@ -2,13 +2,19 @@ import { useEffect, useState } from 'react';
 import { useStore } from '../api/use-store.ts';
 import { connectedScale } from './connected-scale.ts';
 import type { ReadingTrouble, ScaleReading } from './reading.ts';
-import { isRestless } from './settle-reading.ts';
+import { isRestless, offeredGrams, silentForMs } from './settle-reading.ts';
 
 export interface ScaleAtHand {
   readonly isConnected: boolean;
   /** Exact, as decimal text; null: it tells no weight just now. */
   readonly grams: string | null;
   readonly isStable: boolean;
+  /** Settled, told just now and not taken already. */
+  readonly mayBeTaken: boolean;
+  /** What it shows was taken, and it did not move since. */
+  readonly isTaken: boolean;
+  /** Whole seconds for which it has told nothing though it should have; null: it tells. */
+  readonly silentSeconds: number | null;
   /** It has moved for longer than a scale takes to settle. */
   readonly isRestless: boolean;
   readonly trouble: ReadingTrouble | null;
@@ -20,6 +26,9 @@ const NONE: ScaleAtHand = {
   isConnected: false,
   grams: null,
   isStable: false,
+  mayBeTaken: false,
+  isTaken: false,
+  silentSeconds: null,
   isRestless: false,
   trouble: null,
   told: null,
@@ -30,19 +39,24 @@ const NONE: ScaleAtHand = {
 export function useScaleReading(): ScaleAtHand {
   const scale = useStore(connectedScale);
   const [now, setNow] = useState(() => Date.now());
-  const isMoving = scale?.settling.movingSince != null;
+  const isConnected = scale !== null;
   useEffect(() => {
-    if (!isMoving) return;
+    if (!isConnected) return;
+    setNow(Date.now());
     const ticking = setInterval(() => setNow(Date.now()), 1000);
     return () => clearInterval(ticking);
-  }, [isMoving]);
+  }, [isConnected]);
   if (!scale) return NONE;
-  const { reading } = scale.settling;
+  const { reading, takenGrams } = scale.settling;
+  const silentMs = silentForMs(scale.settling, now);
   return {
     isConnected: true,
     grams: reading?.grams ?? null,
-    isStable: reading?.isStable ?? false,
-    isRestless: isRestless(scale.settling, now),
+    isStable: silentMs === null && (reading?.isStable ?? false),
+    mayBeTaken: offeredGrams(scale.settling, now) !== null,
+    isTaken: takenGrams !== null,
+    silentSeconds: silentMs === null ? null : Math.floor(silentMs / 1000),
+    isRestless: silentMs === null && isRestless(scale.settling, now),
     trouble: reading?.trouble ?? null,
     told: reading?.told ?? null,
     name: scale.name,
