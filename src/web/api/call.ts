@@ -29,7 +29,7 @@ export async function call<Name extends RouteName>(
     return answer as AnswerOf<Name>;
   }
   noteAnswer(url, response);
-  if (response.ok && routes[name].method === 'GET') noteTold(request.params?.id ?? '', askedAt);
+  if (response.ok) noteTold(name, request.params?.id ?? '', askedAt);
   const problems = response.ok ? [] : problemsIn(answer, url, response.status);
   const shut = shutDoor(problems);
   // What may be read says nothing of who may write.

@@ -16,8 +16,20 @@ export const sentEntries = makeStore<readonly Sent[]>([]);
 export const noteSent = (entry: KeptEntry): void =>
   sentEntries.write([...sentEntries.read(), { entry, sentAt: performance.now() }]);
 
-/** The workshop has told anew of what has this id; it was asked at that moment. */
-export function noteTold(id: string, askedAt: number): void {
-  const left = sentEntries.read().filter(({ entry, sentAt }) => entry.params.id !== id || sentAt > askedAt);
-  if (left.length < sentEntries.read().length) sentEntries.write(left);
+/** Whose answers the kept entries are laid over; what else is asked by the same id tells nothing of them. */
+const TELLING: ReadonlySet<string> = new Set(['getBatch', 'getRun']);
+
+/** By then the page shows the answer (some milliseconds as a rule). */
+const SHOWN_MS = 50;
+
+/**
+ * The workshop has told anew of what has this id; it was asked at that moment. An entry leaves only once the answer is on
+ * the page: gone before, what had begun would be seen as not begun, and its screen would start afresh.
+ */
+export function noteTold(route: string, id: string, askedAt: number): void {
+  if (!TELLING.has(route)) return;
+  setTimeout(() => {
+    const left = sentEntries.read().filter(({ entry, sentAt }) => entry.params.id !== id || sentAt > askedAt);
+    if (left.length < sentEntries.read().length) sentEntries.write(left);
+  }, SHOWN_MS);
 }
