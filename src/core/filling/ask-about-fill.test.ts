@@ -9,6 +9,7 @@ const TIN: FillReading = {
   tinGrams: '11.4',
   readabilityGrams: '0.01',
   lastGrossGrams: null,
+  refilledNetGrams: null,
 };
 const codesOf = (more: Partial<FillReading>) => askAboutFill({ ...TIN, ...more }).map(({ code }) => code);
 
@@ -27,6 +28,12 @@ describe('a tin on the scale is asked about', () => {
     expect(codesOf({ readabilityGrams: '0.035', grossGrams: '46.55', lastGrossGrams: '46.55' })).toEqual([
       'reading-same-as-last',
     ]);
+  });
+
+  it('where it was filled up and holds no more than before', () => {
+    expect(codesOf({ refilledNetGrams: '35.199999' })).toEqual([]);
+    expect(codesOf({ refilledNetGrams: '35.2' })).toEqual(['refilled-not-heavier']);
+    expect(codesOf({ refilledNetGrams: '36' })).toEqual(['refilled-not-heavier']);
   });
 
   it('where the tare was forgotten', () => {

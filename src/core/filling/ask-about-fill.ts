@@ -12,7 +12,24 @@ export interface FillReading {
   readonly readabilityGrams: ExactInput;
   /** Gross of the tin weighed right before; null: there is none, or it is the same tin, filled up. */
   readonly lastGrossGrams: ExactInput | null;
+  /** What the same tin held before it was filled up; null: it was not. */
+  readonly refilledNetGrams: ExactInput | null;
 }
+
+/** Everything that is asked about a tin or its empty weight, and taken once a person says that it is so. */
+export const fillQuestionCodes = [
+  'scale-held',
+  'refilled-not-heavier',
+  'tare-forgotten',
+  'net-ten-times-off',
+  'net-far-above-label',
+  'reading-tare-forgotten',
+  'reading-ten-times',
+  'reading-other-unit',
+  'reading-not-a-step',
+  'reading-same-as-last',
+  'tare-odd',
+] as const;
 
 /** A tin that holds more than so many times its label is another kind of tin, or misread (common practice, no source). */
 const MOST_TIMES_DECLARED = 2;
@@ -31,12 +48,13 @@ export function refuseEmptyFill({ grossGrams, tareGrams }: FillReading): Problem
 }
 
 /**
- * What a careful colleague would ask about a tin on the scale, the gravest first: tare forgotten, another unit or a
+ * What a careful colleague would ask about a tin on the scale, the gravest first: filled up and no heavier, tare forgotten, another unit or a
  * slipped point, ten times off, far more than the label, a figure that the scale cannot show, the same tin twice. Nothing
  * is refused here and nothing put right: a person answers.
  */
 export const askAboutFill = (fill: FillReading): Problem[] =>
   [
+    askRefilled(fill),
     askTare(fill),
     askSlip(fill) ?? askFarAbove(fill),
     askAboutReading({
@@ -53,6 +71,17 @@ const netOf = ({ grossGrams, tareGrams }: FillReading): Exact => exact(grossGram
 
 const canTellApart = ({ readabilityGrams, declaredGrams }: FillReading): boolean =>
   exact(readabilityGrams).times(STEPS_TO_TELL_APART).lte(declaredGrams);
+
+/** What was filled up holds more than it did: else another tin stands there, or one of the two was misread. */
+function askRefilled(fill: FillReading): Problem | null {
+  const net = netOf(fill);
+  return fill.refilledNetGrams !== null && net.lte(fill.refilledNetGrams)
+    ? problem('refilled-not-heavier', 'grossGrams', {
+        found: net.toFixed(),
+        allowed: exact(fill.refilledNetGrams).toFixed(),
+      })
+    : null;
+}
 
 function askTare(fill: FillReading): Problem | null {
   const net = netOf(fill);

@@ -1,6 +1,12 @@
 export { type AimAdvice, type AimWish, adviseAim } from './advise-aim.ts';
 export { type AirOverrun, findAirOverrun } from './air-overrun.ts';
-export { askAboutFill, type FillReading, isTareForgotten, refuseEmptyFill } from './ask-about-fill.ts';
+export {
+  askAboutFill,
+  type FillReading,
+  fillQuestionCodes,
+  isTareForgotten,
+  refuseEmptyFill,
+} from './ask-about-fill.ts';
 export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
 export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
 export { type BowlLoads, type BowlWish, splitIntoLoads } from './bowl-loads.ts';

@@ -36,6 +36,14 @@ export const workFillingProblems = {
     says: 'That makes {found} g in a tin that states {allowed} g.',
     mend: 'Weigh again, or take another kind of tin; if it is so, say it.',
   },
+  'refilled-not-heavier': {
+    says: 'Filled up it would hold {found} g, and before it held {allowed} g.',
+    mend: 'Look whether it is the same tin, and weigh again; or say that it is so.',
+  },
+  'tare-odd': {
+    says: 'Empty tin {number} weighs {found} g, where the others weigh about {allowed} g{isSlip, select, yes {: did the point slip} other {}}.',
+    mend: 'Take it back and weigh it again, or another tin of the kind; or say that it is so.',
+  },
   'tare-forgotten': {
     says: 'That makes {found} g in the tin, where {aim} g is aimed at. The empty tin weighs {allowed} g: with it taken off it would be {withTare} g.',
     mend: 'Give the tare of the tin, or set the scale to nought with the empty tin on it.',

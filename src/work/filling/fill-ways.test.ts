@@ -75,6 +75,34 @@ describe('a tin that is too light', () => {
     expect(codesOf(await fill(run.id, '46.46', { refillOf: light?.entryId }))).toEqual(['tin-not-there']);
   });
 
+  it('and holds no more once it was filled up is asked about: another tin stands there, or one was misread', async () => {
+    const run = await startRun((await makeBowl()).id);
+    await fillAll(run.id, '46.20');
+    const refillOf = (await getRun(run.id)).weights[0]?.entryId;
+    for (const gross of ['45.00', '46.20'])
+      expect(codesOf(await fill(run.id, gross, { refillOf }))).toEqual(['refilled-not-heavier']);
+    const sure = ['refilled-not-heavier'];
+    expect(codesOf(await fill(run.id, '46.20', { refillOf, sure }))).toEqual([]);
+    expect((await getRun(run.id)).weights.map((row) => row.sure)).toEqual([[], sure]);
+  });
+
+  it('keeps what was taken off it, however tins are weighed by then: nobody weighs a full tin empty', async () => {
+    const run = await startRun((await makeBowl()).id, { way: 'mean', tareGrams: null, tares: TARES });
+    await fillAll(run.id, '46.40');
+    const params = { id: run.id };
+    await at.bench.get('changeFillWay', { params, body: { way: 'own' } });
+    const refillOf = (await getRun(run.id)).weights[0]?.entryId;
+    expect(codesOf(await fill(run.id, '46.52', { refillOf }))).toEqual([]);
+    expect((await getRun(run.id)).weights[1]).toMatchObject({
+      way: 'mean',
+      tareGrams: '11.405',
+      netGrams: '35.115',
+      errorGrams: '0.113197',
+      verdict: 'inside',
+    });
+    expect(await at.bench.get('checkUp')).toMatchObject({ isSound: true });
+  });
+
   it('is put aside with its fate: what does not go back to the bowl is booked as such', async () => {
     const batch = await makeBowl();
     const run = await startRun(batch.id);

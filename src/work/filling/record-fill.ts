@@ -77,16 +77,18 @@ function readWeight(records: RunRecords, body: Body): Weight {
   const gross_ug = orGiveUp(microgramsFromGrams(body.grossGrams, 'grossGrams'));
   const refilled = body.refillOf === null ? null : refillable(records, body.refillOf);
   const given = body.tareGrams === null ? null : orGiveUp(microgramsFromGrams(body.tareGrams, 'tareGrams'));
-  // The tin that is filled up is the tin that was weighed empty.
-  const tare_ug = given ?? (refilled?.way === 'own' ? refilled.tare_ug : head.tare_ug);
-  if (tare_ug === null) giveUp(problem('tare-missing', 'tareGrams'));
   const now = wayNow(head);
-  const way = given === null ? ownOr(refilled?.way, now.way) : wayOfGiven(given);
+  // The tin that is filled up is the tin that was weighed: nobody can weigh it empty any more, however others are weighed.
+  if (refilled && given === null) {
+    const { tare_ug, way, error_ug } = refilled;
+    return { gross_ug, tare_ug, way: way ?? now.way, error_ug, refill_of: body.refillOf };
+  }
+  const tare_ug = given ?? head.tare_ug;
+  if (tare_ug === null) giveUp(problem('tare-missing', 'tareGrams'));
+  const way = given === null ? now.way : wayOfGiven(given);
   const error_ug = way === 'mean' ? head.scale_error_ug : now.scaleErrorUg;
   return { gross_ug, tare_ug, way, error_ug, refill_of: body.refillOf };
 }
-
-const ownOr = (before: string | null | undefined, now: FillWay): FillWay => (before === 'own' ? 'own' : now);
 
 const wayOfGiven = (tareUg: number): FillWay => (tareUg === 0 ? 'net' : 'own');
 
@@ -119,6 +121,7 @@ function askAbout(records: RunRecords, weight: Weight, body: Body, held: Problem
 function readingOf(records: RunRecords, weight: Weight): FillReading {
   const { head, details, scale, weights } = records;
   const last = weights.findLast((row) => row.fate !== 'slip');
+  const refilled = weights.find((row) => row.entry_id === weight.refill_of);
   return {
     grossGrams: gramsFromMicrograms(weight.gross_ug),
     tareGrams: gramsFromMicrograms(weight.tare_ug),
@@ -127,6 +130,7 @@ function readingOf(records: RunRecords, weight: Weight): FillReading {
     tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (records.tinGrams ?? 0),
     readabilityGrams: scale?.readability_grams ?? 0,
     lastGrossGrams: last && weight.refill_of === null ? gramsFromMicrograms(last.gross_ug) : null,
+    refilledNetGrams: refilled ? gramsFromMicrograms(refilled.gross_ug - refilled.tare_ug) : null,
   };
 }
 

@@ -14,7 +14,7 @@ import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
 import { FillQuestion } from './fill-question.tsx';
 import { FillVerdict } from './fill-verdict.tsx';
-import { askHere, isQuestion, nextNumber, type TinNow } from './judge-here.ts';
+import { askHere, isQuestion, nextNumber, type TinNow, takenOff } from './judge-here.ts';
 import { LastTin } from './last-tin.tsx';
 import { isTin, type Run } from './run.ts';
 
@@ -29,7 +29,7 @@ export function FillPad({ run }: { readonly run: Run }) {
   const [asked, setAsked] = useState<Problem>();
   const refill = run.weights.find((each) => each.entryId === draft.refill && isTin(each)) ?? null;
   const now: TinNow = { gross: draft.gross, tare: draft.tare, refill };
-  const isOwn = run.way === 'own' && refill?.way !== 'own';
+  const isOwn = run.way === 'own' && refill === null;
   const isTareNow = isOwn && draft.isTareDone === '';
   const told = useMemo(() => record.problems.filter((each) => !isQuestion(each)), [record.problems]);
   useEffect(() => {
@@ -122,9 +122,7 @@ interface AimProps {
 
 /** Where the hand of the scale should come to: the aim with what is taken off this tin. */
 function AimDigits({ run, now, isTareNow }: AimProps) {
-  const own = now.refill?.way === 'own' ? now.refill.tareGrams : now.tare;
-  const tare = run.way === 'own' || now.refill?.way === 'own' ? own : (run.tareGrams ?? '0');
-  const read = readDecimal(tare, 'tareGrams');
+  const read = readDecimal(takenOff(run, now), 'tareGrams');
   const isKnown = !isTareNow && read.ok;
   const sum = isKnown ? exact(run.aimGrams).plus(read.value) : exact(run.aimGrams);
   // A mean of empty tins is finer than the scale shows; taken up, so that nobody aims short.

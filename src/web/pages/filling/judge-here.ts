@@ -1,4 +1,10 @@
-import { askAboutFill, type FillVerdict, judgeFill, refuseEmptyFill } from '../../../core/filling/index.ts';
+import {
+  askAboutFill,
+  type FillVerdict,
+  fillQuestionCodes,
+  judgeFill,
+  refuseEmptyFill,
+} from '../../../core/filling/index.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { type Exact, exact, readDecimal } from '../../../core/quantity/index.ts';
 import { type FillWay, isTin, type Run, type Weight } from './run.ts';
@@ -24,18 +30,22 @@ export interface Measured {
 export function measureTin(run: Run, { gross, tare, refill }: TinNow): Measured | null {
   const full = readDecimal(gross, 'grossGrams');
   if (!full.ok || full.value.lte(0)) return null;
-  const way = refill?.way === 'own' ? 'own' : run.way;
-  const tareText = way === 'own' ? (refill?.tareGrams ?? tare) : (run.tareGrams ?? tare);
-  const empty = readDecimal(tareText, 'tareGrams');
+  const way = refill?.way ?? run.way;
+  const empty = readDecimal(takenOff(run, { tare, refill }), 'tareGrams');
   if (!empty.ok) return null;
+  const worst = way === 'mean' ? run.errorGrams : run.scale.worstErrorGrams;
   return {
     way,
     grossGrams: full.value,
     tareGrams: empty.value,
     netGrams: full.value.minus(empty.value),
-    errorGrams: exact(way === 'mean' ? run.errorGrams : run.scale.worstErrorGrams),
+    errorGrams: exact(refill?.errorGrams ?? worst),
   };
 }
+
+/** The empty weight of this tin; a tin that is filled up keeps what was taken off it, however others are weighed by now. */
+export const takenOff = (run: Run, { tare, refill }: Pick<TinNow, 'tare' | 'refill'>): string =>
+  refill?.tareGrams ?? (run.way === 'own' ? tare : (run.tareGrams ?? tare));
 
 /** The workshop's own judge, on the page: so the verdict is there before the tin is kept, and without the network. */
 export function judgeTin(run: Run, tin: Pick<Measured, 'netGrams' | 'errorGrams'>): FillVerdict | null {
@@ -63,6 +73,7 @@ export function askHere(run: Run, now: TinNow, sure: readonly string[]): Problem
     tinGrams: Number(run.tareGrams ?? 0) > 0 ? (run.tareGrams ?? 0) : (run.tinGrams ?? 0),
     readabilityGrams: run.scale.readabilityGrams,
     lastGrossGrams: now.refill === null && last ? last.grossGrams : null,
+    refilledNetGrams: now.refill?.netGrams ?? null,
   };
   const empty = refuseEmptyFill(reading);
   return empty ? [empty] : askAboutFill(reading).filter(({ code }) => !sure.includes(code));
@@ -70,8 +81,7 @@ export function askHere(run: Run, now: TinNow, sure: readonly string[]): Problem
 
 /** Which code is a question that a person may answer with "it is so". */
 export const isQuestion = ({ code }: Problem): boolean =>
-  code.startsWith('reading-') ||
-  ['scale-held', 'tare-forgotten', 'net-ten-times-off', 'net-far-above-label'].includes(code);
+  fillQuestionCodes.some((question) => question === code);
 
 /** The number that the next tin bears. */
 export const nextNumber = ({ weights }: Run): number =>

@@ -81,6 +81,20 @@ describe('a run with what lies on this tablet only', () => {
     });
   });
 
+  it('takes off a tin that is filled up what was taken off it before, in whatever way others are weighed by then', () => {
+    const run = project(
+      entry('a', 'recordFill', { grossGrams: '46.5' }),
+      entry('b', 'changeFillWay', { way: 'own' }),
+      entry('c', 'recordFill', { grossGrams: '46.6', refillOf: 'a' }),
+    );
+    expect(run.weights[1]).toMatchObject({
+      way: 'mean',
+      tareGrams: '11.4',
+      netGrams: '35.2',
+      errorGrams: '0.11',
+    });
+  });
+
   it('leaves other runs and what arrived meanwhile alone', () => {
     const known = project(entry('a', 'recordFill', { grossGrams: '46.6' }));
     const again = [
