@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { fillQuestionCodes } from '../core/filling/index.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 
@@ -56,13 +57,22 @@ export const claim = z.object({
 });
 export type Claim = z.output<typeof claim>;
 
-/** What the bench asks before an entry counts: the code of the question, and the field that holds the yes. */
-export const benchQuestions: Readonly<Record<string, string>> = {
+/** A yes of its own for each of these. */
+const YES_FIELDS = {
   'weighed-over-limits': 'isOverKnown',
   'reading-doubtful': 'isReadingSure',
   'scale-held': 'isScaleHeldKnown',
-  'net-far-above-label': 'isContentSure',
+  'count-gains': 'isGainSure',
 };
+
+/**
+ * What the bench asks before an entry counts: the code of the question, and the fields that may hold the yes. `sure` lists
+ * the codes themselves.
+ */
+export const benchQuestions: ReadonlyMap<string, readonly string[]> = new Map([
+  ...fillQuestionCodes.map((code) => [code, ['sure']] as const),
+  ...Object.entries(YES_FIELDS).map(([code, field]) => [code, [field, 'sure']] as const),
+]);
 
 /** What was done at the bench while a tablet was away. */
 export const awayRoutes = {

@@ -3,6 +3,7 @@ import {
   findBatch,
   findBatchLine,
   findRun,
+  findScale,
   listAdditionsAt,
   listBatchLines,
   listBatchSteps,
@@ -89,8 +90,21 @@ async function tellWhat(
   if (row.route === 'recordStep')
     return { what: await tellStep(db, params.id ?? '', body), facts: listFacts(body, ['position']) };
   const summary = (routes as Readonly<Record<string, Route>>)[row.route]?.summary ?? row.route;
-  return { what: saying('claim-other', { what: summary }), facts: listFacts(body, []) };
+  const thing = await nameThing(db, row.route, params.id ?? '');
+  return { what: saying('claim-other', { what: summary }), facts: [...thing, ...listFacts(body, [])] };
 }
+
+/** The lot or the scale that it was sent to, by the name that people know. */
+async function nameThing(db: Reader, route: string, id: string): Promise<Claim['facts']> {
+  if (route === 'countLot') {
+    const [lot] = await listLotsAtHand(db, { lotIds: [id] });
+    return lot ? [factOf('lotId', `${lot.number}, ${lot.item_name}`)] : [];
+  }
+  const scale = route === 'recordScaleCheck' ? await findScale(db, id) : undefined;
+  return scale ? [factOf('scaleId', scale.name)] : [];
+}
+
+const factOf = (field: string, value: string) => saying('claim-fact', { field: sayWhere(field), value });
 
 async function tellAddition(db: Reader, batchId: string, body: Body) {
   const lines = await listBatchLines(db, batchId);
@@ -114,9 +128,7 @@ const isReadable = (value: unknown): value is string | number =>
 
 const listFacts = (body: Body, without: readonly string[]): Claim['facts'] =>
   Object.entries(body).flatMap(([field, value]) =>
-    isReadable(value) && !/Id$/.test(field) && !without.includes(field)
-      ? [saying('claim-fact', { field: sayWhere(field), value: String(value) })]
-      : [],
+    isReadable(value) && !/Id$/.test(field) && !without.includes(field) ? [factOf(field, String(value))] : [],
   );
 
 async function findWays(
@@ -144,8 +156,7 @@ async function findWays(
     return { instead, isBesides: instead === null, likelyAt };
   }
   // A lot counted, a scale checked: whatever the workshop still takes.
-  if (row.subject_kind === 'workshop')
-    return row.route in routes ? { instead: null, isBesides: true, likelyAt } : null;
+  if (row.subject_kind === 'workshop') return { instead: null, isBesides: true, likelyAt };
   const run = await findRun(db, row.subject_id);
   return run && !run.is_closed ? { instead: null, isBesides: true, likelyAt } : null;
 }

@@ -145,6 +145,24 @@ describe('what a tablet did while it was away and was refused when it came', () 
     expect(await enter(['reading-doubtful'])).toMatchObject({ ok: true });
   });
 
+  it('that is a count of a lot that ran out may be entered, and names the lot', async () => {
+    const batch = await at.startBase();
+    const lotId = at.additionAt(batch, 0).lotId ?? '';
+    const { lot } = await at.bench.get('getLot', { params: { id: lotId } });
+    const stamp = at.bench.stamp();
+    const body = { stamp, grossGrams: '0', tareGrams: '0', reason: 'It ran out.', isGainSure: false };
+    const claim = await at.bench.get('keepClaim', {
+      body: {
+        entry: { id: stamp.id, route: 'countLot', params: { id: lotId }, body, at: stamp.at },
+        problems: refusal('tablet-clock-behind'),
+      },
+    });
+    expect(claim).toMatchObject({ subjectKind: 'workshop', mayEnter: { instead: null } });
+    expect(claim.facts.map(({ parameters }) => parameters.value)).toContain(`${lot.number}, Shea butter`);
+    expect(await answer(claim.id, { how: 'enter', reason: 'The tub is empty.' })).toMatchObject({ ok: true });
+    expect(await at.onHand(lotId)).toBe('0');
+  });
+
   it('strikes nothing but what stands in its place', async () => {
     const { batch, claim } = await weighedTwice();
     await at.weigh(batch, 1, '280');

@@ -46,18 +46,28 @@ export function explainRequest(
 ): Result<{ readonly params: KeptRequest['params']; readonly body: unknown; readonly query: undefined }> {
   const shape = routeOf(route)?.input as z.ZodObject | undefined;
   const fields = Object.keys(shape?.shape ?? {});
-  const answers = sure
-    .flatMap((code) => fields.filter((field) => field === away.benchQuestions[code]))
-    .map((field) => [field, true]);
   const given = {
     ...body,
-    ...Object.fromEntries(answers),
+    ...sayYes(body, fields, sure),
     ...(fields.includes('deviation') ? { deviation: { what, why } } : {}),
     stamp: { ...(body.stamp as Stamp), by, device, ...(at === null ? {} : { at }) },
   };
   const read = shape?.safeParse(given);
   if (read?.success) return done({ params, body: read.data, query: undefined });
   return refused(...(read ? problemsFromSchema(read.error, given) : [notEnterable(route)]));
+}
+
+/** What the tablet said yes to stays said. */
+function sayYes(body: Body, fields: readonly string[], sure: readonly string[]): Body {
+  const ofField = (field: string) => sure.filter((code) => away.benchQuestions.get(code)?.includes(field));
+  const answers = fields
+    .filter((field) => ofField(field).length > 0)
+    .map((field) => {
+      if (field !== 'sure') return [field, true];
+      const before = Array.isArray(body.sure) ? (body.sure as unknown[]) : [];
+      return [field, [...new Set([...before, ...ofField(field)])]];
+    });
+  return Object.fromEntries(answers);
 }
 
 export const notEnterable = (route: string): Problem =>

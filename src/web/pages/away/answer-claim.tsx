@@ -24,7 +24,7 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
   /** Questions of the bench that were said yes to here. */
   const [sure, setSure] = useState<readonly string[]>([]);
   const answer = useWrite('answerClaim');
-  const asked = answer.problems.map(({ code }) => code).filter((code) => away.benchQuestions[code]);
+  const asked = answer.problems.map(({ code }) => code).filter((code) => away.benchQuestions.has(code));
   async function submit() {
     const isEntered = way !== 'aside';
     const saidYes = [...new Set([...sure, ...asked])];
