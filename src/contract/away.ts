@@ -69,7 +69,7 @@ const YES_FIELDS = {
  * What the bench asks before an entry counts: the code of the question, and the fields that may hold the yes. `sure` lists
  * the codes themselves.
  */
-export const benchQuestions: ReadonlyMap<string, readonly string[]> = new Map([
+export const benchQuestions: ReadonlyMap<string, readonly string[]> = new Map<string, readonly string[]>([
   ...fillQuestionCodes.map((code) => [code, ['sure']] as const),
   ...Object.entries(YES_FIELDS).map(([code, field]) => [code, [field, 'sure']] as const),
 ]);
