@@ -26,6 +26,8 @@ export const awayWords = {
     again: 'Try again',
     handIn: (name: string) => `Hand it in as told by ${name}`,
   },
+  weighWaits: (count: number) =>
+    `${entries(count)} of this making on this tablet, waiting for the workshop: weigh on once it is there.`,
   finishWaits: (count: number) =>
     `${entries(count)} of this batch ${count === 1 ? 'is' : 'are'} still on this tablet. Finish once the workshop has ${count === 1 ? 'it' : 'them'}.`,
 

@@ -1,11 +1,19 @@
 import { useState } from 'react';
-import { makingWords, sayProblem, weighInWords, handWords as words } from '../../../words/index.ts';
+import {
+  awayWords,
+  makingWords,
+  sayProblem,
+  weighInWords,
+  handWords as words,
+} from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
+import { useWaiting } from '../../away/use-kept.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
+import { State } from '../../parts/state.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Batch } from './batch.ts';
 import styles from './bench.module.css';
@@ -33,11 +41,13 @@ export function HandWeigh({ batch, formulaId, thing, kind, scales, onOther, onDo
   const [lotId, setLotId] = useState(thing.lotId);
   const save = useWrite('weighWithoutRecipe');
   const takeIn = useNewThing();
+  // What lies on this tablet was done before this: weighed first, it would stand after it in the method.
+  const waits = useWaiting(batch?.id ?? '').length;
   const doubt = save.problems.find(({ code }) => code === 'reading-doubtful');
   const wrong = draft.grams === '' ? undefined : whyNotWeighed(draft.grams, makingWords.gramsIn);
 
   async function enter(isReadingSure = false): Promise<void> {
-    if (draft.grams === '' || wrong) return;
+    if (draft.grams === '' || wrong || waits > 0) return;
     const actualGrams = typedDecimal(draft.grams);
     const lot = lotId ?? (await takeIn.take(thing.name, actualGrams));
     if (lot === undefined) return;
@@ -89,6 +99,7 @@ export function HandWeigh({ batch, formulaId, thing, kind, scales, onOther, onDo
                 isBusy={save.isBusy}
               />
             </div>
+            {waits > 0 && <State kind="watch">{awayWords.weighWaits(waits)}</State>}
             {wrong && <p aria-live="polite">{sayNotWeighed(wrong)}</p>}
             <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
             <div className={styles.acts}>
@@ -101,7 +112,7 @@ export function HandWeigh({ batch, formulaId, thing, kind, scales, onOther, onDo
                 isBench
                 isWide
                 isBusy={save.isBusy || takeIn.isBusy}
-                isDisabled={draft.grams === ''}
+                isDisabled={draft.grams === '' || waits > 0}
               >
                 {words.done}
               </Button>
