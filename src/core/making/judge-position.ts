@@ -36,11 +36,12 @@ export function judgePosition(entries: readonly StandingWeighing[], asked: Asked
 
 function isPositionDone(
   entries: readonly StandingWeighing[],
-  { lowUg, askedAfter }: AskedOfPosition,
+  { targetUg, lowUg, askedAfter }: AskedOfPosition,
   inUg: number,
 ): boolean {
   const last = entries.at(-1);
-  if (!last) return false;
+  // Another lot gave all of it: nothing is asked of this one.
+  if (!last) return targetUg === 0;
   const saidSeq = last.endedSeq ?? (last.isPart ? null : last.seq);
   if (askedAfter === null || askedAfter <= last.seq) return saidSeq !== null;
   return inUg >= lowUg || (saidSeq !== null && saidSeq > askedAfter);

@@ -61,13 +61,30 @@ describe('a batch made as large as what is in of one line', () => {
     expect(shown([first, second], 'a').map(([asked]) => asked)).toEqual(['250', '270']);
   });
 
-  it('says so where nothing is left to be weighed of the second lot', () => {
-    const first = line('a', '300', '520', { group: 'shea' });
-    const second = line('b', '220', '0', { group: 'shea' });
-    expect(resizeBatch([first, second], 'a')).toMatchObject({
-      ok: false,
-      problems: [{ code: 'resize-needs-no-more', where: 'b' }],
-    });
+  it('asks for nothing more of the second lot where the first gave all of both, or more, and goes on from there', () => {
+    const second = line('b', '40', '0', { group: 'shea' });
+    const oil = line('c', '100', '0');
+    expect(shown([line('a', '60', '100', { group: 'shea' }), second, oil], 'a')).toEqual([
+      ['100', '0', '0'],
+      ['0', '0', '0'],
+      ['100', '100', '0'],
+    ]);
+    // 105 of 100 g in all: a twentieth more of the oil.
+    expect(shown([line('a', '60', '105', { group: 'shea' }), second, oil], 'a')).toEqual([
+      ['105', '0', '0'],
+      ['0', '0', '0'],
+      ['105', '105', '0'],
+    ]);
+    const after = [
+      line('a', '105', '105', { group: 'shea' }),
+      line('b', '0', '0', { group: 'shea', isDone: true }),
+      line('c', '105', '126'),
+    ];
+    expect(shown(after, 'c').map(([asked, left]) => [asked, left])).toEqual([
+      ['126', '21'],
+      ['0', '0'],
+      ['126', '0'],
+    ]);
   });
 
   it('cannot go by a line of which nothing is in, or that is not there', () => {

@@ -33,7 +33,8 @@ export interface ResizedBatch {
  *   f = (grams in of the line) / (grams asked of it);   every other line: f x (grams asked of it).
  *
  * The line itself keeps exactly what is in. Where the same thing is still to come of another lot, that lot gives the
- * difference first, and f is above 1 only where the sum is more than what is asked of both. Masses in grams, exact;
+ * difference first, and f is above 1 only where the sum is more than what is asked of both: nothing more is asked of that
+ * lot then, and its part is nought. Masses in grams, exact;
  * a quotient without an end to 60 digits. Derived from percent by mass alone.
  */
 export function resizeBatch(lines: readonly LineToResize[], key: string): Result<ResizedBatch> {
@@ -41,7 +42,9 @@ export function resizeBatch(lines: readonly LineToResize[], key: string): Result
   if (problems.length > 0) return refused(...problems);
   const own = lines.find((line) => line.key === key);
   const group = lines.filter((line) => line.group === own?.group);
-  const open = group.filter((line) => line.key !== key && !line.isDone);
+  const open = group.filter(
+    ({ isDone, ...line }) => line.key !== key && !isDone && exact(line.exactGrams).gt(0),
+  );
   const asked = sumOf(group.map(({ exactGrams }) => exactGrams));
   const inGroup = sumOf(group.map(({ inGrams }) => inGrams));
   const share = open.length > 0 ? largest(inGroup, asked) : inGroup;
@@ -52,8 +55,6 @@ export function resizeBatch(lines: readonly LineToResize[], key: string): Result
     if (!open.includes(line)) return resizedTo(line, exact(line.inGrams));
     return resizedTo(line, share.minus(held).times(line.exactGrams).div(openAsked));
   });
-  const none = resized.find(({ exactGrams }) => !exactGrams.gt(0));
-  if (none) return refused(problem('resize-needs-no-more', none.key));
   return done({ totalGrams: sumOf(resized.map(({ exactGrams }) => exactGrams)), lines: resized });
 }
 
@@ -70,7 +71,11 @@ function resizedTo({ key, inGrams }: LineToResize, exactGrams: Exact): ResizedLi
 function problemsOf(lines: readonly LineToResize[], key: string): Problem[] {
   const own = lines.find((line) => line.key === key);
   const bare = lines
-    .filter(({ exactGrams }) => !exact(exactGrams).gt(0))
+    .filter(
+      ({ exactGrams, group }) =>
+        exact(exactGrams).lt(0) ||
+        !sumOf(lines.filter((line) => line.group === group).map((line) => line.exactGrams)).gt(0),
+    )
     .map((line) =>
       problem('value-not-above', line.key, { found: exact(line.exactGrams).toFixed(), allowed: 0 }),
     );

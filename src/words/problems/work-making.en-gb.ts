@@ -48,10 +48,6 @@ export const workMakingProblems = {
     says: 'Nothing of it is in, so nothing can be worked out from it.',
     mend: 'Weigh it in first.',
   },
-  'resize-needs-no-more': {
-    says: 'Of {where} nothing would be left to weigh from the other lot.',
-    mend: 'Keep it as it is, with what was done differently; or strike the weighing.',
-  },
   'resize-hindered': {
     says: 'It cannot be made so large or so small: {reason}',
     mend: 'Keep it as it is, with what was done differently; or strike the weighing.',

@@ -7,6 +7,7 @@ import type {
   ScaleRow,
   SignedAddition,
   SignedBegun,
+  SignedResize,
   SignedRound,
   SignedStep,
 } from '../../storage/index.ts';
@@ -28,6 +29,7 @@ export interface ScreenRecords {
   readonly stepRecords: readonly SignedStep[];
   readonly begun?: readonly SignedBegun[];
   readonly rounds?: readonly SignedRound[];
+  readonly resizes?: readonly SignedResize[];
   /** For how far a weighing may be out, where that is looked at. */
   readonly scales?: readonly ScaleRow[];
   readonly photos?: readonly LinkedAttachment[];
@@ -53,7 +55,10 @@ export function buildScreens(records: ScreenRecords): Screen[] {
   return bare.map((screen, index) => ({ ...screen, screen: index }));
 }
 
-function additionScreen(line: NamedBatchLine, { additions, scales = [] }: ScreenRecords): Screen {
+function additionScreen(
+  line: NamedBatchLine,
+  { additions, scales = [], resizes = [] }: ScreenRecords,
+): Screen {
   const note = JSON.parse(line.weighing) as WeighingNote;
   const standing = standingAt(line, additions);
   const state = weighState(line, additions);
@@ -84,7 +89,25 @@ function additionScreen(line: NamedBatchLine, { additions, scales = [] }: Screen
     inGrams: gramsText(state.inUg),
     leftGrams: gramsText(state.leftUg),
     limit: limitOf(line, note, { weighed: standing, leftUg: state.leftUg, scales }),
-    done: state.isDone ? doneAddition(standing, line) : null,
+    done: state.isDone ? (doneAddition(standing, line) ?? notNeeded(line, resizes)) : null,
+  };
+}
+
+/** Another lot gave all of it: done by the entry that made the batch as large as that. */
+function notNeeded(line: NamedBatchLine, resizes: readonly SignedResize[]): making.WeighedIn | null {
+  const resize = resizes.findLast((row) => !row.is_struck);
+  if (!resize) return null;
+  return {
+    entryId: resize.entry_id,
+    lotId: line.lot_id,
+    lotNumber: line.lot_number,
+    actualGrams: '0',
+    at: resize.happened_at,
+    by: resize.person_name,
+    isPart: false,
+    substitute: null,
+    reading: null,
+    verdict: 'inside',
   };
 }
 

@@ -55,15 +55,16 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
   const whipped = steps.some((step) => step.kind === 'cup' || step.kind === 'whip')
     ? await findAir(context, head, additions)
     : { tins: [], air: null };
+  const resizes = await listResizes(db, id);
   const screens = buildScreens({
     ...{ lines, additions, steps, stepRecords, begun, rounds, photos },
     ...whipped,
     base: await findBase(db, head),
     scales: await listScales(db),
+    resizes,
   });
   const strikes = await listStrikesOfBatch(db, id);
   const spills = await listSpills(db, id);
-  const resizes = await listResizes(db, id);
   const tins = await listBatchTins(db, id);
   const deviations = await listDeviations(db, id);
   const [lot] = head.lot_id === null ? [] : await listLotsAtHand(db, { lotIds: [head.lot_id] });

@@ -150,12 +150,14 @@ async function layLines(
     headroom: sale.headroom.get(line.item_id) ?? null,
     footroom: sale.footroom.get(line.item_id) ?? null,
   });
+  // Another lot gave all of it: there is nothing to lay out.
+  const needed = lines.filter((line) => thenOf(line)?.exactGrams.gt(0));
   const whole = layWeighings(
-    lines.map((line) => ({ ...wantedOf(line, thenOf(line)?.exactGrams ?? exact(0)), lot: null })),
+    needed.map((line) => ({ ...wantedOf(line, thenOf(line)?.exactGrams ?? exact(0)), lot: null })),
     scales,
   );
   if (!whole.ok) return whole;
-  const toWeigh = lines.filter((line, index) => {
+  const toWeigh = needed.filter((line, index) => {
     const low = whole.value[index]?.lowUg ?? 0;
     return line !== own && inOf(line) < low && thenOf(line)?.leftGrams.gt(0);
   });
@@ -165,9 +167,10 @@ async function layLines(
   );
   if (!rest.ok) return rest;
   return done(
-    lines.flatMap((line, index) => {
+    lines.flatMap((line) => {
       const then = thenOf(line);
-      const all = whole.value[index];
+      if (then?.exactGrams.isZero()) return [lineOver(line, then)];
+      const all = whole.value[needed.indexOf(line)];
       const left = rest.value[toWeigh.indexOf(line)];
       return then && all ? [lineThen(line, inOf(line), { then, all, left, isOwn: line === own })] : [];
     }),
@@ -180,6 +183,12 @@ interface ThenParts {
   readonly left: LaidWeighing | undefined;
   readonly isOwn: boolean;
 }
+
+const lineOver = (line: NamedBatchLine, then: ResizedLine): LineThen => ({
+  ...{ line, exact: then.exactGrams, inUg: 0, targetUg: 0, lowUg: 0, highUg: 0, leftUg: 0 },
+  state: 'enough',
+  weighing: null,
+});
 
 function lineThen(line: NamedBatchLine, inUg: number, { then, all, left, isOwn }: ThenParts): LineThen {
   const leftUg = left?.targetUg ?? 0;

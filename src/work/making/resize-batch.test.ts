@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inGrams, inTins, makeFirmBase } from '../../../test/workshop/build-making.ts';
+import { buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
 import { checkUp } from '../../storage/index.ts';
@@ -168,6 +169,35 @@ describe('a batch after too much of something', () => {
     const huge = await offer(batch.id, 0, String(Number(base.targetGrams) * 2.5));
     expect(huge.tins[0]?.is).toBe(40);
     expect(huge.room.map((each) => each.says.code)).toContain('room-left-over');
+  });
+});
+
+describe('a batch after too much of what was to come of two lots', () => {
+  it('needs nothing of the second lot: its line is done, the rest is larger, and it can be finished', async () => {
+    await buildLot(at.bench, at.shop.materials.shea, { quantity: '300', bestBefore: '2026-12-31' });
+    const batch = await startBase();
+    expect(batch.screens.flatMap((one) => (one.kind === 'addition' ? [one.targetGrams] : []))).toEqual([
+      '300',
+      '220',
+      '280',
+    ]);
+    // All from the second lot, and 26 g too much: a twentieth of the 520 g.
+    await weigh(batch, 0, '546', { lotId: at.shop.lots.shea, deviation: tooMuch });
+    const view = await resize(batch.id, 0);
+    expect(view.plannedGrams).toBe('840');
+    expect(at.additionAt(view, 1)).toMatchObject({
+      targetGrams: '0',
+      leftGrams: '0',
+      done: { actualGrams: '0', verdict: 'inside', entryId: view.resizes[0]?.entryId },
+    });
+    expect(at.additionAt(view, 2)).toMatchObject({ targetGrams: '294', done: null });
+    expect((await at.bench.get('listBatches'))[0]?.screensDone).toBe(view.screensDone);
+    expect(codesOf(await weigh(view, 1, '5'))).toEqual(['addition-done-already']);
+    await weigh(view, 2, '294');
+    // Another one goes by the line that is left out already, too.
+    expect(await offer(batch.id, 2)).toMatchObject({ isGrams: '840', isPossible: true });
+    const made = await at.bench.get('finishBatch', { params: { id: batch.id }, body: { yieldGrams: '830' } });
+    expect(made.outcome).toMatchObject({ inputGrams: '840', lossGrams: '10' });
   });
 });
 
