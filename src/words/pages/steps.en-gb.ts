@@ -65,7 +65,7 @@ export const stepWords = {
     handOnSays:
       'A base sets on its shelf: making goes on without it, and a person says on its lot when it is firm.',
     hours: (least: string, most: string) =>
-      `Firm after ${least} hours at the earliest, ${most} at the latest.`,
+      `Firm after ${least} ${Number(least) === 1 ? 'hour' : 'hours'} at the earliest, ${most} at the latest.`,
     firmUntimed: 'It is firm: it stood without its timer',
     noRange: 'The method gives no hours: a person says when it is firm.',
     feel: 'Press it in the middle: firm, no shine of liquid fat, no dent that flows back.',
