@@ -2,7 +2,7 @@ import { decodeLine, type LinePattern } from './decode-line.ts';
 import type { ScaleReading } from './reading.ts';
 
 /** A hand does not type four keys of a number and Enter so fast one after the other (common practice, no source). */
-const FASTEST_HAND_MS = 45;
+export const FASTEST_HAND_MS = 45;
 const SHORTEST = 2;
 const OF_A_READING = /^[0-9.,+\-?\sA-Za-z]$/;
 
