@@ -393,6 +393,7 @@ export {
 export {
   type Asked,
   giveUp,
+  isWritten,
   joinWrite,
   orGiveUp,
   type Writer,

@@ -146,6 +146,11 @@ async function findEarlier(
   return refused(problem('stamp-used-otherwise', 'stamp.id', { found: id, allowed: entry.recorded_at }));
 }
 
+/** Whether this very request stands already, under this stamp. */
+export async function isWritten(storage: Storage, stamp: WriteStamp): Promise<boolean> {
+  return (await findEarlier(storage, stamp))?.ok ?? false;
+}
+
 /** What the database itself refuses, as a problem; anything else is a mistake of ours and goes on as an exception. */
 function databaseProblem(error: unknown, file: string): Problem | undefined {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';

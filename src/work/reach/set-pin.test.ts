@@ -101,6 +101,31 @@ describe('what is kept of a PIN', () => {
   });
 });
 
+describe('a PIN that its person changes', () => {
+  const change = (body: object) =>
+    useCases.changeOwnPin(onDevice(), { params: {}, query: undefined, body: body as never });
+
+  it('is changed once, and the same request again is answered again and counts as no wrong try', async () => {
+    await open();
+    await bench.get('setPin', { params: { id: bench.people.first }, body: { pin: '4821' } });
+    const body = { stamp: bench.stamp(), oldPin: '4821', pin: '9163' };
+    for (let sent = 0; sent < 6; sent += 1) expect((await change(body)).ok).toBe(true);
+    expect((await unlock('9163')).ok).toBe(true);
+  });
+
+  it('is not told by asking whether a request fits: each guess is a try', async () => {
+    await open();
+    await bench.get('setPin', { params: { id: bench.people.first }, body: { pin: '4821' } });
+    const stamp = bench.stamp();
+    await change({ stamp, oldPin: '4821', pin: '9163' });
+    const guess = async (pin: string) => codesOf(await change({ stamp, oldPin: '4821', pin }));
+    expect(await guess('9164')).toEqual(['pin-wrong']);
+    await guess('9165');
+    await guess('9166');
+    expect(await guess('9163')).toEqual(['pin-wait']);
+  });
+});
+
 describe('wrong PINs', () => {
   it('are counted on disk: opening the file again gains nobody another try', async () => {
     const file = join(folder, 'workshop.gramwright');

@@ -7,6 +7,7 @@ import {
   forgetPinTries,
   giveUp,
   insertUnlocked,
+  isWritten,
   keepPin,
   type Writer,
 } from '../../storage/index.ts';
@@ -67,7 +68,13 @@ export const changeOwnPin: UseCase<'changeOwnPin'> = async (context, { body }) =
   const plain = judgePin(pin, 'pin');
   if (plain) return refused(plain);
   const deviceId = device.value.id;
-  const known = await checkPin(context, { deviceId, personId: stamp.by, pin: oldPin, where: 'oldPin' });
+  const known = await checkPin(context, {
+    deviceId,
+    personId: stamp.by,
+    pin: oldPin,
+    where: 'oldPin',
+    isCarriedOut: () => isWritten(context.storage, { ...stamp, asked: context.asked() }),
+  });
   return known.ok ? changeTo(context, stamp, pin, deviceId) : known;
 };
 
