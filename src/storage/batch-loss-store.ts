@@ -4,6 +4,7 @@ import type { Reader } from './storage.ts';
 export interface BatchLossRow {
   readonly batch_id: string;
   readonly formula_id: string;
+  readonly purpose: string;
   readonly in_ug: number;
   readonly lost_ug: number;
 }
@@ -14,17 +15,17 @@ export async function listBatchLosses(db: Reader): Promise<BatchLossRow[]> {
     .selectFrom('batch_close')
     .innerJoin('batch', 'batch.id', 'batch_close.batch_id')
     .innerJoin('entry', 'entry.id', 'batch_close.entry_id')
-    .select(['batch.id', 'batch.formula_id', 'batch_close.yield_ug'])
+    .select(['batch.id', 'batch.formula_id', 'batch.purpose', 'batch_close.yield_ug'])
     .where('batch_close.outcome', '=', 'made')
     .orderBy('entry.seq', 'desc')
     .execute();
   const filled = await sumFilled(db);
   const went = await sumWentIn(db);
-  return made.flatMap(({ id, formula_id, yield_ug }) => {
+  return made.flatMap(({ id, formula_id, purpose, yield_ug }) => {
     const runs = filled.get(id);
     const in_ug = went.get(id) ?? 0;
     if (!runs || runs.isOpen || yield_ug === null || in_ug === 0) return [];
-    return [{ batch_id: id, formula_id, in_ug, lost_ug: in_ug - yield_ug + runs.lost_ug }];
+    return [{ batch_id: id, formula_id, purpose, in_ug, lost_ug: in_ug - yield_ug + runs.lost_ug }];
   });
 }
 

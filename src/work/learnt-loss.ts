@@ -20,7 +20,8 @@ export async function readLearntLoss(
   batchId: string | null = null,
 ): Promise<BatchesBefore> {
   const rows = await listBatchLosses(db);
-  const others = rows.filter((row) => row.batch_id !== batchId);
+  // A trial is there to be tried, and no rule of what stays behind.
+  const others = rows.filter((row) => row.batch_id !== batchId && row.purpose === 'sale');
   const own = rows.find((row) => row.batch_id === batchId);
   return {
     learnt: learnLoss(others.filter((row) => row.formula_id === formulaId).map(lossOf), others.map(lossOf)),

@@ -8,10 +8,10 @@ const told = (learnt: ReturnType<typeof learnLoss>) =>
 
 describe('the loss that is learnt', () => {
   it('is the middle one of the last five of this formula, whatever a bad day did', () => {
-    const own = lost('3.14', '1', '29', '2', '4', '50');
+    const own = lost('3.14', '1', '24', '2', '4', '20');
     const learnt = learnLoss(own, own);
     expect(told(learnt)).toEqual(['formula', '3.1', 5]);
-    expect([learnt?.leastPercent.toFixed(), learnt?.mostPercent.toFixed()]).toEqual(['1', '29']);
+    expect([learnt?.leastPercent.toFixed(), learnt?.mostPercent.toFixed()]).toEqual(['1', '24']);
   });
 
   it('is the workshop’s while the formula has fewer than three, and lies between two where they are even', () => {
@@ -24,6 +24,12 @@ describe('the loss that is learnt', () => {
 
   it('is nought where the weighings’ errors let more come out than went in', () => {
     expect(told(learnLoss(lost('-1', '-2', '-1'), []))).toEqual(['formula', '0', 3]);
+  });
+
+  it('learns nothing of a batch that lost more than a quarter: it was thrown away, or never filled', () => {
+    expect(learnLoss(lost('100', '100', '100'), lost('100', '100', '100'))).toBeNull();
+    expect(told(learnLoss(lost('100', '25', '25', '25'), []))).toEqual(['formula', '25', 3]);
+    expect(learnLoss(lost('25.000001', '25', '25'), [])).toBeNull();
   });
 
   it('leaves a batch out that nothing went into', () => {

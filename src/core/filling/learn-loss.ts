@@ -20,13 +20,18 @@ export interface LearntLoss {
 const LAST = 5;
 const LEAST = 3;
 
+/** Of what lost more something went wrong: thrown away, dropped, never filled. That is no rule (common practice, no source). */
+const MOST_PERCENT = 25;
+
 /**
  * What stays behind of a batch, as a percent of what went in: the middle one of the last five, of this formula where
- * there are three, else of the workshop's. null: too few yet. The newest first. Common practice, no source.
+ * there are three, else of the workshop's. null: too few yet. The newest first. What
+ * lost more than a quarter teaches nothing, exactly a quarter does. Common practice, no source.
  */
 export function learnLoss(own: readonly BatchLoss[], all: readonly BatchLoss[]): LearntLoss | null {
-  const from = own.length >= LEAST ? 'formula' : 'workshop';
-  const known = (from === 'formula' ? own : all).filter(({ inGrams }) => exact(inGrams).gt(0)).slice(0, LAST);
+  const telling = own.filter(isTelling);
+  const from = telling.length >= LEAST ? 'formula' : 'workshop';
+  const known = (from === 'formula' ? telling : all.filter(isTelling)).slice(0, LAST);
   if (known.length < LEAST) return null;
   const sorted = known.map(percentOf).sort((one, other) => one.cmp(other));
   const [least = ZERO] = sorted;
@@ -38,6 +43,9 @@ export function learnLoss(own: readonly BatchLoss[], all: readonly BatchLoss[]):
     batches: known.length,
   };
 }
+
+const isTelling = ({ inGrams, lostGrams }: BatchLoss): boolean =>
+  exact(inGrams).gt(0) && exact(lostGrams).times(100).lte(exact(inGrams).times(MOST_PERCENT));
 
 /** Errors of the weighings may let more come out than went in. */
 const percentOf = ({ inGrams, lostGrams }: BatchLoss): Exact => exact(lostGrams).times(100).div(inGrams);
