@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fillQuestionCodes } from '../core/filling/index.ts';
+import { cupQuestionCodes } from '../core/making/index.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
 
@@ -70,7 +71,7 @@ const YES_FIELDS = {
  * the codes themselves.
  */
 export const benchQuestions: ReadonlyMap<string, readonly string[]> = new Map<string, readonly string[]>([
-  ...fillQuestionCodes.map((code) => [code, ['sure']] as const),
+  ...[...fillQuestionCodes, ...cupQuestionCodes].map((code) => [code, ['sure']] as const),
   ...Object.entries(YES_FIELDS).map(([code, field]) => [code, [field, 'sure']] as const),
 ]);
 

@@ -1,6 +1,9 @@
 import { type Problem, problem } from '../problem.ts';
 import { type Exact, type ExactInput, exact, toText } from '../quantity/index.ts';
 
+/** Questions that a person may answer with "it is so". */
+export const cupQuestionCodes = ['cup-heavier-than-bowl', 'cup-density-unusual'] as const;
+
 /** A cup, full and levelled, as the scale showed it. */
 export interface CupReading {
   readonly grossGrams: ExactInput;

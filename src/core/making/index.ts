@@ -1,4 +1,4 @@
-export { askAboutCup, type CupReading, isUsualDensity } from './ask-about-cup.ts';
+export { askAboutCup, type CupReading, cupQuestionCodes, isUsualDensity } from './ask-about-cup.ts';
 export { type BowlScreen, readBowlEvents } from './bowl-events.ts';
 export { findWandering, LEAST_MAKINGS, type Wandering, type WanderingLine } from './find-wandering.ts';
 export { judgeBowlWeight } from './judge-bowl-weight.ts';

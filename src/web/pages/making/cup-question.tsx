@@ -1,4 +1,4 @@
-import { askAboutCup } from '../../../core/making/index.ts';
+import { askAboutCup, cupQuestionCodes } from '../../../core/making/index.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { sayProblem, stepWords } from '../../../words/index.ts';
 import type { JudgeHere } from '../../api/use-bench-write.ts';
@@ -36,7 +36,7 @@ export function CupQuestion({ asked, onSure, onClose }: Props) {
   );
 }
 
-const QUESTIONS: readonly string[] = ['cup-heavier-than-bowl', 'cup-density-unusual'];
+const QUESTIONS: readonly string[] = cupQuestionCodes;
 export const isCupQuestion = ({ code }: Problem): boolean => QUESTIONS.includes(code);
 
 /** What the workshop asks about the cups of a round, asked on the tablet while the workshop is away. */
