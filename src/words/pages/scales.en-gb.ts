@@ -158,8 +158,8 @@ export const scaleWords = {
     settled: 'settled',
     silent: (seconds: number) =>
       seconds < 120
-        ? `It has told nothing for ${seconds} s: is it on, and does its cable hold?`
-        : `It has told nothing for ${Math.floor(seconds / 60)} minutes: is it on, and does its cable hold?`,
+        ? `It has told nothing for ${sayDecimal(seconds)} s: is it on, and does its cable hold?`
+        : `It has told nothing for ${sayDecimal(Math.floor(seconds / 60))} minutes: is it on, and does its cable hold?`,
     isTaken: 'Taken. It is offered again once the scale has moved.',
     restless: 'It does not settle: look for draught, shaking, a warm vessel or static, or read it yourself.',
     typed: 'From the scale. Look, then enter it.',
