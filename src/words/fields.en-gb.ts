@@ -321,7 +321,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   moreGrams: 'what comes to it',
   isPart: 'whether more of it is to come',
   isReadingSure: 'whether the reading is right',
-  isScaleHeldKnown: 'That the scale did not pass its check',
+  isScaleHeldKnown: 'whether the scale may weigh',
   readingWas: 'what was read first',
   'readingWas.kind': 'what was asked about the reading',
   'readingWas.wasGrams': 'what was read first',
