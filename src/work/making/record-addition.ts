@@ -10,6 +10,7 @@ import {
   insertDeviation,
   insertMovements,
   type LotAtHand,
+  listAdditions,
   listAdditionsAt,
   listLotsAtHand,
   orGiveUp,
@@ -51,13 +52,13 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp, context);
-      const { line, state } = await openLine(tx, batch.id, body.position, context);
+      const { line, state, standing } = await openLine(tx, batch.id, body.position, context);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       refuseWholePart(line, state, actual, body);
       await refuseHeldScale(tx, body);
       const day = await dayOf(inside(context, tx), body);
       const lot = await lotFor(tx, { line, body, day, purpose: batch.purpose });
-      const weighing = { line, state, lot, actual, body };
+      const weighing = { line, state, standing, lot, actual, body };
       const reading = await refuseDoubtful(tx, weighing);
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       if (batch.purpose === 'sale') {
@@ -134,13 +135,14 @@ async function openLine(
   batchId: string,
   position: number,
   { isAfterAll = false }: AskedContext,
-): Promise<{ line: BatchLineNow; state: PositionState }> {
+): Promise<Pick<Weighing, 'line' | 'state' | 'standing'>> {
   const line = await findBatchLine(tx, batchId, position);
   if (!line) giveUp(thingNotFound('position', String(position)));
-  const state = weighState(line, await listAdditionsAt(tx, batchId, position));
+  const additions = await listAdditions(tx, batchId);
+  const state = weighState(line, additions);
   if (state.isDone && !isAfterAll)
     giveUp(problem('addition-done-already', 'position', { found: gramsText(state.inUg) }));
-  return { line, state };
+  return { line, state, standing: additions.filter((row) => !row.is_struck) };
 }
 
 /** Who says that more is to come where enough is in by then would be asked for nothing more than nothing. */

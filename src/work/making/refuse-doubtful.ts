@@ -2,7 +2,7 @@ import type { making } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
 import { exact, gramsFromMicrograms } from '../../core/quantity/index.ts';
 import { askAboutReading, type ReadingQuestion } from '../../core/weighing/index.ts';
-import { giveUp, listAdditions, listScales, type SignedAddition, type Writer } from '../../storage/index.ts';
+import { giveUp, listScales, type SignedAddition, type Writer } from '../../storage/index.ts';
 import { sayProblem } from '../../words/index.ts';
 import { askedUg, bandVerdict, type Weighing } from './weighing-entry.ts';
 
@@ -36,9 +36,8 @@ function refuseWrongNet({ vessel, actualGrams }: Weighing['body']): void {
 }
 
 async function findQuestion(tx: Writer, weighing: Weighing): Promise<ReadingQuestion | null> {
-  const { line, body } = weighing;
+  const { standing, body } = weighing;
   const scale = (await listScales(tx)).find((row) => row.id === body.scaleId);
-  const standing = (await listAdditions(tx, line.batch_id)).filter((row) => !row.is_struck);
   return askAboutReading({
     grams: body.actualGrams,
     // Of a part nobody knows how much it was to be.

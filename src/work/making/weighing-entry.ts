@@ -1,5 +1,5 @@
 import type { PositionState } from '../../core/making/index.ts';
-import type { BatchLineNow, LotAtHand } from '../../storage/index.ts';
+import type { BatchLineNow, LotAtHand, SignedAddition } from '../../storage/index.ts';
 import type { RequestOf } from '../use-case.ts';
 import { judgeBand } from './batch-screens.ts';
 import type { WeighedIn } from './weighed-lookup.ts';
@@ -10,6 +10,8 @@ export type AdditionBody = RequestOf<'recordAddition'>['body'];
 export interface Weighing {
   readonly line: BatchLineNow;
   readonly state: PositionState;
+  /** What stands of the whole batch, in the order of entry. */
+  readonly standing: readonly SignedAddition[];
   readonly lot: LotAtHand;
   /** Whole micrograms. */
   readonly actual: number;
