@@ -283,6 +283,8 @@ export const fillingRoutes = {
       tareGrams: f.grams.nullable(),
       /** Empty tins weighed one by one: their mean is taken off, and their spread counted. */
       tares: z.array(f.gramsAboveZero).max(100).default([]),
+      /** Questions about them that were answered with "it is so". */
+      sure: z.array(f.name).max(10).default([]),
       /** null: as the product says, else as the spread of earlier runs and the scale ask. */
       aimGrams: f.gramsAboveZero.nullable().default(null),
     }),
@@ -318,6 +320,8 @@ export const fillingRoutes = {
       way: fillWay,
       tareGrams: f.grams.nullable().default(null),
       tares: z.array(f.gramsAboveZero).max(100).default([]),
+      /** Questions about them that were answered with "it is so". */
+      sure: z.array(f.name).max(10).default([]),
       aimGrams: f.gramsAboveZero.nullable().default(null),
     }),
     output: runView,

@@ -68,12 +68,33 @@ export const isTareWide = (
 /** So far from the middle one an empty tin is of another kind, or misread (common practice, no source). */
 const ODD_FRACTION = '0.1';
 
+function middleOf(tares: readonly ExactInput[]): Exact {
+  const sorted = tares.map((tare) => exact(tare)).sort((one, other) => one.cmp(other));
+  return sorted[Math.floor((sorted.length - 1) / 2)] ?? exact(0);
+}
+
 /** Which empty tins lie a tenth or more off the middle one: indexes from nought. */
 export function findOddTares(tares: readonly ExactInput[]): number[] {
   if (tares.length < 3) return [];
-  const sorted = tares.map((tare) => exact(tare)).sort((one, other) => one.cmp(other));
-  const middle = sorted[Math.floor((sorted.length - 1) / 2)] ?? exact(0);
+  const middle = middleOf(tares);
   return tares.flatMap((tare, index) =>
     exact(tare).minus(middle).abs().gte(middle.times(ODD_FRACTION)) ? [index] : [],
   );
 }
+
+/** Asks about the first empty tin that is unlike the others: misread, or of another kind. null: they are alike. */
+export function askAboutTares(tares: readonly ExactInput[]): Problem | null {
+  const [odd] = findOddTares(tares);
+  if (odd === undefined) return null;
+  const found = exact(tares[odd] ?? 0);
+  const middle = middleOf(tares);
+  const isSlip = found.gte(middle.times(SLIP)) || found.times(SLIP).lte(middle);
+  return problem('tare-odd', `tares[${odd}]`, {
+    found: found.toFixed(),
+    allowed: middle.toFixed(),
+    parameters: { number: odd + 1, isSlip: isSlip ? 'yes' : 'no' },
+  });
+}
+
+/** From five times on a point has slipped rather than another tin come to hand (common practice, no source). */
+const SLIP = 5;

@@ -13,6 +13,7 @@ export { type BowlLoads, type BowlWish, splitIntoLoads } from './bowl-loads.ts';
 export { chanceAllReach, type Weighed } from './chance-all-reach.ts';
 export { findFigureHeightMm } from './figure-height-mm.ts';
 export {
+  askAboutTares,
   findOddTares,
   findTareSpread,
   isTareWide,

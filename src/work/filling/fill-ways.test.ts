@@ -46,6 +46,30 @@ describe('how tins are weighed', () => {
     expect(await at.bench.get('checkUp')).toMatchObject({ isSound: true });
   });
 
+  it('asks about an empty tin that is unlike the others, and takes it once somebody says that it is so', async () => {
+    const batch = await makeBowl();
+    const way = { way: 'mean', tareGrams: null, tares: ['11.4', '11.5', '114'] };
+    const asked = await start(batch.id, way);
+    expect(asked).toMatchObject({
+      ok: false,
+      problems: [
+        {
+          code: 'tare-odd',
+          where: 'tares[2]',
+          found: '114',
+          allowed: '11.5',
+          parameters: { number: 3, isSlip: 'yes' },
+        },
+      ],
+    });
+    const run = await startRun(batch.id);
+    const params = { id: run.id };
+    const wide = { way: 'mean' as const, tares: ['11.4', '11.5', '13'] };
+    expect(codesOf(await at.bench.ask('changeFillWay', { params, body: wide }))).toEqual(['tare-odd']);
+    const body = { ...wide, sure: ['tare-odd'] };
+    expect(codesOf(await at.bench.ask('changeFillWay', { params, body }))).toEqual([]);
+  });
+
   it('asks for a tare where the mean has none', async () => {
     const batch = await makeBowl();
     expect(codesOf(await start(batch.id, { way: 'mean', tareGrams: '0' }))).toEqual(['tare-missing']);

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { netContentsTables } from '../../catalogue/index.ts';
 import type { filling, orders, stock } from '../../contract/index.ts';
-import { adviseAim, findTareSpread, type TareSpread } from '../../core/filling/index.ts';
+import { adviseAim, askAboutTares, findTareSpread, type TareSpread } from '../../core/filling/index.ts';
 import { problem } from '../../core/problem.ts';
 import { exact, gramsFromMicrograms, microgramsFromGrams, toText } from '../../core/quantity/index.ts';
 import {
@@ -26,6 +26,8 @@ export interface WayWish {
   readonly tareGrams: string | null;
   readonly tares: readonly string[];
   readonly aimGrams: string | null;
+  /** Questions about the empty tins that were said yes to. */
+  readonly sure: readonly string[];
 }
 
 export type MeasuredWay = Omit<FillWayRow, 'entry_id' | 'filling_run_id'>;
@@ -42,6 +44,8 @@ interface Filled {
  */
 export async function measureWay(tx: Writer, filled: Filled, wish: WayWish): Promise<MeasuredWay> {
   const { details, scale } = filled;
+  const asked = askAboutTares(wish.tares);
+  if (asked !== null && !wish.sure.includes(asked.code)) giveUp(asked);
   const knownUg = await knownTareUg(tx, details);
   const spread = wish.tares.length > 1 ? orGiveUp(findTareSpread(wish.tares)) : null;
   const tareUg = findTareUg(wish, spread, knownUg);

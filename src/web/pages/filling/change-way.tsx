@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { wayWords } from '../../../words/index.ts';
+import { lightWords, wayWords } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -13,8 +13,9 @@ export function ChangeWay({ run }: { readonly run: Run }) {
   const [isOpen, setOpen] = useState(false);
   const [draft, setDraft] = useState<WayDraft>({ way: run.way, tare: '', tares: run.tares });
   const change = useBenchWrite('changeFillWay');
+  const isAsked = change.problems.some(({ code }) => code === 'tare-odd');
   async function submit() {
-    const body = { ...wayOf(draft), aimGrams: null };
+    const body = { ...wayOf(draft), aimGrams: null, sure: isAsked ? ['tare-odd'] : [] };
     if (await change.write({ params: { id: run.id }, body })) setOpen(false);
   }
   return (
@@ -27,12 +28,15 @@ export function ChangeWay({ run }: { readonly run: Run }) {
         <Form label={wayWords.changeTitle} problems={change.problems} onSubmit={() => void submit()}>
           <WayFields
             draft={draft}
-            onChange={setDraft}
+            onChange={(next) => {
+              change.forget();
+              setDraft(next);
+            }}
             knownTare={run.tinGrams}
             tolerableErrorGrams={run.tolerableErrorGrams}
           />
           <Button type="submit" isAct isBench isBusy={change.isBusy}>
-            {wayWords.take}
+            {isAsked ? lightWords.sure : wayWords.take}
           </Button>
         </Form>
       </Dialog>

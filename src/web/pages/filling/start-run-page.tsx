@@ -1,6 +1,6 @@
 import { useNavigate, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
-import { fillingWords, makingWords } from '../../../words/index.ts';
+import { fillingWords, lightWords, makingWords } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -76,6 +76,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
   const start = useWrite('startRun');
   const letGo = useUnsaved(isChanged, start);
   const navigate = useNavigate();
+  const isAsked = start.problems.some(({ code }) => code === 'tare-odd');
   async function submit() {
     const body = {
       batchId: batch.id,
@@ -84,6 +85,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
       scaleId: draft.scaleId,
       ...wayOf(way),
       aimGrams: typedDecimalOrNull(draft.aim),
+      sure: isAsked ? ['tare-odd'] : [],
     };
     const run = await start.write({ body });
     if (!run) return;
@@ -132,7 +134,10 @@ function StartRun({ batch, products, scales, materials }: Props) {
         />
         <WayFields
           draft={way}
-          onChange={setWay}
+          onChange={(next) => {
+            start.forget();
+            setWay(next);
+          }}
           knownTare={knownTare}
           tolerableErrorGrams={chosen ? tolerableErrorOf(chosen.details.declaredGrams) : null}
         />
@@ -148,7 +153,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
           />
         )}
         <Button type="submit" isAct isBench isBusy={start.isBusy}>
-          {fillingWords.start}
+          {isAsked ? lightWords.sure : fillingWords.start}
         </Button>
       </Form>
     </Page>
