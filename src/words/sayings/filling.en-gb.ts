@@ -61,11 +61,10 @@ export const fillingSayings = {
   'label-trial-line': 'Trial. Not for sale.',
   'label-by-older-law':
     'Labels of batch {batch} for {market, select, GB {Great Britain} NI {Northern Ireland} US {the United States} other {the EU}} are worded as of {labelledOn, date, long}: {names, plural, =0 {} other {they do not name {which}, as Regulation (EU) 2023/1545 asks}}{doubts, plural, =0 {} other {{names, plural, =0 {} other {, and }}nobody has decided whether it asks for {undecided} to be named}}. Tins with them may be placed on the market until {placedUntil, date, long}; what was placed by then may be sold on until {soldUntil, date, long}{stop, select, none {.} placed {, and nothing shows that these were placed by then.} other {, and that day is past.}}{stop, select, none {} other { Print them anew and stick them over the old ones, or sell the product in another market only.}}',
-  'check-area-clear': 'The bench was clear of earlier products: {by} says so.',
-  'check-area-not-clear':
-    'The bench was not clear of earlier products when filling began. {by} says why: {reason}',
+  'check-area-clear': 'The bench was clear of earlier products.',
+  'check-area-not-clear': 'The bench was not clear of earlier products when filling began, because: {reason}',
   'check-area-unsaid': 'Nobody said that the bench was clear of earlier products.',
-  'check-containers': 'Containers: {how} ({by}).',
+  'check-containers': 'Containers: {how}.',
   'check-containers-unsaid': 'Nobody said how the containers were cleaned.',
   'check-counts-add-up': 'Pieces counted out, used, spoilt and put back add up.',
   'check-counts-missing': 'Counted out, and neither used nor spoilt nor put back: {which}.',

@@ -31,15 +31,15 @@ export async function checkReady(db: Reader, records: RunRecords): Promise<Check
 function checkArea({ area }: Ready): Check {
   if (!area) return told('area', true, saying('check-area-unsaid'));
   return area.isClear
-    ? told('area', false, saying('check-area-clear', { by: area.by }))
-    : told('area', true, saying('check-area-not-clear', { by: area.by, reason: area.reason }));
+    ? told('area', false, saying('check-area-clear'))
+    : told('area', true, saying('check-area-not-clear', { reason: area.reason }));
 }
 
 function checkContainers({ containers }: Ready): Check {
   if (!containers) return told('containers', true, saying('check-containers-unsaid'));
-  const { method, remark, by } = containers;
+  const { method, remark } = containers;
   const how = [cleaningWords[method], ...(remark === '' ? [] : [remark])].join(', ');
-  return told('containers', false, saying('check-containers', { how, by }));
+  return told('containers', false, saying('check-containers', { how }));
 }
 
 /** Of what was counted out and counted back; what nobody counted is no question here. */

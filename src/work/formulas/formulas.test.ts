@@ -132,7 +132,15 @@ describe('a revision', () => {
     });
     const { id } = await bench.get('saveFormula', { body: { name: 'One', code: 'ONE', kind: 'base' } });
     const saved = await bench.get('saveRevision', { params: { id }, body: { version: null, details } });
-    expect(saved.details).toEqual({ ...details, alsoUsedAs: [] });
+    const untold = {
+      leastHours: null,
+      mostHours: null,
+      roundMinutes: null,
+      rounds: null,
+      growsPercent: null,
+    };
+    const steps = details.steps.map((step) => ({ ...step, ...untold }));
+    expect(saved.details).toEqual({ ...details, alsoUsedAs: [], steps });
     expect(saved).toMatchObject({ number: 1, version: 1, isFixed: false });
   });
 

@@ -139,6 +139,18 @@ const CHANGES: readonly (readonly [statement: string, says: RegExp])[] = [
     `update label_sheet set details = replace(details, '"columns":3', '"columns":2')`,
     /^label_sheet \S+ \(Round sixties\) of .* was changed$/,
   ],
+  [
+    "insert into device values ('d', 'Tablet', 'h', '2026-11-26T08:00:00Z', 0, 1)",
+    /^device d \(Tablet\) was added later$/,
+  ],
+  [
+    "insert into person_pin select id, 's', 'h', 'k', 1 from person limit 1",
+    /^person_pin \S+ was added later$/,
+  ],
+  [
+    "insert into unlocked select 'd', id, '2026-11-26T08:00:00Z' from person limit 1",
+    /^unlocked d \S+ was added later$/,
+  ],
   ['update order_line set units = 30 where units = 3', /^order_line \S+ of .*\(order-changed\) was changed$/],
 ];
 
@@ -173,7 +185,15 @@ describe('a check-up of what can be edited', () => {
 });
 
 /** What the entries tell in another way: the chain itself, and what can be erased or is of this computer only. */
-const NOT_COMPARED = ['backup_made', 'chain_end', 'dispatch_tracking', 'entry', 'request_salt'];
+const NOT_COMPARED = [
+  'backup_made',
+  'chain_end',
+  'device_seen',
+  'dispatch_tracking',
+  'entry',
+  'pin_try',
+  'request_salt',
+];
 
 /** A record names its entry, or the batch it came with. */
 function isRecord(table: string): boolean {
