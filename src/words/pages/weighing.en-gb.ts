@@ -34,7 +34,7 @@ export const weighInWords = {
   keepOpen: 'Weigh on',
   takeOut: 'I take some out, and weigh again',
   addMore: 'I add more, and weigh again',
-  checkFirst: (scale: string) => `Check ${scale} first: not checked yet today`,
+  checkFirst: (scale: string) => `First of all today: check ${scale}`,
   typeFirst: 'Type first what the scale shows.',
 
   tooMuchTitle: (item: string, grams: string) => `${item}: ${sayGrams(grams)} is too much`,
