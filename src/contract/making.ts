@@ -63,10 +63,12 @@ export const batchWish = z.strictObject({
 export const plannedWays = z.object({
   /** Scales that did not pass their check: nothing is planned on them. */
   leftOut: z.array(f.namedThing),
-  /** In which every addition is weighed within its tolerance; null: in none. */
+  /** In which every addition is weighed within its tolerance at once; null: in none. */
   smallestBatchGrams: z.string().nullable(),
+  /** In none at once: in that one what is larger than its scale holds is weighed in parts. */
+  isSmallestInParts: z.boolean(),
   smallestTins: z.array(z.object({ productId: f.id, units: z.number() })),
-  /** Additions that are too small for the scales, and what may be done, the easiest first. */
+  /** Additions that no scale weighs well enough at once, too small or too large, and what may be done, the easiest first. */
   small: z.array(
     z.object({
       position: z.number(),

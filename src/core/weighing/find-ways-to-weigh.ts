@@ -1,16 +1,11 @@
-import { type Exact, exact, largest, roundToStep, smallest, sumOf } from '../quantity/index.ts';
+import { type Exact, exact, smallest, sumOf } from '../quantity/index.ts';
 import { findPremix } from './find-premix.ts';
-import { findScaleFor, leastOnScales } from './least-on-scales.ts';
+import { batchFor, findSmallestBatch } from './find-smallest-batch.ts';
+import { findLeastAbove, findScaleFor, findTooSmallScale } from './least-on-scales.ts';
 import type { Scale } from './scale.ts';
 import type { ScaleTables } from './scale-tables.ts';
-import type {
-  BlendAhead,
-  FinerScale,
-  PremixInCarrier,
-  WayAddition,
-  WaysForOne,
-  WaysToWeigh,
-} from './ways-to-weigh.ts';
+import type { BlendAhead, PremixInCarrier, WayAddition, WaysForOne, WaysToWeigh } from './ways-to-weigh.ts';
+import { weighInParts } from './weigh-in-parts.ts';
 
 export interface WaysWish {
   readonly batchGrams: Exact;
@@ -19,71 +14,66 @@ export interface WaysWish {
 }
 
 /**
- * What may be done about additions that the workshop's scales do not weigh within their tolerances, in grams: a finer
- * scale, a blend of scents made ahead, a larger batch, a premix in a carrier of the formula; and the smallest batch in
- * which nothing of it is needed.
+ * What may be done about additions that no scale of the workshop weighs at once within its tolerance, in grams: parts where
+ * the scale that weighs it well does not hold it, else a finer scale; a blend of scents made ahead, a larger batch, a
+ * premix in a carrier of the formula; and the smallest batch in which nothing of it is needed.
  *
- * Equations: least of an addition = least on any scale for its tolerance (findSmallestWeight, smallest load of the class);
- * smallest batch = batch x the greatest of least / addition; blend: total = the greatest of least x blend / addition,
- * up to whole batches; step needed = addition x tolerance / 0.82; premix as in findPremix.
- * Valid range: additions above nought. What a larger batch no longer fits on one scale is weighed in parts.
+ * Equations: larger batch = batch x the next least above the addition / addition (findSmallestWeight, smallest load of the
+ * class); blend: total = the greatest of least x blend / addition, up to whole batches; step needed = addition x
+ * tolerance / 0.82; parts as in weighInParts, premix as in findPremix, smallest batch as in findSmallestBatch.
+ * Valid range: additions above nought.
  * Source: USP general chapter 41 for the smallest weight, the aliquot method for the premix; the order: common practice.
  */
 export function findWaysToWeigh(
   { batchGrams, additions, scales }: WaysWish,
   tables: ScaleTables,
 ): WaysToWeigh {
-  const needs = additions.map((addition) => {
-    const grams = exact(addition.grams);
-    const least = leastOnScales(scales, addition.relativeTolerance, tables)?.grams ?? null;
-    const isSmall = least === null || grams.lt(least);
-    return { addition, grams, least, isSmall };
-  });
+  const needs = additions.map((addition) => needOf(addition, scales, tables));
   const blend = findBlend(
     needs.filter(({ addition }) => addition.isScent),
     scales,
     tables,
   );
-  const isKnown = needs.every(({ least }) => least !== null);
   return {
-    smallestBatchGrams: isKnown
-      ? needs.map((need) => batchFor(need, batchGrams)).reduce((most, each) => largest(most, each), exact(0))
-      : null,
-    small: needs
-      .filter(({ isSmall }) => isSmall)
-      .map(
-        (need): WaysForOne => ({
-          key: need.addition.key,
-          leastGrams: need.least,
-          finer: finerFor(need, scales, tables),
-          blend: need.addition.isScent ? blend : null,
-          largerBatchGrams: need.least === null ? null : batchFor(need, batchGrams),
-          premix: premixFor(need, needs),
-        }),
-      ),
+    smallest: findSmallestBatch({ batchGrams, additions }, scales, tables) ?? null,
+    hard: needs
+      .filter(({ isHard }) => isHard)
+      .map((need): WaysForOne => {
+        const { addition, grams, least } = need;
+        const parts = weighInParts(grams, scales, addition.relativeTolerance, tables) ?? null;
+        // What can be weighed in parts is large enough for itself.
+        const isTooSmall = parts === null;
+        return {
+          key: addition.key,
+          leastGrams: least,
+          tooSmallScale: findTooSmallScale(grams, scales, addition.relativeTolerance, tables) ?? null,
+          stepGrams: stepBelow(grams.times(addition.relativeTolerance).div(STEPS_NEEDED)),
+          parts,
+          blend: isTooSmall && addition.isScent ? blend : null,
+          largerBatchGrams: least && batchFor(least, grams, batchGrams),
+          premix: isTooSmall ? premixFor(need, needs) : null,
+        };
+      }),
   };
 }
 
 interface Need {
   readonly addition: WayAddition;
   readonly grams: Exact;
+  /** The next above it that is weighed at once; null: none is. */
   readonly least: Exact | null;
-  readonly isSmall: boolean;
+  readonly isHard: boolean;
 }
 
-/** Up to whole grams, since nobody plans a batch in fractions of one. */
-const batchFor = ({ grams, least }: Need, batchGrams: Exact): Exact =>
-  roundToStep(batchGrams.times(least ?? 0).div(grams), 1, 'up');
+function needOf(addition: WayAddition, scales: readonly Scale[], tables: ScaleTables): Need {
+  const grams = exact(addition.grams);
+  const isHard = !findScaleFor(grams, scales, addition.relativeTolerance, tables);
+  const least = isHard ? findLeastAbove(grams, scales, addition.relativeTolerance, tables) : grams;
+  return { addition, grams, least: least ?? null, isHard };
+}
 
 /** 2 x 0.41 of the step must not exceed the tolerance of the addition. */
 const STEPS_NEEDED = '0.82';
-
-function finerFor({ grams, addition }: Need, scales: readonly Scale[], tables: ScaleTables): FinerScale {
-  return {
-    scale: findScaleFor(grams, scales, addition.relativeTolerance, tables) ?? null,
-    readabilityGrams: stepBelow(grams.times(addition.relativeTolerance).div(STEPS_NEEDED)),
-  };
-}
 
 /** The greatest step of 1, 2 or 5 times a power of ten that is not above a mass: scales are made with no others. */
 function stepBelow(grams: Exact): Exact {
@@ -98,7 +88,7 @@ function findBlend(
   scales: readonly Scale[],
   tables: ScaleTables,
 ): BlendAhead | null {
-  if (scents.length < 2 || !scents.some(({ isSmall }) => isSmall)) return null;
+  if (scents.length < 2 || !scents.some(({ isHard }) => isHard)) return null;
   const perBatchGrams = sumOf(scents.map(({ grams }) => grams));
   const tightest = scents
     .map(({ addition }) => exact(addition.relativeTolerance))
@@ -118,7 +108,7 @@ function findBlend(
   };
 }
 
-/** In the largest carrier that has enough; null: none has, or no scale weighs the dose at all. */
+/** In the largest carrier that has enough; null: none has, or no scale weighs more of it. */
 function premixFor({ grams, least, addition }: Need, needs: readonly Need[]): PremixInCarrier | null {
   if (least === null) return null;
   const premix = findPremix({ doseGrams: grams, smallestWeighableGrams: least });

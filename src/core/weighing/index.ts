@@ -21,7 +21,7 @@ export { findRepeatability, LEAST_WEIGHINGS, type Repeatability } from './find-r
 export { findWaysToWeigh, type WaysWish } from './find-ways-to-weigh.ts';
 export { type Drift, type DriftWish, followDrift } from './follow-drift.ts';
 export { type ActionLimit, type CheckWeight, findActionLimit, judgeScaleCheck } from './judge-scale-check.ts';
-export { findScaleFor, leastOnScale, leastOnScales } from './least-on-scales.ts';
+export { findScaleFor, leastOnScale } from './least-on-scales.ts';
 export { GRAMS_PER_UNIT, gramsOfUnit, type MassUnit } from './mass-unit.ts';
 export { planWeighings, type WeighingPlan } from './plan-weighings.ts';
 export type { PlannedWeighing, WantedAddition } from './planned-weighing.ts';
@@ -37,9 +37,9 @@ export {
 } from './smallest-weight.ts';
 export type {
   BlendAhead,
-  FinerScale,
   PremixInCarrier,
   WayAddition,
   WaysForOne,
   WaysToWeigh,
 } from './ways-to-weigh.ts';
+export { type InParts, weighInParts } from './weigh-in-parts.ts';

@@ -1,8 +1,10 @@
 import type { Exact, ExactInput } from '../quantity/index.ts';
 import type { Premix } from './find-premix.ts';
+import type { SmallestBatch } from './find-smallest-batch.ts';
 import type { Scale } from './scale.ts';
+import type { InParts } from './weigh-in-parts.ts';
 
-/** One weighing of a batch, with what may be done about it where it is too small. */
+/** One weighing of a batch, with what may be done about it where no scale weighs it at once within its tolerance. */
 export interface WayAddition {
   readonly key: string;
   readonly grams: ExactInput;
@@ -11,13 +13,6 @@ export interface WayAddition {
   readonly isScent: boolean;
   /** It may thin a premix: no limit binds it, and it takes part by itself. */
   readonly isCarrier: boolean;
-}
-
-/** A finer scale: one of the workshop's, or the coarsest step that would do. */
-export interface FinerScale {
-  /** null: none of the workshop's weighs it within its tolerance. */
-  readonly scale: Scale | null;
-  readonly readabilityGrams: Exact;
 }
 
 /** A bottle of scents mixed ahead, from which each batch takes its share in one weighing. */
@@ -41,9 +36,13 @@ export interface PremixInCarrier extends Premix {
 
 export interface WaysForOne {
   readonly key: string;
-  /** The least that the workshop's scales weigh of it within its tolerance; null: none of them weighs anything. */
+  /** The next above it that a scale of the workshop weighs at once within its tolerance; null: none does. */
   readonly leastGrams: Exact | null;
-  readonly finer: FinerScale;
+  /** The scale that weighs it well enough, and does not hold it; null: it is too small for all of them. */
+  readonly tooSmallScale: Scale | null;
+  /** The coarsest step of a scale that would do. */
+  readonly stepGrams: Exact;
+  readonly parts: InParts | null;
   readonly blend: BlendAhead | null;
   /** Batch in which it could be weighed; null: in none. */
   readonly largerBatchGrams: Exact | null;
@@ -52,7 +51,7 @@ export interface WaysForOne {
 
 export interface WaysToWeigh {
   /** The smallest batch in which every addition is weighed within its tolerance; null: there is none. */
-  readonly smallestBatchGrams: Exact | null;
-  /** Of each addition that is too small, in the order of the batch. */
-  readonly small: readonly WaysForOne[];
+  readonly smallest: SmallestBatch | null;
+  /** Of each addition that no scale weighs at once within its tolerance, in the order of the batch. */
+  readonly hard: readonly WaysForOne[];
 }

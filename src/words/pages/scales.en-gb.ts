@@ -234,10 +234,10 @@ export const scaleWords = {
     toCheck: 'Check it',
     small: (count: number) =>
       count === 1
-        ? 'One addition is too small for the scales here.'
-        : `${sayDecimal(count)} additions are too small for the scales here.`,
-    smallest: (grams: string, tins: string) =>
-      `The smallest batch that these scales can make properly: ${grams}${tins === '' ? '' : ` (${tins})`}.`,
+        ? 'No scale here weighs one addition well enough at once.'
+        : `No scale here weighs ${sayDecimal(count)} additions well enough at once.`,
+    smallest: (grams: string, tins: string, isInParts: boolean) =>
+      `The smallest batch that these scales can make properly: ${grams}${tins === '' ? '' : ` (${tins})`}${isInParts ? ', with its large additions weighed in parts' : ''}.`,
     noSmallest: 'There is no batch that the scales here can make properly.',
     what: 'What may be done',
   },

@@ -31,6 +31,8 @@ export const makingSayings = {
   'weighed-target-too':
     'The planned {targetGrams} g of {item} would not be right either, for what was weighed in before: look at those weighings first.',
   'weighing-no-scale': 'No scale here carries {grams} g at once: weigh it in parts.',
+  'weighing-in-parts':
+    'Weigh it in parts: {count} times {part} g on {scale}{isLastOther, select, yes { (the last {last} g)} other {}}. All together they may be {error} g out.',
   'weighing-not-shown':
     '{scale} cannot show {grams} g; its step is {least} g. Take a finer scale, or make a premix.',
   'weighing-too-small':

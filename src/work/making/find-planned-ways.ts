@@ -14,6 +14,7 @@ import type { ScaleRow } from '../../storage/index.ts';
 import { briefGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { isHeld, scaleOf } from '../scale-error.ts';
+import { factsOfParts } from './facts-of-parts.ts';
 import type { LaidRow } from './lay-out-batch.ts';
 import type { Recipe } from './read-recipe.ts';
 import type { WishSize } from './size-wish.ts';
@@ -39,9 +40,10 @@ export function findPlannedWays(laid: Laid, rows: readonly ScaleRow[], bowlGrams
   const context = { laid, bowlGrams, heldScales: held.map(scaleOf) };
   return {
     leftOut: held.map(({ id, name }) => ({ id, name })),
-    smallestBatchGrams: ways.smallestBatchGrams && toText(ways.smallestBatchGrams),
-    smallestTins: tinsOf(laid.size, ways.smallestBatchGrams),
-    small: ways.small.flatMap((one) => smallOf(one, context)),
+    smallestBatchGrams: ways.smallest && toText(ways.smallest.batchGrams),
+    isSmallestInParts: ways.smallest?.isInParts ?? false,
+    smallestTins: tinsOf(laid.size, ways.smallest?.batchGrams ?? null),
+    small: ways.hard.flatMap((one) => smallOf(one, context)),
   };
 }
 
@@ -86,6 +88,7 @@ function smallOf(one: WaysForOne, around: Around): SmallOne[] {
       itemName: row.itemName,
       says: sayNeed(row, one),
       ways: [
+        ...(one.parts ? [saying('way-in-parts', factsOfParts(one.parts))] : []),
         sayFiner(row, one, around),
         ...(one.blend ? [sayBlend(one.blend, nameOf)] : []),
         ...sayLarger(one, around),
@@ -96,23 +99,30 @@ function smallOf(one: WaysForOne, around: Around): SmallOne[] {
   ];
 }
 
-function sayNeed(row: LaidRow, { leastGrams }: WaysForOne): Saying {
+function sayNeed(row: LaidRow, { leastGrams, tooSmallScale }: WaysForOne): Saying {
   const percent = row.neededTolerance.times(100);
   const facts = {
     grams: briefText(exact(row.exactGrams)),
     tolerancePercent: toText(roundPercent(percent)),
     isNear: percent.lt(row.tolerancePercent) ? 'yes' : 'no',
   };
+  if (tooSmallScale) {
+    const holds = { scale: tooSmallScale.name, most: toText(exact(tooSmallScale.capacityGrams)) };
+    return leastGrams === null
+      ? saying('way-not-held', { ...facts, ...holds })
+      : saying('way-between', { ...facts, ...holds, least: toText(leastGrams) });
+  }
   return leastGrams === null
     ? saying('way-no-scale', facts)
     : saying('way-needs', { ...facts, least: toText(leastGrams) });
 }
 
-function sayFiner(row: LaidRow, { finer }: WaysForOne, { heldScales }: Around): Saying {
-  if (finer.scale) return saying('way-finer-own', { scale: finer.scale.name });
+function sayFiner(row: LaidRow, { stepGrams, tooSmallScale }: WaysForOne, { heldScales }: Around): Saying {
   const held = findScaleFor(row.exactGrams, heldScales, row.neededTolerance, scaleTables);
   if (held) return saying('way-finer-held', { scale: held.name });
-  return saying('way-finer-step', { step: toText(finer.readabilityGrams) });
+  const step = toText(stepGrams);
+  const grams = briefText(exact(row.exactGrams));
+  return tooSmallScale ? saying('way-finer-holding', { step, grams }) : saying('way-finer-step', { step });
 }
 
 function sayBlend(blend: BlendAhead, nameOf: (key: string) => string): Saying {

@@ -61,6 +61,26 @@ describe('what a plan says of its weighings', () => {
     expect(weighing.small[0]?.ways.map(({ code }) => code)).toEqual(['way-finer-held', 'way-larger']);
   });
 
+  it('weighs in parts what no scale holds that weighs it well enough, with the error of all of them', async () => {
+    await failCheck(at.shop.scales.bench);
+    await failCheck(at.shop.scales.middle);
+    const { weighing, rows } = await plan('500', at.shop.baseRevision);
+    expect(weighing.small.map(({ itemName }) => itemName)).toEqual(['Shea butter']);
+    expect(say(weighing.small[0]?.says ?? { code: '', parameters: {} })).toBe(
+      '325 g may be 2 % out: Small scale is good enough for that, but holds 200 g at most.',
+    );
+    // Two readings of 0.01 g, each half a step off, twice.
+    expect(weighing.small[0]?.ways.map((each) => say(each))).toEqual([
+      'In parts: 2 times 162.5 g on Small scale. Each may be 0.01 g out, all together 0.02 g.',
+      'Bench scale would weigh it well enough: it has to pass its check first.',
+    ]);
+    expect(rows[0]?.warning && say(rows[0].warning)).toBe(
+      'Weigh it in parts: 2 times 162.5 g on Small scale. All together they may be 0.02 g out.',
+    );
+    expect(rows[1]?.warning).toBeNull();
+    expect(weighing).toMatchObject({ smallestBatchGrams: '2', isSmallestInParts: false });
+  });
+
   it('says that there is no scale, where none is left', async () => {
     await makeFirmBase(at.bench, at.shop, '800');
     for (const id of Object.values(at.shop.scales)) await failCheck(id);

@@ -11,11 +11,18 @@ import {
   smallest,
   toText,
 } from '../../core/quantity/index.ts';
-import { findBandAround, type PlannedWeighing, planWeighings } from '../../core/weighing/index.ts';
+import {
+  findBandAround,
+  findScaleFor,
+  type PlannedWeighing,
+  planWeighings,
+  weighInParts,
+} from '../../core/weighing/index.ts';
 import type { LotAtHand, ScaleRow } from '../../storage/index.ts';
 import { briefGrams } from '../../words/index.ts';
 import { saying } from '../saying.ts';
 import { scaleOf } from '../scale-error.ts';
+import { factsOfParts } from './facts-of-parts.ts';
 
 /** One weighing that is wanted: a line of the formula, or its part from one lot. */
 export interface WantedWeighing {
@@ -129,7 +136,7 @@ function layOne(row: PlannedWeighing, weighing: WantedWeighing, scales: readonly
     scale: scales.find((scale) => scale.id === row.scale?.id) ?? null,
     relativeError: row.worstCaseRelative?.toNumber() ?? null,
     smallestWeightGrams: row.smallestWeightGrams?.toNumber() ?? null,
-    warning: row.warnings[0] ? sayWarning(row.warnings[0], step) : null,
+    warning: row.warnings[0] ? (sayParts(weighing, scales) ?? sayWarning(row.warnings[0], step)) : null,
   };
 }
 
@@ -149,6 +156,15 @@ const atLeast = (most: Exact | null, target: Exact): Exact | null =>
 
 const LEDGER_STEP = exact('0.000001');
 const wholeUg = (grams: Exact): number => roundToStep(grams.times(MICROGRAMS_PER_GRAM), 1).toNumber();
+
+/** Where no scale weighs it at once, and one does in parts, that is what is done; undefined: it is not. */
+function sayParts(weighing: WantedWeighing, rows: readonly ScaleRow[]): Saying | undefined {
+  const scales = rows.map(scaleOf);
+  const tolerance = neededToleranceOf(weighing);
+  if (findScaleFor(weighing.grams, scales, tolerance, scaleTables)) return undefined;
+  const parts = weighInParts(weighing.grams, scales, tolerance, scaleTables);
+  return parts && saying('weighing-in-parts', factsOfParts(parts));
+}
 
 /** What weighing warns of, said on the sheet in its own words. */
 function sayWarning({ code, found, allowed, parameters }: Problem, step: Exact): Saying {

@@ -4,6 +4,7 @@ import type { AnswerOf } from '../../api/shapes.ts';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { Table } from '../../parts/table.tsx';
+import styles from './plan.module.css';
 
 type Row = AnswerOf<'planBatch'>['rows'][number];
 
@@ -32,7 +33,9 @@ export const SheetTable = ({ rows }: { readonly rows: readonly Row[] }) => (
         },
       ]}
     />
-    {rows.length > 1 && <p className="soft">{makingWords.sheetSum(sayGrams(sumOf(rows)))}</p>}
+    {rows.length > 1 && (
+      <p className={`soft ${styles.total}`}>{makingWords.sheetSum(sayGrams(sumOf(rows)))}</p>
+    )}
   </>
 );
 

@@ -12,7 +12,7 @@ const { ways: words } = scaleWords;
 
 /** Whether this workshop's scales can weigh the batch: one sentence, and what may be done, folded. */
 export function WeighingWays({ plan }: { readonly plan: Plan }) {
-  const { leftOut, small, smallestBatchGrams } = plan.weighing;
+  const { leftOut, small, smallestBatchGrams, isSmallestInParts } = plan.weighing;
   return (
     <>
       {leftOut.map(({ id, name }) => (
@@ -25,7 +25,7 @@ export function WeighingWays({ plan }: { readonly plan: Plan }) {
         {small.length > 0 && <State kind="watch">{words.small(small.length)}</State>}{' '}
         {smallestBatchGrams === null
           ? words.noSmallest
-          : words.smallest(sayGrams(smallestBatchGrams), tinsInWords(plan))}
+          : words.smallest(sayGrams(smallestBatchGrams), tinsInWords(plan), isSmallestInParts)}
       </p>
       {small.length > 0 && (
         <Disclosure title={words.what}>
