@@ -43,7 +43,7 @@ async function weighTogether(program: RunningProgram, revisionId: string): Promi
 async function weighBatches(program: RunningProgram): Promise<Times> {
   const shop = await buildShop(program);
   await receiveAll(program, shop.materials, { grams: 50_000, pieces: 100 });
-  const base = await makeBase(program, shop.base, 12_000, 8);
+  const base = await makeBase(program, shop.base, 20_000, 8);
   await program.write('sayFirm', { remark: 'Set in the cold.' }, { id: base });
   for (let batch = 0; batch < WARM; batch += 1) await weighBatch(program, shop.butterRevision);
   const entries: number[] = [];

@@ -42,7 +42,7 @@ const SOURCES = [
   'bench',
   'package.json',
   'tsconfig.json',
-  'tsconfig.build.json',
+  'vite.program.config.ts',
   'vite.config.ts',
 ];
 

@@ -3,5 +3,5 @@ import { writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
 const root = resolve(import.meta.dirname, '..');
-const { calculations, writeReferencePage } = await import(join(root, 'dist/src/catalogue/index.js'));
+const { calculations, writeReferencePage } = await import(join(root, 'dist/program/catalogue.js'));
 writeFileSync(join(root, 'docs/calculations.md'), writeReferencePage(calculations));
