@@ -37,9 +37,7 @@ const commands = PAGES.flatMap(commandsOf);
 beforeAll(async () => {
   // What a command writes beside it is not to lie in the checkout.
   symlinkSync(join(root, 'bin'), join(home, 'bin'));
-  const started = await startCli(['--folder', join(home, 'my-workshop')], {
-    isBuilt: true,
-  });
+  const started = await startCli(['--folder', join(home, 'my-workshop')], {});
   await endCli(started.child);
 });
 afterAll(() => rmSync(home, { recursive: true }));

@@ -8,7 +8,6 @@ import { endCli, runCli, startCli } from '../workshop/run-cli.ts';
 import { mountSmallDisk } from '../workshop/small-disk.ts';
 import { freePort } from '../workshop/start-server.ts';
 
-const built = { isBuilt: true };
 const disk = mountSmallDisk(8);
 const folder = disk?.folder ?? mkdtempSync(join(tmpdir(), 'gramwright-limit-'));
 afterAll(() => (disk ? disk.remove() : rmSync(folder, { recursive: true })));
@@ -83,7 +82,7 @@ async function startLimited() {
 
 describe('a full disk', () => {
   it('refuses the entry that does not fit, keeps every one before it, and takes the next once there is room', async () => {
-    const first = disk ? await startCli(['--folder', folder], built) : await startLimited();
+    const first = disk ? await startCli(['--folder', folder]) : await startLimited();
     running.push(first.child);
     const by = await begin(first.address);
     disk?.fillUpTo(600_000);
@@ -97,7 +96,7 @@ describe('a full disk', () => {
     disk?.makeRoom();
     if (disk) expect((await addPerson(first.address, by, randomUUID())).status, 'and writing').toBe(201);
     await endCli(first.child);
-    const second = await startCli(['--folder', folder], built);
+    const second = await startCli(['--folder', folder]);
     running.push(second.child);
     const { people } = (await (await fetch(`${second.address}/api/workshop`)).json()) as {
       people: { name: string }[];
@@ -107,7 +106,7 @@ describe('a full disk', () => {
     expect(people).toHaveLength(kept.length + (disk ? 2 : 1));
     expect((await addPerson(second.address, by, randomUUID())).status).toBe(201);
     expect(await endCli(second.child)).toBe(0);
-    expect(await runCli(['check-up', '--folder', folder], built)).toMatchObject({ status: 0 });
+    expect(await runCli(['check-up', '--folder', folder])).toMatchObject({ status: 0 });
   });
 
   it('keeps no half of a backup', async () => {
@@ -121,7 +120,7 @@ describe('a full disk', () => {
 
   function fullBackup(backups: string) {
     disk?.fillUpTo(100_000);
-    return runCli(['backup', '--folder', folder, '--to', backups], built);
+    return runCli(['backup', '--folder', folder, '--to', backups]);
   }
 
   function limitedBackup(backups: string): Promise<{ status: number | null; stderr: string }> {

@@ -6,7 +6,6 @@ import { type CliOptions, endCli, runCli, startCli } from '../workshop/run-cli.t
 
 /** Root may write anywhere, so the program runs as nobody then (uid 65534 on Debian). */
 const asNobody: CliOptions = {
-  isBuilt: true,
   ...(process.getuid?.() === 0 && { uid: 65534 }),
   env: { HOME: '/nonexistent' },
 };

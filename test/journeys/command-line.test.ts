@@ -7,15 +7,9 @@ import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { must } from '../../src/core/problem.ts';
 import { networkFolder, readAddressHint, readNetworkChoice } from '../../src/machine/index.ts';
 import { openStorage } from '../../src/storage/index.ts';
-import { type CliOptions, endCli, runCli as runAny, startCli as startAny } from '../workshop/run-cli.ts';
+import { type CliOptions, endCli, runCli, startCli } from '../workshop/run-cli.ts';
 import { countEntries } from '../workshop/small-file.ts';
 import { freePort } from '../workshop/start-server.ts';
-
-/** The built program, as it is installed. */
-const runCli = (args: readonly string[], options: CliOptions = {}) =>
-  runAny(args, { isBuilt: true, ...options });
-const startCli = (args: readonly string[], options: CliOptions = {}) =>
-  startAny(args, { isBuilt: true, ...options });
 
 const root = mkdtempSync(join(tmpdir(), 'gramwright-cli-'));
 afterAll(() => rmSync(root, { recursive: true }));

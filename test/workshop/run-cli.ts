@@ -13,18 +13,12 @@ export interface CliOptions {
   readonly cwd?: string;
   /** Runs as another user; only root may ask for that. */
   readonly uid?: number;
-  /** The built program instead of the sources. */
-  readonly isBuilt?: boolean;
 }
 
 const root = resolve(import.meta.dirname, '../..');
-/** By its whole path: the command may run in any folder. */
-const loader = join(root, 'node_modules/tsx/dist/loader.mjs');
 
+/** The built program, as it is installed. */
 export function spawnCli(args: readonly string[], options: CliOptions = {}): ChildProcess {
-  const program = options.isBuilt
-    ? [join(root, 'bin/gramwright')]
-    : ['--import', loader, join(root, 'src/cli/main.ts')];
   const { NODE_OPTIONS: _, ...env } = process.env;
   const settings: SpawnOptions = {
     cwd: options.cwd ?? root,
@@ -32,7 +26,7 @@ export function spawnCli(args: readonly string[], options: CliOptions = {}): Chi
     stdio: [options.input === undefined ? 'ignore' : 'pipe', 'pipe', 'pipe'],
     ...(options.uid !== undefined && { uid: options.uid, gid: options.uid }),
   };
-  const child = spawn(process.execPath, [...program, ...args], settings);
+  const child = spawn(process.execPath, [join(root, 'bin/gramwright'), ...args], settings);
   if (options.input !== undefined) child.stdin?.end(options.input);
   return child;
 }
