@@ -1,6 +1,13 @@
 import type { Stamp } from '../contract/index.ts';
 import { problem, type Result } from '../core/problem.ts';
-import { findPerson, giveUp, type Writer, type WriteStory, writeOnce } from '../storage/index.ts';
+import {
+  findClaimOfKept,
+  findPerson,
+  giveUp,
+  type Writer,
+  type WriteStory,
+  writeOnce,
+} from '../storage/index.ts';
 import type { AskedContext } from './context.ts';
 
 /**
@@ -25,6 +32,7 @@ export async function record<T>(
   const now = context.machine.now();
   const written = await writeOnce(context.storage, once, now, async (tx, tell) => {
     if (!isTimeAsTold) refuseFuture(stamp, now);
+    if (!context.isAfterAll) await refuseKept(tx, stamp);
     const person = await findPerson(tx, stamp.by);
     if (!person || person.is_active === 0) giveUp(problem('person-unknown', 'stamp.by', { found: stamp.by }));
     return carryOut(tx, tell);
@@ -36,6 +44,15 @@ export async function record<T>(
 function refuseFuture({ at }: Stamp, now: string): void {
   if (Date.parse(at) > Date.parse(now) + CLOCKS_DIFFER_MS)
     giveUp(problem('entry-in-future', 'stamp.at', { found: at, allowed: now }));
+}
+
+/**
+ * What a tablet put on the record as a question goes in by its answer alone, also where the tablet, which heard nothing of
+ * that, sends the entry again: else what a person set aside would go in all the same.
+ */
+async function refuseKept(tx: Writer, { id }: Stamp): Promise<void> {
+  const claim = await findClaimOfKept(tx, id);
+  if (claim) giveUp(problem('kept-as-question', 'stamp.id', { found: id, allowed: claim.recorded_at }));
 }
 
 /** Nothing happens to a thing before it is there for it. One clock may go before and the other behind. */

@@ -161,6 +161,16 @@ describe('the outbox', () => {
     expect(await ids(store)).toEqual(['a']);
   });
 
+  it('takes out what the workshop has as a question already, though nobody told the tablet so', async () => {
+    const store = await freshStore();
+    const { outbox, say, claims } = benchWith(store);
+    say(() => 'silence');
+    await outbox.enter(entry('a'));
+    say(() => 'kept-as-question');
+    expect(await outbox.replay()).toBe('empty');
+    expect([await ids(store), claims]).toEqual([[], []]);
+  });
+
   it('goes past what the workshop will not even have as a question, says so, and keeps it', async () => {
     const store = await freshStore();
     const held: (readonly HeldEntry[])[] = [];

@@ -96,6 +96,9 @@ export function makeOutbox(parts: OutboxParts): Outbox {
     if (!isAnswered) return SILENT;
     const shut = stayBecause(problems);
     if (shut) return shut;
+    // Its claim has arrived, though the answer to that never came back here.
+    if (problems.some(({ code }) => code === 'kept-as-question'))
+      return tellAndTakeOut(store, entry, { how: 'kept' });
     if (waiters.has(entry.id)) return tellAndTakeOut(store, entry, { how: 'refused', problems });
     try {
       await parts.claim(entry, problems);

@@ -8,6 +8,10 @@ export const awayProblems = {
     says: 'It is answered already, by {by}: {found, select, entered {entered after all} other {set aside}}.',
     mend: 'Nothing is left to do. Look at the record to see how it stands now.',
   },
+  'kept-as-question': {
+    says: 'The workshop has this entry as a question already, since {allowed}.',
+    mend: 'Answer it under Making: it is entered by the answer, or set aside.',
+  },
   'claim-not-enterable': {
     says: 'It cannot be entered as it was sent ({found}).',
     mend: 'Set it aside with a reason, and enter what is true on the page of its batch.',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
 
 const at = openMakingBench();
@@ -11,7 +12,7 @@ const keptAddition = (batch: Started, position: number, actualGrams: string, mor
     id: stamp.id,
     route: 'recordAddition',
     params: { id: batch.id },
-    body: { stamp, position, lotId, scaleId, actualGrams, isPart: false, isOverKnown: false },
+    body: { stamp, position, lotId: lotId ?? '', scaleId, actualGrams, isPart: false, isOverKnown: false },
     at: stamp.at,
   };
 };
@@ -143,6 +144,35 @@ describe('what a tablet did while it was away and was refused when it came', () 
       });
     expect(await enter([])).toMatchObject({ ok: false, problems: [{ code: 'reading-doubtful' }] });
     expect(await enter(['reading-doubtful'])).toMatchObject({ ok: true });
+  });
+
+  it('does not go in when the tablet, which heard nothing of its question, sends it again', async () => {
+    const batch = await at.startBase();
+    await at.weigh(batch, 0, '520');
+    const { params, body, ...entry } = keptAddition(batch, 0, '519');
+    const claim = await keep({ params, body, ...entry });
+    const { entryId = '' } = at.additionAt(await reread(batch), 0).done ?? {};
+    await at.bench.get('strikeAddition', {
+      params: { id: batch.id },
+      body: { entryId, reason: 'Spilt before it went in.' },
+    });
+    const again = () => at.bench.ask('recordAddition', { params, body });
+    expect(codesOf(await again())).toEqual(['kept-as-question']);
+    await answer(claim.id, { how: 'aside', reason: 'The same tub.' });
+    const before = await onHandOf(batch, 0);
+    expect(codesOf(await again())).toEqual(['kept-as-question']);
+    expect(at.additionAt(await reread(batch), 0).entries).toEqual([]);
+    expect(await onHandOf(batch, 0)).toBe(before);
+  });
+
+  it('that was entered by its answer is not entered again', async () => {
+    const { batch, claim } = await weighedTwice();
+    await answer(claim.id, { how: 'enter', reason: 'Both tubs went in.' });
+    const { lotId, scaleId } = at.additionAt(batch, 0);
+    const stamp = { ...at.bench.stamp(), id: claim.keptId };
+    const body = { stamp, position: 0, lotId: lotId ?? '', scaleId, actualGrams: '519' };
+    const again = await at.bench.ask('recordAddition', { params: { id: batch.id }, body });
+    expect(codesOf(again)).toEqual(['stamp-used-otherwise']);
   });
 
   it('that is a count of a lot that ran out may be entered, and names the lot', async () => {
