@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { claim } from './away.ts';
 import * as f from './fields.ts';
 import { route } from './route.ts';
+import { airTin, fullCup } from './steps.ts';
 
 /** `mean`: gross less the mean of empty tins. `own`: each tin is weighed empty first. `net`: the scale is tared. */
 export const fillWay = z.enum(['mean', 'own', 'net']);
@@ -104,6 +105,18 @@ export const lossView = z.object({
   says: f.saying,
 });
 
+/** What the first tins of a whipped product are judged by. */
+export const fillAir = z.object({
+  brimMl: z.string(),
+  /** Share of the brim volume that stays free under the lid. */
+  headspacePercent: z.string(),
+  lossPercent: z.string(),
+  /** How far tins of earlier runs lay from each other within a run. */
+  spread: airTin.shape.spread,
+  /** Full cups and tins of this bowl, as whipping and its cup test left it. */
+  cups: z.array(fullCup),
+});
+
 export const runState = z.enum(['filling', 'closed', 'released', 'rejected']);
 
 export const runView = z.object({
@@ -170,6 +183,8 @@ export const runView = z.object({
     belowLimit1: z.number(),
     belowLimit2: z.number(),
   }),
+  /** Only while it is filled, by itself, of what was whipped; null: else, or nobody knows what its tin holds. */
+  air: fillAir.nullable(),
   sentence: f.saying,
   closing: z
     .object({

@@ -18,6 +18,7 @@ export {
   otherWords,
   readyWords,
   tareWords,
+  tinsAirWords,
   wayWords,
 } from './pages/fill-bench.en-gb.ts';
 export { cleaningWords, fillingWords, traceWords } from './pages/filling.en-gb.ts';

@@ -178,6 +178,49 @@ export const chartWords = {
     `${isOne ? `Tin ${numbers} lies` : `Tins ${numbers} lie`} outside the control limits: look what changed there.`,
 } as const;
 
+/** What the first tins say of the air in what was whipped. */
+export const tinsAirWords = {
+  title: 'Air in these tins',
+  verdicts: {
+    more: 'It goes in, with room for more air',
+    stop: 'It goes in, and is full: no more air',
+    'too-much': 'Too much air',
+  },
+  unknown: 'Whether there is too much air is not known: no cup of this bowl was weighed.',
+  hasRoom: 'It goes in with room to spare: not too much air.',
+  by: {
+    tins: (takes: string, declared: string) =>
+      `A full tin of this bowl holds ${takes}; its label states ${declared}.`,
+    cups: (takes: string, declared: string) =>
+      `By the cups of this bowl a tin takes ${takes}; its label states ${declared}.`,
+  },
+  ask: (number: number) => `Is tin ${number} full, with only the room under its lid left?`,
+  full: 'It is full: no more goes in',
+  room: 'There is room',
+  said: 'Ask that again',
+  fills: (count: number, mean: string, left: string, sample: string | null) =>
+    `At ${mean} a tin the bowl fills ${
+      count === 0 ? 'no more' : `${sayDecimal(count)} more`
+    }${sample === null ? '' : ` once the sample of ${sample} is kept`}, ${left} left over.`,
+  notEnough: (short: number) =>
+    `Of those wanted ${pieces(short, 'tin', 'tins')} ${short === 1 ? 'stays' : 'stay'} empty.`,
+  chance: (percent: string, tins: number) =>
+    tins === 1
+      ? `Chance that the tin still to fill reaches its label: ${percent} %.`
+      : `Chance that all ${sayDecimal(tins)} still to fill reach the label: ${percent} %.`,
+  chanceUnknown: 'The chance that all reach the label comes with the second tin.',
+  least: (grams: string, withError: boolean) =>
+    withError
+      ? `What a tin must reach: ${grams}, the label and the error of this way of weighing.`
+      : `What a tin must reach: ${grams}, the label.`,
+  mean: (grams: string, count: number) =>
+    `Expected in a tin: ${grams}, the mean of ${pieces(count, 'tin', 'tins')} so far.`,
+  bowl: 'Left in the bowl, less the sample that is still to be kept and what stays behind as the product says.',
+  rule: 'A tin takes brim volume less the room under the lid, times density. It is full where it takes no more than 5 % above its aim (common practice, no source).',
+  fromNow: (tins: number) => pieces(tins, 'tin of this run', 'tins of this run'),
+  mendsNow: 'Air cannot be whipped out again. What helps, in this order, before the next tin is filled:',
+} as const;
+
 /** Several kinds of tin from one bowl. */
 export const otherWords = {
   title: 'From the same bowl',

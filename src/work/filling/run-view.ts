@@ -15,6 +15,7 @@ import { gatherRun, isGone, type RunRecords } from './run-records.ts';
 import { sayRun } from './run-sentence.ts';
 import type { Check, RunView } from './run-shapes.ts';
 import { stateOf } from './run-state.ts';
+import { viewAir } from './view-air.ts';
 import { viewLoss } from './view-loss.ts';
 import { bowlLeftUg, viewOthers } from './view-others.ts';
 import { viewReady } from './view-ready.ts';
@@ -26,7 +27,8 @@ export async function viewRun(context: Context, id: string): Promise<Result<RunV
   const checks = waits ? await checkRelease(context, records) : [];
   const loss = await viewLoss(context.storage.db, records);
   const view = await viewRecords(context, records, checks, loss);
-  return done({ ...view, claims: await viewClaimsOf(context.storage.db, 'filling-run', id) });
+  const air = view.state === 'filling' ? await viewAir(context.storage.db, records) : null;
+  return done({ ...view, air, claims: await viewClaimsOf(context.storage.db, 'filling-run', id) });
 }
 
 /**
@@ -79,6 +81,7 @@ export async function viewRecords(
     bulkOnHandGrams: gramsText(records.bowl?.on_hand ?? 0),
     weights: records.weights.map((row) => viewWeight(records, row, verdict)),
     summary,
+    air: null,
     sentence: sayRun(state, records, summary, checks),
     closing: closingOf(records, loss),
     lotId: close?.lot_id ?? null,

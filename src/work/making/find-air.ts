@@ -1,5 +1,4 @@
 import type { orders, steps, stock } from '../../contract/index.ts';
-import { poolSpread } from '../../core/filling/index.ts';
 import { isUsualDensity } from '../../core/making/index.ts';
 import { exact, gramsFromMicrograms, smallest, sumOf, toText } from '../../core/quantity/index.ts';
 import {
@@ -7,12 +6,8 @@ import {
   findMaterials,
   listBatchTins,
   listEarlierBatches,
-  listFillWeights,
   listProducts,
-  listRunsOfProduct,
   listScales,
-  listStepsWeighed,
-  listWhipRounds,
   type MaterialRow,
   type ProductRow,
   type Reader,
@@ -20,6 +15,8 @@ import {
   type SignedAddition,
 } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
+import { findFillSpread } from '../find-fill-spread.ts';
+import { listCups } from '../list-cups.ts';
 import { gramsText } from '../quantity-text.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { workshopDetails } from '../workshop-details.ts';
@@ -27,7 +24,6 @@ import { findTinAim } from './read-tins.ts';
 
 /** A season of one product: older ones were whipped by another hand or machine (common practice, no source). */
 const NEWEST_BATCHES = 12;
-const NEWEST_RUNS = 6;
 
 interface Air {
   readonly tins: readonly steps.AirTin[];
@@ -98,30 +94,6 @@ const meanDensity = (cups: readonly steps.FullCup[]) =>
 /** A cup that is weighed to a tenth of a gram tells no more. */
 const roundDensity = (density: ReturnType<typeof exact>): string => toText(density.toDecimalPlaces(4));
 
-interface CupsOfBatch {
-  readonly batchId: string;
-  readonly cups: readonly steps.FullCup[];
-}
-
-/** One that can only be a slip teaches nothing, also where somebody said that it is so. */
-const isTeaching = ({ grossGrams, tareGrams, cupMl }: steps.FullCup): boolean =>
-  exact(cupMl).gt(0) && isUsualDensity(exact(grossGrams).minus(tareGrams), cupMl);
-
-/** Rounds first, then cup tests: the last of a batch is how it went into its tins. */
-async function listCups(db: Reader, batchIds: readonly string[]): Promise<CupsOfBatch[]> {
-  const rounds = (await listWhipRounds(db, batchIds))
-    .filter((row) => !row.is_struck)
-    .map((row) => ({ batchId: row.batch_id, cups: JSON.parse(row.cups) as steps.FullCup[] }));
-  const tests = (await listStepsWeighed(db, batchIds)).map((row) => {
-    const weighed = JSON.parse(row.weighed) as steps.StepWeighed;
-    const { cupMl } = weighed;
-    return { batchId: row.batch_id, cups: cupMl === null ? [] : [{ ...weighed, cupMl, tinOf: '' }] };
-  });
-  return [...rounds, ...tests]
-    .map(({ batchId, cups }) => ({ batchId, cups: cups.filter(isTeaching) }))
-    .filter(({ cups }) => cups.length > 0);
-}
-
 /** The tins that a batch is meant for, else those of any product of its formula, where the brim volume is known. */
 async function findAirTins(
   db: Reader,
@@ -168,32 +140,6 @@ async function findAirTin(
     headspacePercent: details.headspacePercent,
     lossPercent: details.bowlLossPercent,
     planned,
-    spread: await findSpread(db, row.id),
+    spread: await findFillSpread(db, row.id),
   };
-}
-
-/** Within the newest runs of a product, not between them: how far tins of one filling lie from each other. */
-async function findSpread(db: Reader, productId: string): Promise<steps.AirTin['spread']> {
-  const runs = (await listRunsOfProduct(db, productId)).slice(0, NEWEST_RUNS);
-  const weights = (
-    await listFillWeights(
-      db,
-      runs.map((run) => run.id),
-    )
-  ).filter((row) => !row.is_struck && !row.is_refilled);
-  const pooled = poolSpread(
-    runs.map((run) =>
-      weights
-        .filter((row) => row.filling_run_id === run.id)
-        .map((row) => gramsFromMicrograms(row.gross_ug - row.tare_ug)),
-    ),
-  );
-  return pooled
-    ? {
-        runs: pooled.groups,
-        tins: pooled.count,
-        degreesOfFreedom: pooled.degreesOfFreedom,
-        standardDeviationGrams: pooled.standardDeviation.toNumber(),
-      }
-    : null;
 }

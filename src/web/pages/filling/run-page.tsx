@@ -31,6 +31,7 @@ import { ReadySaid } from './ready-said.tsx';
 import { ReleaseCard } from './release-card.tsx';
 import styles from './run.module.css';
 import { isTin, type Run } from './run.ts';
+import { TinsAirCard } from './tins-air-card.tsx';
 import { useKeptRun } from './use-kept-run.ts';
 import { WeightList } from './weight-list.tsx';
 
@@ -88,6 +89,7 @@ function Filling({ run }: { readonly run: Run }) {
   return (
     <>
       <FillPad run={run} />
+      <TinsAirCard run={run} />
       <OtherRuns run={run} />
       <Summary run={run} />
       <FormActions>

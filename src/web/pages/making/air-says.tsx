@@ -2,7 +2,9 @@ import { toText } from '../../../core/quantity/index.ts';
 import { sayGrams, sayNumber, stepWords } from '../../../words/index.ts';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { State, type StateKind } from '../../parts/state.tsx';
+import { AirMends } from './air-mends.tsx';
 import { type Chance, type TinAir, worstVerdict } from './read-air.ts';
+import { sayShare } from './say-share.ts';
 import styles from './step.module.css';
 import { TinPicture } from './tin-picture.tsx';
 
@@ -35,7 +37,7 @@ export function AirSays({ found, cups, cup }: Props) {
       {found.map((each) => (
         <TinSays key={each.tin.productId} says={each} cups={cups} cup={cup} isOne={found.length === 1} />
       ))}
-      {worst === 'too-much' && <Mend />}
+      {worst === 'too-much' && <AirMends title={words.mend} />}
     </section>
   );
 }
@@ -113,12 +115,6 @@ function sayChance(chance: TinAir['chance']): string {
   return words.chance(sayShare(chance.all), chance.tins);
 }
 
-/** Never 0 nor 100: no model is as sure as that. */
-function sayShare(share: number): string {
-  if (share > 0.999) return words.above('99.9');
-  return share < 0.001 ? words.below('0.1') : sayNumber(share * 100, share > 0.99 || share < 0.1 ? 1 : 0);
-}
-
 function Model({ chance, says }: { readonly chance: Chance; readonly says: TinAir }) {
   const { spread } = says.tin;
   const runs = spread ? words.fromRuns(spread.runs, spread.tins) : '';
@@ -132,17 +128,3 @@ function Model({ chance, says }: { readonly chance: Chance; readonly says: TinAi
     </>
   );
 }
-
-const Mend = () => (
-  <div className={styles.box}>
-    <p>
-      <strong>{words.mend}</strong>
-    </p>
-    <ol className={styles.mends}>
-      {words.mends.map((each) => (
-        <li key={each}>{each}</li>
-      ))}
-    </ol>
-    <p className="soft small">{words.mendSource}</p>
-  </div>
-);
