@@ -449,6 +449,8 @@ export const makingRoutes = {
       yieldGrams: f.gramsAboveZero,
       /** '': it keeps the name that it was begun with. */
       name: f.text,
+      /** Of a formula that was made again: what was weighed is written down under that name as a formula of its own. */
+      isNewFormula: z.boolean().default(false),
     }),
     output: batchView,
   }),

@@ -216,6 +216,7 @@ export {
   insertLotStatus,
   type LotRow,
   listFullMarks,
+  listLotsOfBatches,
   listStandingLotIds,
   listStandingLots,
   nextLotNumber,

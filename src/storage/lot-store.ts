@@ -68,6 +68,20 @@ export async function listStandingLotIds(db: Reader, itemIds?: readonly string[]
 export const listStandingLots = async (db: Reader, itemIds?: readonly string[]): Promise<LotAtHand[]> =>
   listLotsAtHand(db, { lotIds: await listStandingLotIds(db, itemIds) });
 
+/** What batches made: their lots, with the number of the batch. */
+export async function listLotsOfBatches(
+  db: Reader,
+  batchIds: readonly string[],
+): Promise<{ readonly id: string; readonly batch_number: string }[]> {
+  if (batchIds.length === 0) return [];
+  return db
+    .selectFrom('lot')
+    .innerJoin('batch', 'batch.id', 'lot.batch_id')
+    .select(['lot.id', 'batch.number as batch_number'])
+    .where('lot.batch_id', 'in', batchIds)
+    .execute();
+}
+
 export interface FullMark {
   readonly item_kind: string;
   readonly item_id: string;

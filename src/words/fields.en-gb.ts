@@ -152,6 +152,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   status: lot.whichStanding,
   remark: 'the remark',
   reason: 'the reason',
+  isNewFormula: 'Written down as a new formula',
   isGainSure: 'whether there is really more',
   sure: 'the questions that were answered',
   grossGrams: count.gross,

@@ -157,6 +157,7 @@ export const handWords = {
   finishTitle: 'What came out, and what is it called?',
   name: 'Name',
   nameHint: 'May follow later, on the formula’s page.',
+  writeToo: (name: string) => `Write “${name}” down as a new formula too`,
   yieldGrams: 'Came out (net)',
   finishTap: 'It is made: write the formula',
   goesInto: 'What is it?',

@@ -64,6 +64,14 @@ export const workMakingProblems = {
     says: '{where} is made by its formula.',
     mend: 'Weigh in what its sheet asks for.',
   },
+  'batch-without-recipe': {
+    says: '{where} is made by hand, and its formula is not written yet.',
+    mend: 'End it with “That was all”, which writes the formula from what was weighed.',
+  },
+  'made-again-named': {
+    says: 'This was begun as {formula} made again: it stays one, and its lot is one of {formula}. “{found}” would be a formula of its own.',
+    mend: 'Leave the name empty, or have what was weighed written down as a new formula too.',
+  },
   'formula-not-written': {
     says: 'Nothing of {where} is written down yet.',
     mend: 'Make it as something new, and give it its name at the end.',

@@ -17,6 +17,8 @@ export const makingSayings = {
   'hindrance-too-many-tins':
     'Of {wanted, plural, one {# tin} other {# tins}} that are wanted, {possible, plural, =0 {none} other {#}} can be made.',
   'hindrance-too-large': '{grams} g is more than what is there suffices for.',
+  'hindrance-asked':
+    'Lot {lot} of {item}: what a tablet brought back late for {batch} is not answered yet. Answer it under Making.',
   'lot-is-used-up': 'Takes all that is left of this lot.',
   'lot-number-not-known': 'Found at the opening count: the supplier\u2019s lot number is not known.',
   'lot-date-not-known': 'The best-before date of this lot is not known.',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { inGrams, makeBatch } from '../../../test/workshop/build-making.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
 
@@ -173,6 +174,24 @@ describe('what a tablet did while it was away and was refused when it came', () 
     const body = { stamp, position: 0, lotId: lotId ?? '', scaleId, actualGrams: '519' };
     const again = await at.bench.ask('recordAddition', { params: { id: batch.id }, body });
     expect(codesOf(again)).toEqual(['stamp-used-otherwise']);
+  });
+
+  it('stops the word that a finished base is firm, and what is begun of it for sale, until it is answered', async () => {
+    const { id, lotId } = await makeBatch(at.bench, inGrams(at.shop.baseRevision, '800'));
+    const base = await at.bench.get('getBatch', { params: { id } });
+    at.bench.setClock('2026-11-27T12:00:00Z');
+    const claim = await keep(keptAddition(base, 1, '279'));
+    const firm = () => at.bench.ask('sayFirm', { params: { id: lotId ?? '' }, body: { remark: '' } });
+    expect(codesOf(await firm())).toEqual(['claims-open']);
+    await answer(claim.id, { how: 'aside', reason: 'The same tub.' });
+    expect(codesOf(await firm())).toEqual([]);
+    const later = await keep(keptAddition(base, 1, '278'));
+    const wish = inGrams(at.shop.mixtureRevision, '300');
+    const { hindrances } = await at.bench.get('planBatch', { body: wish });
+    expect(hindrances).toMatchObject([{ code: 'hindrance-asked', parameters: { batch: base.number } }]);
+    expect(codesOf(await at.bench.ask('startBatch', { body: { wish } }))).toEqual(['batch-hindered']);
+    await answer(later.id, { how: 'aside', reason: 'The same tub.' });
+    expect(codesOf(await at.bench.ask('startBatch', { body: { wish } }))).toEqual([]);
   });
 
   it('that is a count of a lot that ran out may be entered, and names the lot', async () => {

@@ -112,7 +112,7 @@ export async function beginWithoutRecipe(
 }
 
 /** What nobody has said yet, as a new formula has it: asked on its own page. */
-const FIRST_DETAILS = JSON.stringify({
+export const FIRST_DETAILS = JSON.stringify({
   use: 'leave-on',
   category: '5A',
   bodyPart: 'body',
@@ -131,9 +131,12 @@ async function newFormula(context: Context, tx: Writer, { body, on }: Wish): Pro
   const names = new Set(all.map((row) => row.name.toLowerCase()));
   let name = first;
   for (let nth = 2; names.has(name.toLowerCase()); nth += 1) name = `${first} (${nth})`;
+  return { id: context.machine.newId(), name, code: findFreeCode(all), kind: body.kind, version: 1 };
+}
+
+export function findFreeCode(all: readonly FormulaRow[]): string {
   const codes = new Set(all.map((row) => row.code));
-  const code = freeCodes().find((each) => !codes.has(each)) ?? 'MMMM';
-  return { id: context.machine.newId(), name, code, kind: body.kind, version: 1 };
+  return freeCodes().find((each) => !codes.has(each)) ?? 'MMMM';
 }
 
 /** M for made, and a letter or two: MA, MB ... MZZ. */

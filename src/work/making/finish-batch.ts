@@ -4,6 +4,7 @@ import { microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type BatchHead,
   findBatchRevisionDetails,
+  findWithoutRecipe,
   giveUp,
   insertBatchClose,
   insertLot,
@@ -41,6 +42,8 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
     body.stamp,
     async (tx, tell) => {
       const batch = await openBatch(tx, params.id ?? '', body.stamp);
+      if (await findWithoutRecipe(tx, batch.id))
+        giveUp(problem('batch-without-recipe', `batch ${batch.number}`));
       await refuseOpenClaims(tx, 'batch', batch.id, `batch ${batch.number}`);
       const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
       const additions = await refuseUnfinished(tx, batch, yieldUg);

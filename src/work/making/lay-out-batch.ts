@@ -13,6 +13,7 @@ import {
   readWorkshop,
   type ScaleRow,
 } from '../../storage/index.ts';
+import { findAskedBehind } from '../asked-behind.ts';
 import type { Context } from '../context.ts';
 import { checkForSale, judgeForSale, type SaleCheck } from '../formulas/index.ts';
 import { readLearntLoss } from '../learnt-loss.ts';
@@ -105,7 +106,10 @@ export async function layOutBatch(context: Context, wish: BatchWish, at: string)
     rows: rows.value,
     short,
     sale: sale.value,
-    hindrances: hindrancesOf(wish, size.value, sale.value),
+    hindrances: [
+      ...hindrancesOf(wish, size.value, sale.value),
+      ...(wish.purpose === 'sale' ? await findAsked(db, rows.value) : []),
+    ],
     weighing: findPlannedWays(
       { recipe: recipe.value, rows: rows.value, size: size.value },
       everyScale,
@@ -263,6 +267,18 @@ function noteOn(lot: LotAtHand, grams: Exact): Saying | null {
   if (isBought && lot.supplier_lot === null) return saying('lot-number-not-known');
   if (isBought && lot.best_before === null) return saying('lot-date-not-known');
   return null;
+}
+
+/** Whether what a tablet did is in it, nobody knows yet: of such a lot nothing is begun for sale. */
+async function findAsked(db: Reader, rows: readonly LaidRow[]): Promise<Saying[]> {
+  const asked = await findAskedBehind(db);
+  const lots = new Map(rows.flatMap(({ lot }) => (lot ? [[lot.id, lot]] : [])));
+  return [...lots.values()].flatMap((lot) => {
+    const batch = asked.get(lot.id);
+    return batch === undefined
+      ? []
+      : [saying('hindrance-asked', { item: lot.item_name, lot: lot.number, batch })];
+  });
 }
 
 function hindrancesOf(wish: BatchWish, size: WishSize, sale: SaleCheck): Saying[] {

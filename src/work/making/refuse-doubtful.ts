@@ -28,7 +28,10 @@ export async function refuseDoubtful(tx: Writer, weighing: Weighing): Promise<ma
 }
 
 /** Net is gross less tare, or one of the three is wrong. */
-function refuseWrongNet({ vessel, actualGrams }: Weighing['body']): void {
+export function refuseWrongNet({
+  vessel,
+  actualGrams,
+}: Pick<Weighing['body'], 'vessel' | 'actualGrams'>): void {
   if (vessel === null) return;
   const net = exact(vessel.grossGrams).minus(vessel.tareGrams);
   if (net.eq(actualGrams)) return;

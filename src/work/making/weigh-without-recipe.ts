@@ -31,6 +31,7 @@ import { findStoppedBehind, whyStoppedBehind } from '../stopped-behind.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { viewBatch } from './batch-view.ts';
 import { beginWithoutRecipe, findStageNow, openWithoutRecipe } from './begin-without-recipe.ts';
+import { refuseWrongNet } from './refuse-doubtful.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Body = RequestOf<'weighWithoutRecipe'>['body'];
@@ -126,6 +127,7 @@ async function refuseHeldScale(tx: Writer, { scaleId, stamp }: Body): Promise<vo
 
 /** Nothing is expected, so only the scale's own range and step, and the last figure once more, can be asked about. */
 async function refuseDoubtful(tx: Writer, batchId: string, body: Body): Promise<making.ReadingNote | null> {
+  refuseWrongNet(body);
   const scale = (await listScales(tx)).find((row) => row.id === body.scaleId);
   const last = (await listAdditions(tx, batchId)).filter((row) => !row.is_struck).at(-1);
   const question = askAboutReading({

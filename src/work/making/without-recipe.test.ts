@@ -25,8 +25,8 @@ const step = (id: string, what: string, more: object = {}) =>
     params: { id },
     body: { kind: 'melt', what, celsius: '72', minutes: '20', ...more },
   });
-const finish = (id: string, yieldGrams: string, name: string) =>
-  at.bench.ask('finishWithoutRecipe', { params: { id }, body: { yieldGrams, name } });
+const finish = (id: string, yieldGrams: string, name: string, more: object = {}) =>
+  at.bench.ask('finishWithoutRecipe', { params: { id }, body: { yieldGrams, name, ...more } });
 
 const wrongInFile = async () =>
   (await checkUp(at.bench.context.storage)).filter((finding) => finding.wrong.length > 0);
@@ -56,6 +56,23 @@ describe('making without a recipe', () => {
     expect(() =>
       handle.prepare("update revision_line set grams = '1' where revision_id = ?").run(revisionId),
     ).toThrow('revision-fixed');
+  });
+
+  it('takes what is in a vessel as gross less tare, or asks which of the three is wrong', async () => {
+    const { shea } = at.shop.lots;
+    const inVessel = (grams: string) =>
+      weigh(null, shea, grams, { vessel: { grossGrams: '500', tareGrams: '100' } });
+    expect(codesOf(await inVessel('10'))).toEqual(['net-not-gross-less-tare']);
+    expect(codesOf(await inVessel('400'))).toEqual([]);
+  });
+
+  it('is ended on its own way alone: ended as a batch by a recipe it would keep no formula', async () => {
+    const { id } = await weighed(null, at.shop.lots.shea, '300');
+    const body = { yieldGrams: '298' };
+    expect(codesOf(await at.bench.ask('finishBatch', { params: { id }, body }))).toEqual([
+      'batch-without-recipe',
+    ]);
+    expect(codesOf(await finish(id, '298', 'Evening butter'))).toEqual([]);
   });
 
   it('writes the formula from what was weighed, in percent and in its order, with its steps', async () => {
@@ -134,6 +151,34 @@ describe('making without a recipe', () => {
     expect((await finish(second.id, '400', '')).ok).toBe(true);
     const revision = await at.bench.get('getRevision', { params: { id: first.revisionId } });
     expect(revision.lines.map((line) => line.grams)).toEqual(['300', '100']);
+  });
+
+  it('made again under another name, it is asked whether that is a formula of its own, and written down then', async () => {
+    const { shea, oil } = at.shop.lots;
+    const first = await weighed(null, shea, '300');
+    await weighed(first.id, oil, '100');
+    await finish(first.id, '400', 'Evening butter');
+    const second = await weighed(null, shea, '290', { formulaId: first.formulaId });
+    await weighed(second.id, oil, '110');
+    expect(await finish(second.id, '400', 'Night butter')).toMatchObject({
+      problems: [{ code: 'made-again-named', parameters: { formula: 'Evening butter' } }],
+    });
+    expect(codesOf(await finish(second.id, '400', 'Night butter', { isNewFormula: true }))).toEqual([]);
+    const formulas = await at.bench.get('listFormulas');
+    const written = formulas.find(({ name }) => name === 'Night butter');
+    expect(written?.latest?.details.lines.map(({ grams }) => grams)).toEqual(['290', '110']);
+    expect(written?.latest?.details.standing).toBe('trial');
+    const batch = await at.bench.get('getBatch', { params: { id: second.id } });
+    expect(batch).toMatchObject({ formulaName: 'Evening butter', state: 'made' });
+    expect(await wrongInFile()).toEqual([]);
+  });
+
+  it('made again under its own name, there is nothing to ask', async () => {
+    const { shea } = at.shop.lots;
+    const first = await weighed(null, shea, '300');
+    await finish(first.id, '300', 'Evening butter');
+    const second = await weighed(null, shea, '290', { formulaId: first.formulaId });
+    expect(codesOf(await finish(second.id, '290', 'evening butter'))).toEqual([]);
   });
 
   it('asks for a name that is free, for goods that may be used, and for something weighed at all', async () => {

@@ -5,6 +5,7 @@ import { inside } from '../inside.ts';
 import { localDate, startOfDay, workshopZone } from '../local-date.ts';
 import { isPastKeeping } from '../lot-use.ts';
 import { record, refuseBefore, viewId } from '../record.ts';
+import { refuseOpenClaims } from '../refuse-open-claims.ts';
 import type { UseCase } from '../use-case.ts';
 import { lotToChange } from './lot-on-bench.ts';
 
@@ -20,6 +21,7 @@ export const sayFirm: UseCase<'sayFirm'> = (context, { body, params }) =>
     async (tx, tell) => {
       const lot = await lotToChange(tx, params.id ?? '');
       const zone = await workshopZone(inside(context, tx));
+      if (lot.batch_id !== null) await refuseOpenClaims(tx, 'batch', lot.batch_id, `lot ${lot.number}`);
       refuseBefore(body.stamp, startOfDay(lot.since, zone), `lot ${lot.number}`);
       const now = context.machine.now();
       const today = localDate(now, zone);

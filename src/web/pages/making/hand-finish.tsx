@@ -13,9 +13,11 @@ export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly
   const [grams, setGrams] = useState('');
   const [name, setName] = useState('');
   const save = useBenchWrite('finishWithoutRecipe');
-  async function submit(): Promise<void> {
+  /** It was begun as a formula made again: another name is asked about. */
+  const isAsked = save.problems.some(({ code }) => code === 'made-again-named');
+  async function submit(isNewFormula = false): Promise<void> {
     if (grams.trim() === '') return;
-    const body = { yieldGrams: typedDecimal(grams), name };
+    const body = { yieldGrams: typedDecimal(grams), name, isNewFormula };
     if (await save.write({ params: { id: batch.id }, body })) onClose();
   }
   return (
@@ -40,6 +42,11 @@ export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly
           isOptional
           isBench
         />
+        {isAsked && (
+          <Button isBench isWide isBusy={save.isBusy} onPress={() => void submit(true)}>
+            {words.writeToo(name)}
+          </Button>
+        )}
         <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={grams.trim() === ''}>
           {words.finishTap}
         </Button>
