@@ -104,6 +104,7 @@ export const certificateRoutes = {
   saveLotCertificate: route({
     method: 'POST',
     path: '/api/lots/:id/certificates',
+    largestBodyMegabytes: 30,
     summary:
       'Enter a paper on a lot; a correction is a new one instead of it, and the earlier stays readable',
     input: z.strictObject({

@@ -460,6 +460,7 @@ export const formulaRoutes = {
   attachReportFile: route({
     method: 'POST',
     path: '/api/reports/:id/file',
+    largestBodyMegabytes: 30,
     summary: "Attach the report's PDF",
     input: z.strictObject({ stamp: f.stamp, name: f.name, base64: z.base64().max(28_000_000) }),
     output: f.createdThing,

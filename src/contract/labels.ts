@@ -386,6 +386,7 @@ export const labelRoutes = {
   attachLabelArtwork: route({
     method: 'POST',
     path: '/api/products/:id/label-artwork',
+    largestBodyMegabytes: 15,
     summary: 'Put a picture, PNG or JPEG, with the labels of a product',
     input: z.strictObject({ stamp: f.stamp, name: f.name, base64: z.base64().max(14_000_000) }),
     output: f.createdThing.extend({ name: z.string(), bytes: z.number(), sha256: z.string() }),

@@ -137,6 +137,7 @@ export const productFileRoutes = {
   fileUnderHeading: route({
     method: 'POST',
     path: '/api/products/:id/attachments',
+    largestBodyMegabytes: 30,
     summary: 'Put a PDF or a picture (PNG, JPEG) under a heading of the product information file',
     input: z.strictObject({
       stamp: f.stamp,

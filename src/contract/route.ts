@@ -30,6 +30,8 @@ export interface Route<
   /** What comes back where it is not JSON. */
   readonly media?: Media;
   readonly openTo?: OpenTo;
+  /** Where a file comes in with it, as base64; everything else is a few kilobytes, and one megabyte is the limit. */
+  readonly largestBodyMegabytes?: number;
 }
 
 /** Keeps every shape, and whether the answer is a paper. */

@@ -1,21 +1,27 @@
 import type { Context as HonoContext, MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
+import { routes } from '../contract/index.ts';
 import { problem } from '../core/problem.ts';
 import { answerProblems } from './answer.ts';
 
 const MEGABYTE = 1024 * 1024;
-/** An assessor's report with pictures, in base64; everything else is a few kilobytes. */
-const LARGEST = { report: 30 * MEGABYTE, other: MEGABYTE };
+/** A few kilobytes each, but for what the table of routes says. */
+const USUALLY = 1;
 
-/** Where a PDF comes in: with a report, and under a heading of a product's file. */
-const HOLDS_FILE = /^\/api\/(reports\/[^/]+\/file|products\/[^/]+\/attachments)$/;
+const patternOf = (path: string): RegExp => new RegExp(`^${path.replace(/:\w+/g, '[^/]+')}$`);
+const LARGER = Object.values(routes).flatMap(({ path, largestBodyMegabytes: most }) =>
+  most === undefined ? [] : [{ pattern: patternOf(path), most }],
+);
+
+const largestMegabytes = (path: string): number =>
+  LARGER.find(({ pattern }) => pattern.test(path))?.most ?? USUALLY;
 
 /**
  * A body of a stated length is judged by it: no more than that is read (RFC 9112, section 6.3). Only one of no stated
  * length is counted as it comes, for which it has to be read twice.
  */
 export const limitBody: MiddlewareHandler = async (http, next) => {
-  const maxSize = HOLDS_FILE.test(http.req.path) ? LARGEST.report : LARGEST.other;
+  const maxSize = largestMegabytes(http.req.path) * MEGABYTE;
   const refuse = () =>
     answerProblems([problem('body-too-large', 'body', { allowed: maxSize / MEGABYTE })], 400);
   const length = statedLength(http);

@@ -36,7 +36,7 @@ export async function call<Name extends RouteName>(
   if (shut) door.write(shut);
   else if (saysOfDoor(name)) door.write(null);
   if (response.ok) return answer as AnswerOf<Name>;
-  throw new ApiProblem(problems, true);
+  throw new ApiProblem(problems, true, response.status >= 500);
 }
 
 /** What everybody is answered says nothing of who is let in. */

@@ -187,6 +187,27 @@ describe('the outbox', () => {
     expect([sent, await ids(store)]).toEqual([['a', 'b'], ['a']]);
   });
 
+  it.each(['our-mistake', 'disk-full', 'disk-trouble', 'file-not-writable'])(
+    'keeps what met %s at the workshop, whether somebody waits for it or not, and says so',
+    async (code) => {
+      const store = await freshStore();
+      const told: (readonly HeldEntry[])[] = [];
+      let isBroken = true;
+      const bench = benchWith(store, {
+        onHeld: (held) => told.push(held),
+        async send() {
+          if (isBroken) throw new ApiProblem([problem(code, '/')], true, true);
+        },
+      });
+      expect(await bench.outbox.enter(entry('a'))).toEqual({ how: 'kept' });
+      expect(await bench.outbox.replay()).toBe('held');
+      expect(told.at(-1)?.map(({ problems }) => problems[0]?.code)).toEqual([code]);
+      expect([await ids(store), bench.claims]).toEqual([['a'], []]);
+      isBroken = false;
+      expect(await bench.outbox.replay()).toBe('empty');
+    },
+  );
+
   it('goes past what waits for a PIN, but keeps the order of that person’s own entries', async () => {
     const store = await freshStore();
     const { outbox, say, sent, claims } = benchWith(store);

@@ -13,7 +13,10 @@ export type Entered =
 /** Why the rest of the outbox still lies here. */
 export type Rest = 'empty' | 'silent' | 'door' | 'held' | 'other-tab';
 
-/** An entry that others go past: whoever signed it is locked out here, or the workshop will not even have it as a question. */
+/**
+ * An entry that others go past: whoever signed it is locked out here, the workshop will not even have it as a question, or
+ * something broke there before anybody judged it.
+ */
 export interface HeldEntry {
   readonly entry: KeptEntry;
   readonly problems: readonly Problem[];
@@ -91,11 +94,13 @@ export function makeOutbox(parts: OutboxParts): Outbox {
   async function refuseOne(
     store: OutboxStore,
     entry: KeptEntry,
-    { isAnswered, problems }: ApiProblem,
+    { isAnswered, isBroken, problems }: ApiProblem,
   ): Promise<Outcome> {
     if (!isAnswered) return SILENT;
     const shut = stayBecause(problems);
     if (shut) return shut;
+    // Nobody judged it: it stays with its stamp, so that it counts once if it was written before something broke.
+    if (isBroken) return { is: 'held', problems };
     // Its claim has arrived, though the answer to that never came back here.
     if (problems.some(({ code }) => code === 'kept-as-question'))
       return tellAndTakeOut(store, entry, { how: 'kept' });

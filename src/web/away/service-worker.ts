@@ -1,13 +1,14 @@
 import { queryClient } from '../api/query-client.ts';
 import { door } from './door.ts';
 
-/** What the service worker keeps of the workshop's answers begins with this. */
-const KNOWN = 'gramwright-known-';
+/** What the service worker keeps of the workshop's answers begins with one of these. */
+const KEPT = ['gramwright-known-', 'gramwright-pictures-'];
 
 /** A device that was dropped shows nothing of the workshop any more; what was entered on it stays until it is sent. */
 async function forgetKnown(): Promise<void> {
   const names = await caches.keys();
-  await Promise.all(names.filter((name) => name.startsWith(KNOWN)).map((name) => caches.delete(name)));
+  const kept = names.filter((name) => KEPT.some((start) => name.startsWith(start)));
+  await Promise.all(kept.map((name) => caches.delete(name)));
 }
 
 /**

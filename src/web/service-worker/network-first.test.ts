@@ -19,15 +19,20 @@ function cupboard(first?: Response) {
 async function run(more: Partial<NetworkFirst>) {
   const kept = cupboard();
   const later: Promise<unknown>[] = [];
+  let isAnswered = false;
   const parts = { kept, patienceMs: 2_500, now: () => NOW, wait: () => never<void>() };
   const answer = await networkFirst({
     ...parts,
     ask: async () => json({ is: 'fresh' }),
-    outlive: (work) => later.push(work),
+    // As a browser does it: an event that was answered is over (Service Workers, waitUntil; from memory).
+    outlive: (work) => {
+      if (isAnswered) throw new Error('InvalidStateError');
+      later.push(work);
+    },
     ...more,
   });
-  await Promise.all(later);
-  return { answer, kept: more.kept ?? kept };
+  isAnswered = true;
+  return { answer, kept: more.kept ?? kept, all: Promise.all(later) };
 }
 const known = () => cupboard(new Response('{"is":"known"}', { headers: { [KNOWN_AT]: NOW } }));
 const isOf = async (answer: Response | undefined) =>
@@ -35,7 +40,8 @@ const isOf = async (answer: Response | undefined) =>
 
 describe('an answer that is asked for first and kept', () => {
   it('is the workshop’s own, and is kept with the moment', async () => {
-    const { answer, kept } = await run({});
+    const { answer, kept, all } = await run({});
+    await all;
     expect(answer.headers.get(KNOWN_AT)).toBeNull();
     expect(await isOf(answer)).toBe('fresh');
     const later = await kept.read();
@@ -53,10 +59,11 @@ describe('an answer that is asked for first and kept', () => {
     const late = new Promise<Response>((resolve) => {
       arrive = resolve;
     });
-    const { answer } = await run({ kept, ask: () => late, wait: () => Promise.resolve() });
+    const { answer, all } = await run({ kept, ask: () => late, wait: () => Promise.resolve() });
     expect(await isOf(answer)).toBe('known');
     arrive?.(json({ is: 'late' }));
-    await expect.poll(async () => isOf(await kept.read())).toBe('late');
+    await all;
+    expect(await isOf(await kept.read())).toBe('late');
   });
 
   it('is waited for where nothing was kept, and its failure is the page’s to tell', async () => {
@@ -65,11 +72,19 @@ describe('an answer that is asked for first and kept', () => {
     await expect(run({ ask: () => Promise.reject(new TypeError('failed')) })).rejects.toThrow('failed');
   });
 
+  it('goes to the page also where there is no room to keep it', async () => {
+    const full = { ...cupboard(), write: () => Promise.reject(new Error('QuotaExceededError')) };
+    const { answer, all } = await run({ kept: full });
+    await all;
+    expect(await isOf(answer)).toBe('fresh');
+  });
+
   it.each([401, 403, 404, 500])(
     'that refuses with %i goes through, and nothing of it is kept',
     async (status) => {
       const kept = known();
-      const { answer } = await run({ kept, ask: async () => json({ problems: [] }, status) });
+      const { answer, all } = await run({ kept, ask: async () => json({ problems: [] }, status) });
+      await all;
       expect(answer.status).toBe(status);
       expect(await isOf(await kept.read())).toBe('known');
     },

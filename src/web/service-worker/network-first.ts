@@ -12,7 +12,7 @@ export interface NetworkFirst {
   readonly wait: (ms: number) => Promise<void>;
   readonly patienceMs: number;
   readonly now: () => string;
-  /** Work that goes on after the answer. */
+  /** Work that goes on after the answer; told of at once, since afterwards a service worker is not kept awake for it. */
   readonly outlive: (work: Promise<unknown>) => void;
 }
 
@@ -28,10 +28,12 @@ export async function networkFirst({
   now,
   outlive,
 }: NetworkFirst): Promise<Response> {
-  const asked = ask().then((answer) => {
-    if (answer.status === 200) outlive(withMoment(answer.clone(), now()).then(kept.write));
-    return answer;
-  });
+  const asked = ask();
+  const keeping = asked.then((answer) =>
+    answer.status === 200 ? withMoment(answer.clone(), now()).then(kept.write) : undefined,
+  );
+  // No answer, or no room to keep it: the page is told the first by `asked`, and the second costs it nothing now.
+  outlive(keeping.catch(() => undefined));
   const silence = wait(patienceMs).then(() => undefined);
   const first = await Promise.race([asked.catch(() => undefined), silence]);
   return first ?? (await kept.read()) ?? asked;

@@ -34,8 +34,10 @@ const KNOWN = `gramwright-known-${__VERSION__}`;
 const SHELL = '/index.html';
 /** Shorter than anybody waits before they take the tablet for broken (common practice, no source). */
 const PATIENCE_MS = 2_500;
-/** So many answers are kept; the oldest go first. */
-const MOST_KNOWN = 120;
+/** Pictures of steps lie by themselves: they are many, and must not push out what the bench works with. */
+const PICTURES = `gramwright-pictures-${__VERSION__}`;
+/** So many are kept of each; the oldest go first. */
+const MOST_KEPT = 120;
 
 const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -44,10 +46,12 @@ scope.addEventListener('install', (event) => {
   event.waitUntil(caches.open(FILES).then((cache) => cache.addAll(all)));
 });
 
+const OWN: readonly string[] = [FILES, KNOWN, PICTURES];
+
 /** Older versions and what they were told are of no use to the pages of this one. */
 async function clearOthers(): Promise<void> {
   const names = await caches.keys();
-  const old = names.filter((name) => name.startsWith('gramwright-') && name !== FILES && name !== KNOWN);
+  const old = names.filter((name) => name.startsWith('gramwright-') && !OWN.includes(name));
   await Promise.all(old.map((name) => caches.delete(name)));
   await scope.clients.claim();
 }
@@ -74,28 +78,35 @@ async function fromNetworkOrFiles(request: Request, path: string): Promise<Respo
 const fromFilesOrNetwork = async (request: Request): Promise<Response> =>
   (await keptFile(new URL(request.url).pathname)) ?? fetch(request);
 
-async function writeKnown(cache: Cache, url: string, answer: Response): Promise<void> {
+const isPicture = (answer: Response): boolean =>
+  answer.headers.get('content-type')?.startsWith('image/') === true;
+
+async function keep(url: string, answer: Response): Promise<void> {
+  const cache = await caches.open(isPicture(answer) ? PICTURES : KNOWN);
   // Put anew it stands last.
   await cache.delete(url);
   await cache.put(url, answer);
   const all = await cache.keys();
-  await Promise.all(all.slice(0, -MOST_KNOWN).map((old) => cache.delete(old)));
+  await Promise.all(all.slice(0, -MOST_KEPT).map((old) => cache.delete(old)));
 }
 
-async function known({ request, waitUntil }: Pick<Fetching, 'request' | 'waitUntil'>): Promise<Response> {
-  const cache = await caches.open(KNOWN);
-  return networkFirst({
+async function readKept(url: string): Promise<Response | undefined> {
+  for (const name of [KNOWN, PICTURES]) {
+    const found = await (await caches.open(name)).match(url);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+const known = ({ request }: Fetching, outlive: (work: Promise<unknown>) => void): Promise<Response> =>
+  networkFirst({
     ask: () => fetch(request),
-    kept: {
-      read: () => cache.match(request.url),
-      write: (answer) => writeKnown(cache, request.url, answer),
-    },
+    kept: { read: () => readKept(request.url), write: (answer) => keep(request.url, answer) },
     wait,
     patienceMs: PATIENCE_MS,
     now: () => new Date().toISOString(),
-    outlive: waitUntil,
+    outlive,
   });
-}
 
 scope.addEventListener('fetch', (event) => {
   const { request } = event;
@@ -103,5 +114,5 @@ scope.addEventListener('fetch', (event) => {
   if (way === 'page') event.respondWith(fromNetworkOrFiles(request, SHELL));
   if (way === 'file') event.respondWith(fromNetworkOrFiles(request, new URL(request.url).pathname));
   if (way === 'hashed') event.respondWith(fromFilesOrNetwork(request));
-  if (way === 'known') event.respondWith(known({ request, waitUntil: (work) => event.waitUntil(work) }));
+  if (way === 'known') event.respondWith(known(event, (work) => event.waitUntil(work)));
 });
