@@ -123,6 +123,8 @@ const weighedIn = z.object({
   isPart: z.boolean(),
   /** The name of what was weighed in instead of what the line asks for; null: what it asks for. */
   substitute: z.string().nullable(),
+  /** What it was weighed on, whatever the plan says; null: nobody said. */
+  scaleName: z.string().nullable(),
   /** What was asked about the reading, and the vessel; null: the scale was tared, and nothing was asked. */
   reading: readingNote.nullable(),
 });

@@ -35,6 +35,8 @@ export type SignedAddition = AdditionRow &
     readonly lot_number: string;
     readonly lot_item_id: string;
     readonly lot_item_name: string;
+    /** What it was weighed on; null: nobody said. */
+    readonly scale_name: string | null;
     /** Its place in the chain. */
     readonly seq: number;
     /** Place of the entry that said last that this is all there is. */
@@ -51,6 +53,7 @@ export const selectAdditions = (db: Reader) =>
     .leftJoin('person', 'person.id', 'entry.person_id')
     .leftJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
     .leftJoin('entry as struck', 'struck.id', 'strike.entry_id')
+    .leftJoin('scale as on_scale', 'on_scale.id', 'addition.scale_id')
     .leftJoin('material as lot_material', 'lot_material.id', 'lot.item_id')
     .leftJoin('formula as lot_formula', 'lot_formula.id', 'lot.item_id')
     .selectAll('addition')
@@ -65,6 +68,7 @@ export const selectAdditions = (db: Reader) =>
         .as('ended_seq'),
     )
     .select(['lot_material.name as material_name', 'lot_formula.name as formula_name'])
+    .select(['on_scale.name as scale_name'])
     .select(['strike.entry_id as strike_id', 'strike.reason as strike_reason']);
 
 type SelectedAddition = Awaited<ReturnType<ReturnType<typeof selectAdditions>['execute']>>[number];

@@ -171,6 +171,8 @@ export interface AdditionTable {
   is_part: number | null;
   /** JSON: what was asked about the reading and answered; null: nothing. */
   reading: string | null;
+  /** What its scale may have been out by as it was then, at the worst; null: nobody knew it, or the entry is older. */
+  error_ug: number | null;
 }
 
 export interface StepRecordTable {

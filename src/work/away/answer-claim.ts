@@ -2,6 +2,7 @@ import type { Stamp } from '../../contract/index.ts';
 import { problem, type Result } from '../../core/problem.ts';
 import {
   findClaim,
+  findPerson,
   giveUp,
   insertClaimAnswer,
   joinWrite,
@@ -88,7 +89,7 @@ async function enterAfterAll(
     what,
     why: body.reason,
     at: body.at,
-    by: signerOf(claim, body),
+    by: await signerOf(tx, claim, body),
     device: claim.device,
     sure: body.sure,
   };
@@ -98,9 +99,15 @@ async function enterAfterAll(
   await carryOut(context, tx, claim.route, request);
 }
 
-/** In the name of who did it, where that person brought it in; what somebody else tells of them is entered by who answers. */
-const signerOf = ({ by_id, told_by }: SignedClaim, { stamp }: Body): string =>
-  by_id === told_by ? by_id : stamp.by;
+/**
+ * In the name of who did it, where that person brought it in and still works here; what somebody else tells of them is
+ * entered by who answers.
+ */
+async function signerOf(tx: Writer, { by_id, told_by }: SignedClaim, { stamp }: Body): Promise<string> {
+  if (by_id !== told_by) return stamp.by;
+  const person = await findPerson(tx, by_id);
+  return person?.is_active === 1 ? by_id : stamp.by;
+}
 
 const strikeName = ({ subject_kind }: SignedClaim): string =>
   subject_kind === 'filling-run' ? 'strikeFill' : 'strikeAddition';

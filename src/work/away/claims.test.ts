@@ -134,6 +134,17 @@ describe('what a tablet did while it was away and was refused when it came', () 
     expect(entries.find(({ id }) => id === entry.id)?.device).toBe('the phone');
   });
 
+  it('of somebody who left since, it is entered in the name of who answers', async () => {
+    const { batch, claim } = await weighedTwice();
+    const { people } = await at.bench.get('getWorkshop');
+    const bo = people.find(({ id }) => id === at.bench.people.second);
+    if (!bo) throw new Error('Bo works here');
+    const body = { id: bo.id, version: bo.version, name: bo.name, isActive: false };
+    await at.bench.get('savePerson', { body });
+    expect(codesOf(await answer(claim.id, { how: 'enter', reason: 'Bo weighed it.' }))).toEqual([]);
+    expect(at.additionAt(await reread(batch), 0).entries.at(-1)?.by).toBe('Ada Quill');
+  });
+
   it('asks what the bench would have asked, and takes the yes of whoever answers', async () => {
     const batch = await at.startBase();
     await at.weigh(batch, 0, '520');
@@ -271,14 +282,9 @@ describe('what a tablet did while it was away and was refused when it came', () 
   it('leaves everything as it was where it is refused even with the explanation', async () => {
     const { batch, claim } = await weighedTwice();
     const strikes = claim.mayEnter?.instead?.entryId;
-    const [material] = (await reread(batch)).screens;
-    if (material?.kind !== 'addition') throw new Error('the batch begins with a weighing');
-    await at.bench.get('setLotStatus', {
-      params: { id: material.lotId ?? '' },
-      body: { status: 'blocked', reason: 'It smells.' },
-    });
-    const refused = await answer(claim.id, { how: 'enter', reason: 'A slip.', strikes });
-    expect(refused).toMatchObject({ ok: false, problems: [{ code: 'lot-not-released-for-use' }] });
+    // The strike goes before it, and is undone with it.
+    const at2031 = { how: 'enter' as const, reason: 'A slip.', strikes, at: '2031-01-01T08:00:00Z' };
+    expect(codesOf(await answer(claim.id, at2031))).toEqual(['entry-in-future']);
     const after = await reread(batch);
     expect(at.additionAt(after, 0).done?.actualGrams).toBe('520');
     expect(after.struck).toEqual([]);

@@ -1,5 +1,5 @@
 import type { formulas, making, steps } from '../../contract/index.ts';
-import { gramsFromMicrograms, sumOf, toText } from '../../core/quantity/index.ts';
+import { sumOf, toText } from '../../core/quantity/index.ts';
 import type {
   LinkedAttachment,
   listBatchSteps,
@@ -106,6 +106,7 @@ function notNeeded(line: NamedBatchLine, resizes: readonly SignedResize[]): maki
     by: resize.person_name,
     isPart: false,
     substitute: null,
+    scaleName: null,
     reading: null,
     verdict: 'inside',
   };
@@ -128,10 +129,7 @@ function limitOf(
 ): Extract<Screen, { kind: 'addition' }>['limit'] {
   if (note.timesAllowed == null) return null;
   const left = leftUg > 0 ? [{ scale_id: line.scale_id, actual_ug: leftUg }] : [];
-  const errors = [...weighed, ...left].flatMap(({ scale_id, actual_ug }) => {
-    const scale = scales.find((each) => each.id === scale_id);
-    return weighingErrorGrams(scale, gramsFromMicrograms(actual_ug)) ?? [];
-  });
+  const errors = [...weighed, ...left].flatMap((each) => weighingErrorGrams(each, scales) ?? []);
   if (errors.length < weighed.length + left.length) return null;
   return {
     exactGrams: line.exact_grams,
@@ -172,6 +170,7 @@ const viewEntry = (row: SignedAddition, { item_id }: WeighedLine): Omit<making.W
   by: row.person_name,
   isPart: row.is_part === 1,
   substitute: row.lot_item_id === item_id ? null : row.lot_item_name,
+  scaleName: row.scale_name,
   reading: row.reading === null ? null : (JSON.parse(row.reading) as making.ReadingNote),
 });
 

@@ -155,7 +155,8 @@ function listRecorded(
     materialName: entry.substitute ?? itemName,
     lot: entry.lotNumber,
     targetGrams: index === 0 ? targetGrams : '',
-    scaleName: scale,
+    // What it was weighed on, whatever the plan says.
+    scaleName: entry.scaleName ?? '',
     done: {
       ...signed(entry),
       actualGrams: entry.actualGrams,

@@ -25,15 +25,13 @@ export interface Weighed {
  */
 export async function readWeighed(db: Reader, batchId: string): Promise<Weighed[] | null> {
   const lines = await listBatchLines(db, batchId);
-  const scales = new Map((await listScales(db)).map((scale) => [scale.id, scale]));
+  const scales = await listScales(db);
   const additions = await listAdditions(db, batchId);
   if (lines.some((line) => !weighState(line, additions).isDone)) return null;
   const standing = additions.filter((row) => !row.is_struck);
   return standing.flatMap((row) => {
     const line = lines.find(({ position }) => position === row.position);
     const grams = gramsFromMicrograms(row.actual_ug);
-    return line
-      ? [{ line, row, grams, errorGrams: weighingErrorGrams(scales.get(row.scale_id ?? ''), grams) }]
-      : [];
+    return line ? [{ line, row, grams, errorGrams: weighingErrorGrams(row, scales) }] : [];
   });
 }

@@ -13,6 +13,7 @@ import {
   listAdditions,
   listAdditionsAt,
   listLotsAtHand,
+  listScales,
   orGiveUp,
   type Reader,
   type Writer,
@@ -40,6 +41,7 @@ import {
 import { refuseDoubtful } from './refuse-doubtful.ts';
 import { weighState } from './weigh-state.ts';
 import { type AdditionBody, askedUg, type Weighing } from './weighing-entry.ts';
+import { errorToKeepUg } from './weighing-error.ts';
 
 /**
  * One weighing: entry, addition and the lot's movement of the actual mass in one transaction. What lies outside the
@@ -57,7 +59,8 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       refuseWholePart(line, state, actual, body);
       await refuseHeldScale(tx, body);
       const day = await dayOf(inside(context, tx), body);
-      const lot = await lotFor(tx, { line, body, day, purpose: batch.purpose });
+      const { purpose } = batch;
+      const lot = await lotFor(tx, { line, body, day, purpose, isAfterAll: context.isAfterAll ?? false });
       const weighing = { line, state, standing, lot, actual, body };
       const reading = await refuseDoubtful(tx, weighing);
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
@@ -166,12 +169,15 @@ interface LotUse {
   readonly body: AdditionBody;
   readonly day: string;
   readonly purpose: string;
+  /** Somebody said that it went in: what became of its lot since stops the tins, and the trace has to reach them. */
+  readonly isAfterAll: boolean;
 }
 
 async function lotFor(tx: Writer, { line, body, ...use }: LotUse): Promise<LotAtHand> {
   const [lot] = await listLotsAtHand(tx, { lotIds: [body.lotId] });
   if (!lot) giveUp(thingNotFound('lotId', body.lotId));
   if (lot.item_id !== line.item_id) refuseOtherItem(lot, line, { body, purpose: use.purpose });
+  if (use.isAfterAll) return lot;
   const hindrance =
     whyNotUsable(lot, use.day, use.purpose) ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
   if (hindrance) giveUp(hindrance);
@@ -212,6 +218,7 @@ async function writeAddition(
     actual_ug: actual,
     is_part: body.isPart ? 1 : null,
     reading: reading && JSON.stringify(reading),
+    error_ug: errorToKeepUg(body.scaleId, actual, await listScales(tx)),
   });
   if (body.deviation)
     await insertDeviation(tx, {

@@ -32,6 +32,7 @@ import type { RequestOf, UseCase } from '../use-case.ts';
 import { viewBatch } from './batch-view.ts';
 import { beginWithoutRecipe, findStageNow, openWithoutRecipe } from './begin-without-recipe.ts';
 import { refuseWrongNet } from './refuse-doubtful.ts';
+import { errorToKeepUg } from './weighing-error.ts';
 import type { WeighingNote } from './weighing-note.ts';
 
 type Body = RequestOf<'weighWithoutRecipe'>['body'];
@@ -90,6 +91,7 @@ export const weighWithoutRecipe: UseCase<'weighWithoutRecipe'> = (context, { bod
         actual_ug: actual,
         is_part: null,
         reading: reading && JSON.stringify(reading),
+        error_ug: errorToKeepUg(body.scaleId, actual, await listScales(tx)),
       });
       await insertMovements(
         tx,

@@ -71,6 +71,36 @@ describe('a batch at the worst of its weighings', () => {
     expect(way?.room).toMatchObject([{ isThere: true, says: { code: 'room-stock' } }]);
   });
 
+  it('stays held whatever is written down of its scale later', async () => {
+    await allow('1.02');
+    const { id } = await start();
+    const params = { id };
+    for (const screen of (await viewOf(id)).screens)
+      if (screen.kind === 'addition')
+        await at.bench.get('recordAddition', {
+          params,
+          body: {
+            position: screen.position,
+            lotId: screen.lotId ?? '',
+            scaleId: at.shop.scales.bench,
+            actualGrams: screen.targetGrams,
+            deviation: { what: 'On the bench scale', why: 'The small one was in use' },
+            isReadingSure: true,
+          },
+        });
+    await makeAll(at.bench, id);
+    const { worstCase, screens } = await viewOf(id);
+    expect(worstCase?.isHeld).toBe(true);
+    const { scales } = await at.bench.get('getWorkshop');
+    const known = scales.find((scale) => scale.id === at.shop.scales.bench);
+    if (!known) throw new Error('the bench scale is there');
+    const { check: _, repeatability: __, ...scale } = known;
+    await at.bench.get('saveScale', { body: { scale: { ...scale, readabilityGrams: '0.001' } } });
+    expect((await viewOf(id)).worstCase?.isHeld).toBe(true);
+    const first = screens.find((screen) => screen.kind === 'addition');
+    expect(first?.kind === 'addition' && first.entries[0]?.scaleName).toBe('Bench scale');
+  });
+
   it('is within once that much more base is in, and not without it', async () => {
     await allow('1');
     const { id } = await start();

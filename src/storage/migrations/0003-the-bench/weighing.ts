@@ -10,6 +10,8 @@ export async function up(db: Kysely<never>): Promise<void> {
   await db.schema.alterTable('addition').addColumn('is_part', 'integer').execute();
   // null: nothing was asked about the reading, and it was read off as it stands.
   await db.schema.alterTable('addition').addColumn('reading', 'text').execute();
+  // null: what its scale may have been out by was not kept.
+  await db.schema.alterTable('addition').addColumn('error_ug', 'integer').execute();
   await makeTable(db, 'batch_resize', ['entry_id'], {
     entry_id: '-> entry.id',
     batch_id: '-> batch.id',

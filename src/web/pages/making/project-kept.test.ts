@@ -66,6 +66,7 @@ describe('a batch with what lies on this tablet', () => {
       verdict: 'inside',
       isPart: false,
       substitute: null,
+      scaleName: null,
       reading: null,
     });
   });

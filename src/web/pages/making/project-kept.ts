@@ -26,7 +26,7 @@ const addAddition: Change = (batch, entry, nameOf) => {
 };
 
 function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addition {
-  const { actualGrams, isPart = false, lotId } = entry.body as BodyOf<'recordAddition'>;
+  const { actualGrams, isPart = false, lotId, scaleId } = entry.body as BodyOf<'recordAddition'>;
   const inGrams = toText(sumOf([screen.inGrams, actualGrams]));
   const weighed = {
     entryId: entry.id,
@@ -38,6 +38,7 @@ function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addit
     verdict: isPart ? ('inside' as const) : verdictOf(inGrams, screen),
     isPart,
     substitute: null,
+    scaleName: screen.scaleId === scaleId ? screen.scaleName : null,
     reading: null,
   };
   const left = exact(screen.targetGrams).minus(inGrams);
