@@ -173,6 +173,8 @@ export interface AdditionTable {
   reading: string | null;
   /** What its scale may have been out by as it was then, at the worst; null: nobody knew it, or the entry is older. */
   error_ug: number | null;
+  /** 1: its scale had failed its check, so that nobody knows what it showed; null: it had not. */
+  scale_failed: number | null;
 }
 
 export interface StepRecordTable {

@@ -57,6 +57,18 @@ describe('a line of a scale', () => {
     expect(gramsOf('12.30 xyz', { unit: 'g' })).toBe('12.3');
   });
 
+  it.each(['1,234.5 g', '1 234.5 g', '12.3.4 g', "1'250 g"])(
+    '%j is not understood: its digits go on',
+    (line) => {
+      expect(decodeLine(line, plain)).toMatchObject({ grams: null, trouble: 'not-understood' });
+    },
+  );
+
+  it('takes "gr" for no unit: some makers mean grams by it, others grains', () => {
+    expect(decodeLine('520 gr', plain)).toMatchObject({ grams: null, trouble: 'unit-unknown' });
+    expect(gramsOf('520 gr', { unit: 'g' })).toBe('520');
+  });
+
   it('tells what it cannot read', () => {
     expect(decodeLine('-------', plain)).toMatchObject({ grams: null, trouble: 'not-understood' });
     expect(decodeLine('', plain)).toMatchObject({ grams: null, trouble: 'not-understood' });

@@ -26,7 +26,6 @@ const UNIT_WORDS: Readonly<Record<string, MassUnit>> = {
   t: 'tonne',
   ct: 'ct',
   car: 'ct',
-  gr: 'grain',
   gn: 'grain',
   grn: 'grain',
   dwt: 'dwt',
@@ -39,10 +38,12 @@ const UNIT_WORDS: Readonly<Record<string, MassUnit>> = {
 
 /** Not the figures of a name, such as ID01. */
 const NUMBER = /(?<![A-Za-z0-9])([+-]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)/;
+/** More digits behind a number: thousands set apart, or no number at all. Nothing is guessed. */
+const GOES_ON = /^[.,'’]?\s?\d/;
 const WORD_BEHIND = /^\s*([A-Za-z]+)/;
 
 /**
- * Reads one line that a scale wrote. A comma is taken for the point here: a scale writes no thousands apart.
+ * Reads one line that a scale wrote. A comma is taken for the point; where digits go on behind it, it is not understood.
  * A line without a number, such as a row of dashes above capacity, is no reading.
  */
 export function decodeLine(line: string, pattern: LinePattern): ScaleReading {
@@ -55,6 +56,7 @@ export function decodeLine(line: string, pattern: LinePattern): ScaleReading {
   const value = readDecimal(`${sign}${digits.replace(',', '.')}`, 'reading');
   if (!value.ok) return noReading('not-understood');
   const behind = line.slice(start + found.index + whole.length);
+  if (numberLength === null && GOES_ON.test(behind)) return noReading('not-understood');
   const unit = pattern.unit === 'line' ? unitBehind(behind) : pattern.unit;
   if (unit === undefined) return noReading('unit-unknown');
   return {

@@ -57,11 +57,11 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       const { line, state, standing } = await openLine(tx, batch.id, body.position, context);
       const actual = orGiveUp(microgramsFromGrams(body.actualGrams, 'actualGrams'));
       refuseWholePart(line, state, actual, body);
-      await refuseHeldScale(tx, body);
+      const isScaleFailed = await refuseHeldScale(tx, body);
       const day = await dayOf(inside(context, tx), body);
       const { purpose } = batch;
       const lot = await lotFor(tx, { line, body, day, purpose, isAfterAll: context.isAfterAll ?? false });
-      const weighing = { line, state, standing, lot, actual, body };
+      const weighing = { line, state, standing, lot, actual, body, isScaleFailed };
       const reading = await refuseDoubtful(tx, weighing);
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       if (batch.purpose === 'sale') {
@@ -115,7 +115,7 @@ async function viewAddition(
 }
 
 const storyOf = (
-  { line, state, lot, body }: Weighing,
+  { line, state, lot, body, isScaleFailed }: Weighing,
   takings: readonly Taking[],
   reading: making.ReadingNote | null,
 ) => ({
@@ -128,6 +128,7 @@ const storyOf = (
   takenFrom: takings.map((taking) => ({ placeId: taking.place_id, grams: gramsText(taking.quantity) })),
   ...(body.isPart && { isPart: true }),
   ...(reading !== null && { reading }),
+  ...(isScaleFailed && { isScaleFailed }),
   ...(lot.item_id !== line.item_id && { insteadOf: line.item_id }),
   deviation: body.deviation,
 });
@@ -205,7 +206,7 @@ function refuseOtherItem(
 
 async function writeAddition(
   tx: Writer,
-  { line, state, actual, body }: Weighing,
+  { line, state, actual, body, isScaleFailed }: Weighing,
   reading: making.ReadingNote | null,
 ): Promise<void> {
   const entry = { entry_id: body.stamp.id, batch_id: line.batch_id };
@@ -219,6 +220,7 @@ async function writeAddition(
     is_part: body.isPart ? 1 : null,
     reading: reading && JSON.stringify(reading),
     error_ug: errorToKeepUg(body.scaleId, actual, await listScales(tx)),
+    scale_failed: isScaleFailed ? 1 : null,
   });
   if (body.deviation)
     await insertDeviation(tx, {

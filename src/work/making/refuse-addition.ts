@@ -39,11 +39,15 @@ export function refuseUnexplained(weighing: Weighing): void {
   giveUp(problem('lot-not-planned', lot.number, { parameters: { item: lot.item_name } }));
 }
 
-/** What stood on a scale that had failed its check weighs nobody knows what: another scale, or said and explained. */
-export async function refuseHeldScale(tx: Writer, body: AdditionBody): Promise<void> {
-  if (body.scaleId === null || (body.isScaleHeldKnown && body.deviation)) return;
+/**
+ * What stood on a scale that had failed its check weighs nobody knows what: another scale, or said and explained. Whether
+ * it had.
+ */
+export async function refuseHeldScale(tx: Writer, body: AdditionBody): Promise<boolean> {
+  if (body.scaleId === null) return false;
   const held = await whyHeld(tx, body.scaleId, { at: body.stamp.at, where: 'scaleId' });
-  if (held) giveUp(held);
+  if (held && !(body.isScaleHeldKnown && body.deviation)) giveUp(held);
+  return held !== undefined;
 }
 
 /** Weighed in when the work has gone on is not what the method says: it needs what was done differently and why. */

@@ -92,6 +92,7 @@ export const weighWithoutRecipe: UseCase<'weighWithoutRecipe'> = (context, { bod
         is_part: null,
         reading: reading && JSON.stringify(reading),
         error_ug: errorToKeepUg(body.scaleId, actual, await listScales(tx)),
+        scale_failed: null,
       });
       await insertMovements(
         tx,

@@ -16,6 +16,8 @@ export interface Weighing {
   /** Whole micrograms. */
   readonly actual: number;
   readonly body: AdditionBody;
+  /** What it was weighed on had failed its check then. */
+  readonly isScaleFailed: boolean;
 }
 
 /** What was left to weigh; where more than the target is in already, the ledger still wants a figure: the target. */

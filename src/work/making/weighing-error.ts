@@ -7,6 +7,7 @@ export interface OnScale {
   readonly scale_id: string | null;
   readonly actual_ug: number;
   readonly error_ug?: number | null;
+  readonly scale_failed?: number | null;
 }
 
 /**
@@ -14,9 +15,11 @@ export interface OnScale {
  * stands whatever is written down of its scale later; but a test that finds that the scale repeats less well counts.
  */
 export function weighingErrorGrams(
-  { scale_id, actual_ug, error_ug = null }: OnScale,
+  { scale_id, actual_ug, error_ug = null, scale_failed }: OnScale,
   scales: readonly ScaleRow[],
 ): Exact | null {
+  // That it passes later says nothing of what it showed before.
+  if (scale_failed === 1) return null;
   const scale = scales.find(({ id }) => id === scale_id);
   const found = scale && findWorstError(scale, gramsFromMicrograms(actual_ug));
   const now = found?.ok ? found.value : null;

@@ -10,6 +10,7 @@ import {
 } from '../../../test/workshop/build-making.ts';
 import { buildIngredient, buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
+import { checkScale, holdScale } from '../../../test/workshop/hold-scale.ts';
 import { openMakingBench, type Started } from '../../../test/workshop/making-bench.ts';
 
 const at = openMakingBench();
@@ -37,6 +38,29 @@ async function start(): Promise<Started> {
 }
 const viewOf = (id: string) => at.bench.get('getBatch', { params: { id } });
 
+/** The scent is weighed once more, on this scale, in the place of what stands. */
+async function weighScentOn(id: string, scaleId: string | null) {
+  const { screens } = await viewOf(id);
+  const scent = screens.find((one) => one.kind === 'addition' && one.itemId === at.shop.materials.scent);
+  if (scent?.kind !== 'addition') throw new Error('the scent is weighed in');
+  if (scent.done)
+    await at.bench.get('strikeAddition', {
+      params: { id },
+      body: { entryId: scent.done.entryId, reason: 'Weighed again' },
+    });
+  await at.bench.get('recordAddition', {
+    params: { id },
+    body: {
+      position: scent.position,
+      lotId: scent.lotId ?? '',
+      scaleId,
+      actualGrams: scent.targetGrams,
+      isScaleHeldKnown: true,
+      deviation: { what: 'Another scale', why: 'The small one was in use' },
+    },
+  });
+  return (await viewOf(id)).worstCase;
+}
 describe('a batch at the worst of its weighings', () => {
   it('is asked about once all of it is weighed in', async () => {
     await allow('1');
@@ -184,6 +208,21 @@ describe('a batch at the worst of its weighings', () => {
     expect(after).toMatchObject({ isHeld: true, decided: null });
   });
 
+  it('is held where something was weighed on a scale that had failed its check: nobody knows how far it is out', async () => {
+    await allow('1.1');
+    const { id } = await start();
+    await makeAll(at.bench, id);
+    await holdScale(at.bench, at.shop.scales.small);
+    await weighScentOn(id, at.shop.scales.small);
+    const unknown = { isHeld: true, over: [{ code: 'worst-scale-unknown' }] };
+    expect((await viewOf(id)).worstCase).toMatchObject(unknown);
+    // That it passes later says nothing of what it showed before.
+    await checkScale(at.bench, at.shop.scales.small, '100');
+    expect((await viewOf(id)).worstCase).toMatchObject(unknown);
+    await weighScentOn(id, at.shop.scales.small);
+    expect((await viewOf(id)).worstCase?.isHeld).toBe(false);
+  });
+
   it('is no question of a trial, nor of a batch that is not held', async () => {
     await allow('1.1');
     const { id } = await start();
@@ -198,38 +237,17 @@ describe('a batch at the worst of its weighings', () => {
   it('counts with the scale that was used, not with the one that was planned', async () => {
     await allow('1.1');
     const { id } = await start();
-    const weighScent = async (scaleId: string | null) => {
-      const { screens } = await viewOf(id);
-      const scent = screens.find((one) => one.kind === 'addition' && one.itemId === at.shop.materials.scent);
-      if (scent?.kind !== 'addition') throw new Error('the scent is weighed in');
-      if (scent.done)
-        await at.bench.get('strikeAddition', {
-          params: { id },
-          body: { entryId: scent.done.entryId, reason: 'Weighed again' },
-        });
-      await at.bench.get('recordAddition', {
-        params: { id },
-        body: {
-          position: scent.position,
-          lotId: scent.lotId ?? '',
-          scaleId,
-          actualGrams: scent.targetGrams,
-          deviation: { what: 'Another scale', why: 'The small one was in use' },
-        },
-      });
-      return (await viewOf(id)).worstCase;
-    };
     await makeAll(at.bench, id);
     expect((await viewOf(id)).worstCase?.isHeld).toBe(false);
     // 5 g shown in steps of 1 g, tared: 4 to 6 g, and 1.2 % is above 1.1 %.
-    const coarse = await weighScent(at.shop.scales.bench);
+    const coarse = await weighScentOn(id, at.shop.scales.bench);
     expect(coarse?.over.map(({ code }) => code)).toEqual(['worst-over']);
-    const unknown = await weighScent(null);
+    const unknown = await weighScentOn(id, null);
     expect(unknown).toMatchObject({
       isHeld: true,
       over: [{ code: 'worst-scale-unknown', parameters: { items: 'Lavender oil' } }],
     });
-    expect((await weighScent(at.shop.scales.small))?.isHeld).toBe(false);
+    expect((await weighScentOn(id, at.shop.scales.small))?.isHeld).toBe(false);
   });
 
   it('counts the errors of the weighings within a base as well', async () => {

@@ -12,6 +12,8 @@ export async function up(db: Kysely<never>): Promise<void> {
   await db.schema.alterTable('addition').addColumn('reading', 'text').execute();
   // null: what its scale may have been out by was not kept.
   await db.schema.alterTable('addition').addColumn('error_ug', 'integer').execute();
+  // 1: its scale had failed its check; null: it had not.
+  await db.schema.alterTable('addition').addColumn('scale_failed', 'integer').execute();
   await makeTable(db, 'batch_resize', ['entry_id'], {
     entry_id: '-> entry.id',
     batch_id: '-> batch.id',
