@@ -61,6 +61,7 @@ export type Claim = z.output<typeof claim>;
 /** A yes of its own for each of these. */
 const YES_FIELDS = {
   'weighed-over-limits': 'isOverKnown',
+  'closed-over-limits': 'isOverKnown',
   'reading-doubtful': 'isReadingSure',
   'scale-held': 'isScaleHeldKnown',
   'count-gains': 'isGainSure',

@@ -492,6 +492,8 @@ export const makingRoutes = {
       stamp: f.stamp,
       position: z.number().int().min(0),
       deviation: z.strictObject({ what: f.name, why: f.name }),
+      /** The person was told that limits or report are broken without the rest, and it stays so. */
+      isOverKnown: z.boolean().default(false),
     }),
     output: batchView,
   }),

@@ -56,6 +56,7 @@ export const weighInWords = {
   tins: (product: string, was: number, is: number) =>
     `${product}: ${sayDecimal(is)} tins instead of ${sayDecimal(was)}`,
   keepAsIs: 'Keep it as it is, and say why',
+  keepOver: 'Leave it so, and hold the batch',
   overKeeps: 'As it is now:',
 
   autoOver: (grams: string, asked: string) => `${sayGrams(grams)} instead of ${sayGrams(asked)}`,

@@ -68,6 +68,14 @@ export const workMakingProblems = {
     says: '{where} is made by hand, and its formula is not written yet.',
     mend: 'End it with “That was all”, which writes the formula from what was weighed.',
   },
+  'closed-over-limits': {
+    says: '{item}: with {found} g and no more of it, {reason}',
+    mend: 'Make the rest smaller, or get the rest of it. Left so, the release stops the batch.',
+  },
+  'lot-asked-about': {
+    says: '{where}: what a tablet brought back late for {found} is not answered yet, so nobody knows what is in this {item}.',
+    mend: 'Answer it under Making, or take another lot.',
+  },
   'made-again-named': {
     says: 'This was begun as {formula} made again: it stays one, and its lot is one of {formula}. “{found}” would be a formula of its own.',
     mend: 'Leave the name empty, or have what was weighed written down as a new formula too.',

@@ -37,6 +37,23 @@ describe('too much weighed in, as against limits and report', () => {
     expect(codesOf(await weigh(batch, SCENT, '7', { deviation, isOverKnown: true }))).toEqual([]);
   });
 
+  it('is told as well where what is left out would make it so: that is all there is of the rest', async () => {
+    const batch = await startMixture();
+    await weigh(batch, 0, '50', { isPart: true });
+    const close = (more: object = {}) =>
+      at.bench.ask('closeAddition', {
+        params: { id: batch.id },
+        body: { position: 0, deviation: { what: 'Only 50 g', why: 'The tub was empty' }, ...more },
+      });
+    const refused = await close();
+    expect(codesOf(refused)).toEqual(['closed-over-limits']);
+    const [first] = refused.ok ? [] : refused.problems;
+    expect(first && sayProblem(first).says).toContain('Quiet base: with 50 g and no more of it');
+    expect((await viewOf(batch.id)).asWeighed).toBeNull();
+    expect(codesOf(await close({ isOverKnown: true }))).toEqual([]);
+    expect((await viewOf(batch.id)).asWeighed).not.toBeNull();
+  });
+
   it('says whose limit it is, how much would be allowed, and how much of the rest would bring it within', async () => {
     const batch = await startMixture();
     const refused = await weigh(batch, SCENT, '7', { deviation });

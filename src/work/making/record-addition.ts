@@ -18,6 +18,7 @@ import {
   type Reader,
   type Writer,
 } from '../../storage/index.ts';
+import { findAskedBehind } from '../asked-behind.ts';
 import type { AskedContext, Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
@@ -182,6 +183,9 @@ async function lotFor(tx: Writer, { line, body, ...use }: LotUse): Promise<LotAt
   const hindrance =
     whyNotUsable(lot, use.day, use.purpose) ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
   if (hindrance) giveUp(hindrance);
+  const asked = use.purpose === 'sale' ? (await findAskedBehind(tx)).get(lot.id) : undefined;
+  if (asked !== undefined)
+    giveUp(problem('lot-asked-about', lot.number, { found: asked, parameters: { item: lot.item_name } }));
   if (use.purpose === 'sale' && (await findOlderBases(tx, [lot])).has(lot.id)) {
     giveUp(problem('lot-of-older-revision', lot.number, { parameters: { item: lot.item_name } }));
   }

@@ -67,7 +67,9 @@ export async function readWeighings(db: Reader, batchId: string, proposed?: Weig
     const withIt = isProposed ? target_ug - state.inUg - proposed.actual_ug : state.leftUg;
     return withIt > 0 ? [{ position, lot_id, actual_ug: withIt }] : [];
   });
-  return [...standing, ...(proposed ? [proposed] : []), ...planned];
+  // Of what is closed nothing more comes.
+  const isMore = proposed !== undefined && proposed.actual_ug > 0;
+  return [...standing, ...(isMore ? [proposed] : []), ...planned];
 }
 
 async function readRecipe(db: Reader, batchId: string, weighings: readonly LotAmount[]) {

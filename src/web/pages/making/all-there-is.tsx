@@ -19,17 +19,28 @@ interface Props {
 /** Parts of it are in, and there is no more: the rest is made smaller, or it stays so, said why. */
 export function AllThereIs({ batch, screen, resize, onClose, onDone }: Props) {
   const [isSaying, setSaying] = useState(false);
+  const [said, setSaid] = useState<DeviationSaid | null>(null);
   const close = useBenchWrite('closeAddition');
   const params = { id: batch.id };
 
-  async function leave(deviation: DeviationSaid): Promise<boolean> {
+  const isOver = close.problems.some(({ code }) => code === 'closed-over-limits');
+
+  async function leave(deviation: DeviationSaid, isOverKnown = false): Promise<boolean> {
     setSaying(false);
-    return (await close.write({ params, body: { position: screen.position, deviation } })) !== undefined;
+    setSaid(deviation);
+    const body = { position: screen.position, deviation, isOverKnown };
+    return (await close.write({ params, body })) !== undefined;
+  }
+  async function leaveSo(deviation: DeviationSaid, isOverKnown = false): Promise<void> {
+    if (!(await leave(deviation, isOverKnown))) return;
+    onClose();
+    onDone();
   }
   async function take(offer: AnswerOf<'offerResize'>): Promise<void> {
     const what = words.autoOver(screen.inGrams, screen.targetGrams);
     // It may be closed already, and only the rest be still to be made smaller.
-    if (!screen.done && !(await leave({ what, why: words.autoUnderWhy }))) return;
+    // The rest is made smaller with it: no limit is passed by that.
+    if (!screen.done && !(await leave({ what, why: words.autoUnderWhy }, true))) return;
     const body = { position: screen.position, upon: offer.upon };
     if (await resize.write({ params, body })) onClose();
   }
@@ -44,20 +55,20 @@ export function AllThereIs({ batch, screen, resize, onClose, onDone }: Props) {
         isBusy={close.isBusy || resize.isBusy}
         onTake={(offer) => void take(offer)}
       />
-      <Button isBench isWide onPress={() => setSaying(true)}>
-        {words.keepAsIs}
-      </Button>
+      {isOver && said ? (
+        <Button isBench isWide isBusy={close.isBusy} onPress={() => void leaveSo(said, true)}>
+          {words.keepOver}
+        </Button>
+      ) : (
+        <Button isBench isWide onPress={() => setSaying(true)}>
+          {words.keepAsIs}
+        </Button>
+      )}
       <DeviationDialog
         title={makingWords.outsideTitle}
         isOpen={isSaying}
         onClose={() => setSaying(false)}
-        onSaid={(said) =>
-          void leave(said).then((isClosed) => {
-            if (!isClosed) return;
-            onClose();
-            onDone();
-          })
-        }
+        onSaid={(given) => void leaveSo(given)}
         saveWord={words.closeTap}
       />
     </>
