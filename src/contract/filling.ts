@@ -380,6 +380,8 @@ export const fillingRoutes = {
       backTins: f.pieces.nullable().default(null),
       backLids: f.pieces.nullable().default(null),
       backLabels: f.pieces.nullable().default(null),
+      /** Questions that were asked before it is closed for good, and answered with "it is so". */
+      sure: z.array(f.name).max(10).default([]),
     }),
     output: runView,
   }),

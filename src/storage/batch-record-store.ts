@@ -111,6 +111,28 @@ export async function listFirstUses(db: Reader, lotIds: readonly string[]): Prom
   return new Map(rows.map((row) => [row.lot_id, row.first_at]));
 }
 
+/** What a batch made, and when a weighing was last entered into it, or struck, after it was made. */
+export async function listChangedSinceMade(db: Reader): Promise<{ lot_id: string; changed_at: string }[]> {
+  const made = db
+    .selectFrom('batch_close')
+    .innerJoin('entry as closed', 'closed.id', 'batch_close.entry_id')
+    .innerJoin('addition', 'addition.batch_id', 'batch_close.batch_id')
+    .select('batch_close.lot_id')
+    .where('batch_close.lot_id', 'is not', null);
+  const entered = await made
+    .innerJoin('entry as changed', 'changed.id', 'addition.entry_id')
+    .whereRef('changed.seq', '>', 'closed.seq')
+    .select('changed.recorded_at as changed_at')
+    .execute();
+  const struck = await made
+    .innerJoin('strike', 'strike.struck_entry_id', 'addition.entry_id')
+    .innerJoin('entry as changed', 'changed.id', 'strike.entry_id')
+    .whereRef('changed.seq', '>', 'closed.seq')
+    .select('changed.recorded_at as changed_at')
+    .execute();
+  return [...entered, ...struck].map(({ lot_id, changed_at }) => ({ lot_id: lot_id ?? '', changed_at }));
+}
+
 /** Lots of bases that stand in these batches as weighed in, by the batch: those that were made here themselves. */
 export const listBasesWeighedIn = (
   db: Reader,

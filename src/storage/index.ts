@@ -19,6 +19,7 @@ export {
   listAdditionsAt,
   listBasesWeighedIn,
   listBatchSteps,
+  listChangedSinceMade,
   listDeviations,
   listFirstUses,
   listStepRecords,

@@ -7,6 +7,7 @@ export {
   isTareForgotten,
   refuseEmptyFill,
 } from './ask-about-fill.ts';
+export { askBeforeClose, type Closing, closeQuestionCodes } from './ask-before-close.ts';
 export type { BatchLimit, MassLimit, NamedLimit, PieceLimit } from './batch-limit.ts';
 export { type BatchWeights, type BatchWeightTest, testBatchWeights } from './batch-weight-test.ts';
 export { type BowlLoads, type BowlWish, splitIntoLoads } from './bowl-loads.ts';

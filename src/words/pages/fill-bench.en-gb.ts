@@ -247,6 +247,9 @@ export const closeWords = {
   backLids: 'Lids that go back',
   backLabels: 'Labels that go back',
   of: (issued: number) => `Of ${sayDecimal(issued)} counted out. Left empty, it is not counted.`,
+  leftShould: (grams: string) =>
+    `By the book ${sayGrams(grams)} are in the bowl: weigh what is left, or put nought where it is thrown away.`,
+  sure: 'It is so: close the run',
   leftHint: 'It goes back to the shelf as a lot of its own and can be filled later.',
   part: 'What',
   issued: 'Counted out',

@@ -91,6 +91,7 @@ export const fillingWords = {
     product: 'See where it is sold',
     decide: 'Decide on it',
     trace: 'Trace it',
+    claims: 'See what is asked',
     label: 'See the labels',
   },
   mayNotRelease: (failing: number) =>

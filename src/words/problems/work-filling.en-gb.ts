@@ -52,6 +52,22 @@ export const workFillingProblems = {
     says: '{found, plural, one {One tin is} other {# tins are}} too light: {found, plural, one {number} other {numbers}} {numbers}.',
     mend: 'Fill them up and weigh them again, or leave them out; either way take the old weight out of the run.',
   },
+  'light-tins-many': {
+    says: 'Below {allowed} g (T1) with the error taken off {found, plural, one {lies one tin} other {lie # tins}} ({numbers}): {many, plural, one {one} other {#}} more than may lie there. As it stands these tins can never be released.',
+    mend: 'Fill up {many, plural, one {one of them} other {# of them}} and weigh again, or put it aside: a closed run takes no more weights.',
+  },
+  'mean-below-label': {
+    says: 'The mean of {tins, plural, one {one tin} other {# tins}} lies below the label: {found} g are missing over all of them. Closed like this they can never be released.',
+    mend: 'Fill that much into the lightest tins and weigh them again. A closed run takes no more weights; or say that it is so.',
+  },
+  'tins-put-aside': {
+    says: '{allowed, plural, one {One tin was} other {# tins were}} put aside and {found, plural, =0 {none} one {one} other {#}} counted as spoilt: the rest would stay on the book.',
+    mend: 'Count them with the spoilt tins; or, where a tin was emptied and used again, say that it is so.',
+  },
+  'bowl-filled-elsewhere': {
+    says: '{found} g would be booked as thrown away, and {runs} is still filled from the same bowl.',
+    mend: 'Weigh what is left in the bowl and enter it as left; or say that it is so.',
+  },
   'bowl-held-less': {
     says: 'The bowl held {allowed} g; {filled} g in tins, {retained} g kept and {left} g left make {found} g with what other runs filled.',
     mend: 'Weigh again what is left. If it is right, the yield was wrong: weigh the bowl and enter the count first.',

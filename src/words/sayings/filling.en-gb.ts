@@ -41,6 +41,8 @@ export const fillingSayings = {
     'None of {count, plural, one {# lot} other {# lots}} behind it is stopped.{undated, plural, =0 {} one { How long # of them keeps is not known: {which}.} other { How long # of them keep is not known: {which}.}}',
   'check-lot-stopped':
     '{item}, lot {lot}, was stopped{count, plural, =1 {} one {} other { (and # lots in all)}}: {reason}',
+  'check-claims-open':
+    'A tablet brought back late {count, plural, one {# entry} other {# entries}} of {which}, and nobody has answered: whether it is in the bowl is not known. Answer on the page of that batch.',
   'check-lot-past-when-used':
     '{item}, lot {lot}, was best before {bestBefore, date, long}, and it was used on {day, date, long}.',
   'check-lot-ends-first':

@@ -1,5 +1,6 @@
+import { askBeforeClose } from '../../core/filling/index.ts';
 import { problem } from '../../core/problem.ts';
-import { microgramsFromGrams } from '../../core/quantity/index.ts';
+import { type Exact, exact, microgramsFromGrams, toText } from '../../core/quantity/index.ts';
 import { giveUp, insertRunClose, insertRunCounts, orGiveUp, type Writer } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { inside } from '../inside.ts';
@@ -13,9 +14,10 @@ import { bookClosing, type Closing } from './book-closing.ts';
 import { findBowlSlackUg } from './bowl-slack.ts';
 import { countParts } from './count-parts.ts';
 import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
-import { countingTins, judgeRecords, standing } from './judge-records.ts';
+import { countingTins, errorGramsOf, judgeRecords, standing } from './judge-records.ts';
+import { netGramsOf } from './net-grams-of.ts';
 import { openRun } from './open-run.ts';
-import { fateUgOf, gatherRuns, netUgOf, type RunRecords } from './run-records.ts';
+import { fateUgOf, gatherRuns, isGone, netUgOf, type RunRecords } from './run-records.ts';
 import { viewRun } from './run-view.ts';
 import { shareBowl } from './share-bowl.ts';
 import { viewReady } from './view-ready.ts';
@@ -92,6 +94,17 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
       }),
     }),
   );
+  const asked = askBeforeClose({
+    missingGrams: missingOf(records),
+    tins: units,
+    putAside: records.weights.filter(isGone).length,
+    spoiltTins: body.spoiltTins,
+    lostGrams: gramsText(shared.lostUg),
+    others: records.siblings.flatMap(({ head, close }) =>
+      close ? [] : [{ number: head.number, aimGrams: gramsText(head.aim_ug) }],
+    ),
+  }).filter(({ code }) => !body.sure.includes(code));
+  if (asked.length > 0) giveUp(...asked);
   const needs = listPackagingNeeds(records.details, units, body);
   const counts = countParts(needs, viewReady(records.ready).issued, body);
   const issues = await issuePackaging(tx, needs, day);
@@ -101,11 +114,19 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
   return { ...shared, ...masses, records, bowl, units, issues, counts, lotId, day, bestBefore };
 }
 
+/** By the average way, once the share below limit 1 is kept, the mean alone is left that a release can fail by. */
+function missingOf(records: RunRecords): Exact | null {
+  const { judgedBy, totalGrams, filled } = judgeRecords(records);
+  if (judgedBy !== 'average' || filled === 0) return null;
+  const missing = exact(records.details.declaredGrams).times(filled).minus(totalGrams);
+  return missing.gt(0) ? missing : null;
+}
+
 const gramsGiven = (grams: string, where: string): number => orGiveUp(microgramsFromGrams(grams, where));
 
 /**
- * A tin that is too light is refilled or put aside first, and its weight struck. By the average way single tins may lie
- * below limit 1; none below limit 2.
+ * A tin that is too light is refilled or put aside first, and its weight struck. By the average way so many tins may lie
+ * below limit 1 as the rule allows of those that were filled; none below limit 2.
  */
 function refuseLightTins(records: RunRecords): void {
   const stays = new Set(countingTins(records, judgeRecords(records)));
@@ -118,6 +139,22 @@ function refuseLightTins(records: RunRecords): void {
       }),
     );
   }
+  refuseManyLight(records);
+}
+
+function refuseManyLight(records: RunRecords): void {
+  const { tooLight, judgedBy, limits } = judgeRecords(records, standing(records), true);
+  if (judgedBy !== 'average' || limits === null || tooLight === 0) return;
+  const light = standing(records).filter((row) =>
+    netGramsOf(row).minus(errorGramsOf(records, row)).lt(limits.limit1),
+  );
+  giveUp(
+    problem('light-tins-many', `filling run ${records.head.number}`, {
+      found: light.length,
+      allowed: toText(limits.limit1),
+      parameters: { many: tooLight, numbers: light.map((row) => row.tin).join(', ') },
+    }),
+  );
 }
 
 const storyOf = (closing: Closing, body: Body) => ({
@@ -129,6 +166,7 @@ const storyOf = (closing: Closing, body: Body) => ({
   binnedGrams: gramsText(closing.binnedUg),
   trialGrams: gramsText(closing.trialUg),
   counts: closing.counts,
+  sure: body.sure,
   foundGrams: gramsText(closing.foundUg),
   packaging: closing.issues.map((issue) => ({
     lotId: issue.lot.id,

@@ -16,6 +16,7 @@ import { isTin, type RunRecords } from './run-records.ts';
 export const judgeRecords = (
   records: RunRecords,
   tins: readonly SignedWeight[] = standing(records),
+  isOver = records.close !== undefined,
 ): RunVerdict =>
   must(
     judgeRun(
@@ -26,7 +27,7 @@ export const judgeRecords = (
         netGrams: tins.map(netGramsOf),
         errorsGrams: tins.map((row) => errorGramsOf(records, row)),
         scaleErrorGrams: gramsFromMicrograms(records.head.scale_error_ug),
-        isOver: records.close !== undefined,
+        isOver,
       },
       netContentsTables,
     ),

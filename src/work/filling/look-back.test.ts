@@ -62,4 +62,24 @@ describe('what is learnt after a release', () => {
     await measure('Geraniol', '106-24-1', '2.9');
     expect(await papers()).toEqual([]);
   });
+
+  it('calls tins back where a weighing that came late brings their batch over a limit', async () => {
+    const run = await releasedRun();
+    at.bench.setClock('2026-11-27T08:00:00Z');
+    const batch = await at.bench.get('getBatch', { params: { id: run.batchId } });
+    const scent = batch.screens.find((each) => each.kind === 'addition' && each.itemName === 'Lavender oil');
+    if (scent?.kind !== 'addition') throw new Error('the oil is weighed in');
+    const stamp = { ...at.bench.stamp(), at: '2026-11-26T08:30:00Z' };
+    const { position, lotId, scaleId } = scent;
+    const body = { stamp, position, lotId, scaleId, actualGrams: '5' };
+    const entry = { id: stamp.id, route: 'recordAddition', params: { id: run.batchId }, body, at: stamp.at };
+    const problems = [{ code: 'batch-not-open', where: 'id' }];
+    const claim = await at.bench.get('keepClaim', { body: { entry, problems } });
+    expect(await papers()).toEqual([]);
+    const answer = { how: 'enter' as const, reason: 'It went in too', sure: ['weighed-over-limits'] };
+    expect(codesOf(await at.bench.ask('answerClaim', { params: { id: claim.id }, body: answer }))).toEqual(
+      [],
+    );
+    expect(await papers()).toMatchObject([{ state: 'stop', title: 'LB-0001, Lavender butter' }]);
+  });
 });

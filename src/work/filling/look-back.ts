@@ -2,6 +2,7 @@ import type { Saying } from '../../contract/index.ts';
 import {
   type LotAtHand,
   listCertificates,
+  listChangedSinceMade,
   listEntriesOf,
   listFirstUses,
   listLotsAtHand,
@@ -24,8 +25,8 @@ export interface ShakenRun {
 }
 
 /**
- * A paper that comes after the release, or a material told anew, may show that tins hold more than a limit allows or that
- * their label lacks a name. Whoever is responsible acts at once, and withdraws or recalls them where that is needed.
+ * A paper that comes after the release, a material told anew, or a weighing that comes late, may show that tins hold more
+ * than a limit allows or that their label lacks a name. Whoever is responsible acts at once, and withdraws or recalls them where that is needed.
  * Source: Regulation (EC) No 1223/2009, Article 5(2); retained in Great Britain.
  */
 export async function listShakenRuns(context: Context): Promise<ShakenRun[]> {
@@ -44,7 +45,10 @@ export async function listShakenRuns(context: Context): Promise<ShakenRun[]> {
   return shaken;
 }
 
-/** Lot: when its composition was told anew, by a paper or with its material, after it had gone into something. */
+/**
+ * Lot: when its composition was told anew, by a paper or with its material, after it had gone into something; and of what
+ * was made here, when a weighing that a tablet brought late was entered into it, or one of it struck, after it was made.
+ */
 async function readToldAnew(db: Reader): Promise<ReadonlyMap<string, string>> {
   const told = new Map<string, string>();
   const note = (lotId: string, at: string) => {
@@ -57,7 +61,10 @@ async function readToldAnew(db: Reader): Promise<ReadonlyMap<string, string>> {
   for (const lot of await listLotsAtHand(db, { itemIds: [...changed.keys()] }))
     note(lot.id, changed.get(lot.item_id) ?? '');
   const uses = await listFirstUses(db, [...told.keys()]);
-  return new Map([...told].filter(([lotId, at]) => (uses.get(lotId) ?? at) < at));
+  const used = new Map([...told].filter(([lotId, at]) => (uses.get(lotId) ?? at) < at));
+  for (const { lot_id, changed_at } of await listChangedSinceMade(db))
+    if (changed_at > (used.get(lot_id) ?? '')) used.set(lot_id, changed_at);
+  return used;
 }
 
 async function lookBack(
@@ -83,4 +90,4 @@ async function lookBack(
 
 /** What is in the tins and what stands on them; that a report ran out since, or a lot was stopped, is told elsewhere. */
 const isOfContent = (check: string): boolean =>
-  ['limits', 'weighed'].includes(check) || check.startsWith('label');
+  ['limits', 'weighed', 'worst'].includes(check) || check.startsWith('label');

@@ -8,6 +8,7 @@ import {
   listDeviations,
   listLabelPrints,
   listLotsAtHand,
+  listOpenClaims,
   listStepRecords,
   type Reader,
   type SignedRelease,
@@ -72,6 +73,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
     ...checkStatements(checked),
     ...(await checkContents(context, records, checked)),
     await checkLots(context, records),
+    ...(await checkClaims(db, records)),
     ...(await checkLabels(context, records)),
     ...(await checkOldLabels(context, records)),
     ...(await checkReady(db, records)),
@@ -226,6 +228,27 @@ async function checkLots(context: Context, records: RunRecords): Promise<Check> 
         }),
       )
     : seeGoodLots(behind);
+}
+
+/**
+ * What a tablet brought late of any batch behind the tins, through bases too, and nobody answered: whether it is in the
+ * bowl nobody knows. Those of the run's own batch and of the run are told with them.
+ */
+async function checkClaims(db: Reader, { head, bowl, tins }: RunRecords): Promise<Check[]> {
+  const open = await listOpenClaims(db);
+  if (open.length === 0) return [];
+  const start = tins?.id ?? head.bulk_lot_id;
+  const { reached } = await walkLots(db, start === null ? [] : [start], 'back');
+  const behind = await listLotsAtHand(db, { lotIds: reached.map(({ lotId }) => lotId) });
+  const subjects = [
+    { id: head.id, number: head.number },
+    ...[bowl, ...behind].flatMap((lot) => (lot?.batch_id ? [{ id: lot.batch_id, number: lot.number }] : [])),
+  ];
+  const asking = open.filter(({ subject_id }) => subjects.some(({ id }) => id === subject_id));
+  if (asking.length === 0) return [];
+  const asked = subjects.filter(({ id }) => asking.some(({ subject_id }) => subject_id === id));
+  const which = [...new Set(asked.map(({ number }) => number))].join(', ');
+  return [check('claims', false, saying('check-claims-open', { count: asking.length, which }))];
 }
 
 /** Tins end with the first lot that does. Where nobody knows when one ends that cannot be counted in, so it is shown. */

@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { closeQuestionCodes } from '../../../core/filling/index.ts';
 import type { Problem } from '../../../core/problem.ts';
+import { exact } from '../../../core/quantity/index.ts';
 import { closeWords, fillingWords } from '../../../words/index.ts';
-
 import { useDraft } from '../../api/use-draft.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
 import { useWrite } from '../../api/use-write.ts';
@@ -12,17 +13,28 @@ import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { SideBySide } from '../../parts/side-by-side.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
+import { FillQuestion } from './fill-question.tsx';
 import { readSpoilt } from './read-spoilt.ts';
 import type { Run } from './run.ts';
 
 const NONE: readonly Problem[] = [];
+const NOTHING_SURE: readonly string[] = [];
+const isCloseQuestion = ({ code }: Problem): boolean => closeQuestionCodes.some((each) => each === code);
+
+/** Where no further tin can be filled of it, nothing is kept; a bowl that holds more is weighed. */
+const leftOver = (run: Run): string =>
+  exact(run.bowlLeftGrams)
+    .minus(run.plannedSampleGrams ?? 0)
+    .lt(run.aimGrams) && run.others.every(({ state }) => state !== 'filling' && state !== 'planned')
+    ? '0'
+    : '';
 
 /** The batch's sample is offered once; whoever keeps another one says so. */
 const firstDraft = (run: Run) => ({
   keeps: run.sampleKeptIn === null,
   sample: run.plannedSampleGrams ?? '',
   why: run.sampleKeptIn === null ? '' : closeWords.sampleKept(run.sampleKeptIn),
-  left: '0',
+  left: null as string | null,
   tins: null as string | null,
   lids: '0',
   labels: '0',
@@ -36,14 +48,17 @@ export function CloseRun({ run }: { readonly run: Run }) {
   const { draft: typed, set, isChanged } = useDraft(firstDraft(run));
   const { putAside } = run.summary;
   // Tins that were put aside are spoilt, unless somebody counted otherwise.
-  const draft = { ...typed, tins: typed.tins ?? String(putAside) };
+  const draft = { ...typed, tins: typed.tins ?? String(putAside), left: typed.left ?? leftOver(run) };
   const close = useWrite('closeRun');
   useUnsaved(isChanged, close);
   // What was in the way of closing may be out of it once a tin is filled or taken out.
   const tinsNow = JSON.stringify(run.weights);
   const [refusedWith, setRefusedWith] = useState(tinsNow);
-  const submit = () => {
+  const asked = close.problems.find(isCloseQuestion);
+  const [sure, setSure] = useState(NOTHING_SURE);
+  const submit = (answers: readonly string[] = NOTHING_SURE) => {
     setRefusedWith(tinsNow);
+    setSure(answers);
     const counted = readSpoilt(draft);
     if (!counted.ok) return close.refuse(counted.problems);
     return close.write({
@@ -54,6 +69,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
           : { keep: false, reason: draft.why },
         leftGrams: typedDecimal(draft.left),
         ...counted.value,
+        sure: [...answers],
       },
     });
   };
@@ -62,7 +78,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
       <p className="soft">{fillingWords.closeSays}</p>
       <Form
         label={fillingWords.closeTitle}
-        problems={refusedWith === tinsNow ? close.problems : NONE}
+        problems={refusedWith === tinsNow && !asked ? close.problems : NONE}
         onSubmit={() => void submit()}
       >
         <CheckBox isChecked={draft.keeps} onChange={set('keeps')}>
@@ -95,7 +111,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
             unit="g"
             value={draft.left}
             onChange={set('left')}
-            hint={closeWords.leftHint}
+            hint={draft.left === '' ? closeWords.leftShould(run.bowlLeftGrams) : closeWords.leftHint}
             isBench
           />
         </SideBySide>
@@ -105,11 +121,17 @@ export function CloseRun({ run }: { readonly run: Run }) {
           {fillingWords.close}
         </Button>
       </Form>
+      <FillQuestion
+        asked={asked}
+        sure={closeWords.sure}
+        onSure={() => void submit([...sure, asked?.code ?? ''])}
+        onClose={close.forget}
+      />
     </Card>
   );
 }
 
-type Draft = ReturnType<typeof firstDraft> & { readonly tins: string };
+type Draft = ReturnType<typeof firstDraft> & { readonly tins: string; readonly left: string };
 type TextKey = Exclude<keyof Draft, 'keeps'>;
 
 interface CountProps {

@@ -5,12 +5,14 @@ import { Dialog } from '../../parts/dialog.tsx';
 
 interface Props {
   readonly asked: Problem | undefined;
+  /** What the answer says; of a tin, that it is kept. */
+  readonly sure?: string;
   readonly onSure: () => void;
   readonly onClose: () => void;
 }
 
 /** A reading that looks like a slip: asked each time, never put right by itself. */
-export function FillQuestion({ asked, onSure, onClose }: Props) {
+export function FillQuestion({ asked, sure = lightWords.sure, onSure, onClose }: Props) {
   const said = asked && sayProblem(asked);
   return (
     <Dialog title={lightWords.askTitle} isOpen={asked !== undefined} onClose={onClose}>
@@ -18,7 +20,7 @@ export function FillQuestion({ asked, onSure, onClose }: Props) {
       <p>{said?.mend}</p>
       <div>
         <Button isAct isBench onPress={onSure}>
-          {lightWords.sure}
+          {sure}
         </Button>
       </div>
     </Dialog>

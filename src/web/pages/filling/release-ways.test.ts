@@ -11,8 +11,16 @@ describe('the ways out of what is not passed', () => {
     expect(waysOf('weighed')).toEqual(['/making/b', '/formulas/f/worksheet', '/reports']);
   });
 
-  it.each(['purpose', 'weights', 'markets', 'limits', 'report', 'worst', 'lots', 'label-GB', 'label-age-NI'])(
-    'are there for %s',
-    (check) => expect(waysOf(check).length).toBeGreaterThan(0),
-  );
+  it.each([
+    'purpose',
+    'weights',
+    'markets',
+    'limits',
+    'report',
+    'worst',
+    'lots',
+    'claims',
+    'label-GB',
+    'label-age-NI',
+  ])('are there for %s', (check) => expect(waysOf(check).length).toBeGreaterThan(0));
 });

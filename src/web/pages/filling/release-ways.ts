@@ -20,6 +20,7 @@ const BY_CHECK: Readonly<Record<string, (run: Run) => readonly Way[]>> = {
   report: () => [reports],
   weighed: (run) => [batch(run), worksheet(run), reports],
   worst: (run) => [{ words: words.decide, to: `/making/${run.batchId}` }],
+  claims: () => [{ words: words.claims, to: '/' }],
   lots: (run) => (run.lotId === null ? [] : [{ words: words.trace, to: `/trace/${run.lotId}` }]),
 };
 
