@@ -206,8 +206,8 @@ export const tinsAirWords = {
     `Of those wanted ${pieces(short, 'tin', 'tins')} ${short === 1 ? 'stays' : 'stay'} empty.`,
   chance: (percent: string, tins: number) =>
     tins === 1
-      ? `Chance that the tin still to fill reaches its label: ${percent} %.`
-      : `Chance that all ${sayDecimal(tins)} still to fill reach the label: ${percent} %.`,
+      ? `Chance that the tin still to fill reaches its label at once: ${percent} %.`
+      : `Chance that all ${sayDecimal(tins)} still to fill reach the label at once: ${percent} %.`,
   chanceUnknown: 'The chance that all reach the label comes with the second tin.',
   least: (grams: string, withError: boolean) =>
     withError

@@ -150,6 +150,8 @@ export const stepWords = {
     askTitle: 'Is that right?',
     sure: 'It is so: keep it',
     keep: 'Count this cup',
+    takeLast: (tin: string, density: string) =>
+      `Take the ${tin === '' ? 'cup' : 'tin'} of the last round: ${density} g/ml`,
     ofCup: (density: string) => `a cup: ${density} g in a millilitre`,
     ofTin: (product: string, density: string) => `tin of ${product}: ${density} g in a millilitre`,
     takeOff: 'Take this one off',
@@ -176,10 +178,10 @@ export const stepWords = {
       count >= planned
         ? `Enough for the ${sayDecimal(planned)} tins of ${product} that are planned.`
         : `Only ${sayDecimal(count)} of the ${sayDecimal(planned)} tins of ${product} that are planned.`,
-    chance: (percent: string, tins: number) =>
+    chance: (percent: string, tins: number, aim: string) =>
       tins === 1
-        ? `Chance that a tin reaches its label: ${percent} %.`
-        : `Chance that all ${sayDecimal(tins)} tins reach the label: ${percent} %.`,
+        ? `Chance that the tin reaches its label at once, filled to ${aim}: ${percent} %.`
+        : `Chance that all ${sayDecimal(tins)} tins reach the label at once, filled to ${aim}: ${percent} %.`,
     chanceUnknown:
       'The chance that all reach the label is not known: no earlier run of this product, and fewer than two cups or first tins of this bowl.',
     chanceNoSpread:

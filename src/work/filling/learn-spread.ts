@@ -1,6 +1,6 @@
 import type { orders } from '../../contract/index.ts';
 import { type PooledSpread, poolSpread } from '../../core/filling/index.ts';
-import type { Exact } from '../../core/quantity/index.ts';
+import { type Exact, exact } from '../../core/quantity/index.ts';
 import {
   listClosedRuns,
   listFillWeights,
@@ -32,22 +32,32 @@ export async function learnSpread(
   { tinId, declaredGrams }: orders.ProductDetails,
 ): Promise<LearntSpread | null> {
   const heads = await listClosedRuns(db);
-  const own = heads.filter((head) => head.product_id === productId);
   const alike = heads.filter((head) => {
     const details = readProductDetails(head.product_details);
-    return details.tinId === tinId && details.declaredGrams === declaredGrams;
+    return details.tinId === tinId && exact(details.declaredGrams).eq(declaredGrams);
   });
-  return (
-    (await pool(db, own.slice(0, LAST_RUNS), 'product')) ??
-    (await pool(db, alike.slice(0, LAST_RUNS), 'container'))
+  return tellingOf(await poolOwnRuns(db, productId)) ?? tellingOf(await pool(db, alike, 'container'));
+}
+
+/** Of earlier runs of the product alone, however few tins they had; null: no two. */
+export async function poolOwnRuns(db: Reader, productId: string): Promise<LearntSpread | null> {
+  const heads = await listClosedRuns(db);
+  return pool(
+    db,
+    heads.filter((head) => head.product_id === productId),
+    'product',
   );
 }
 
+const tellingOf = (learnt: LearntSpread | null): LearntSpread | null =>
+  learnt === null || learnt.spread.degreesOfFreedom < LEAST_DEGREES ? null : learnt;
+
 async function pool(
   db: Reader,
-  heads: readonly RunHead[],
+  all: readonly RunHead[],
   from: LearntSpread['from'],
 ): Promise<LearntSpread | null> {
+  const heads = all.slice(0, LAST_RUNS);
   const weights = await listFillWeights(
     db,
     heads.map((head) => head.id),
@@ -57,7 +67,7 @@ async function pool(
     return nets.length > 1 ? [{ head, nets }] : [];
   });
   const spread = poolSpread(runs.map(({ nets }) => nets));
-  if (spread === null || spread.degreesOfFreedom < LEAST_DEGREES) return null;
+  if (spread === null) return null;
   return { spread, from, runs: runs.map(({ head, nets }) => ({ head, tins: nets.length })) };
 }
 

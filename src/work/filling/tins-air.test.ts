@@ -36,4 +36,20 @@ describe('a run of what was whipped', () => {
     await closeRun(run.id);
     expect((await read(run.id)).air).toBeNull();
   });
+
+  it('is told the spread that its aim is learnt from: as tins were filled first, before three were filled up', async () => {
+    await measureTin('66');
+    const run = await startRun((await makeBowl(8)).id, { wanted: 6 });
+    for (const gross of ['46.10', '46.20', '46.30']) {
+      await fillAll(run.id, gross);
+      const { weights } = await read(run.id);
+      await at.fill(run.id, '46.45', { refillOf: weights.at(-1)?.entryId ?? null });
+    }
+    await fillAll(run.id, '46.45', '46.60', '46.75');
+    await closeRun(run.id);
+    const next = await startRun((await makeBowl()).id);
+    const { air } = await read(next.id);
+    // 34.7, 34.8, 34.9, 35.05, 35.2, 35.35: s = 0.24698 g; as they stand s would be 0.1255 g.
+    expect(air?.spread?.standardDeviationGrams).toBeCloseTo(0.24698, 4);
+  });
 });

@@ -19,7 +19,7 @@ export async function viewAir(db: Reader, { head, details }: RunRecords): Promis
     brimMl,
     headspacePercent: details.headspacePercent,
     lossPercent: details.bowlLossPercent,
-    spread: await findFillSpread(db, head.product_id, head.id),
+    spread: await findFillSpread(db, head.product_id),
     cups: cups.filter(({ isFinal }) => isFinal).flatMap((each) => each.cups),
   };
 }

@@ -20,7 +20,7 @@ import { listCups } from '../list-cups.ts';
 import { gramsText } from '../quantity-text.ts';
 import { readProductDetails } from '../read-product-details.ts';
 import { workshopDetails } from '../workshop-details.ts';
-import { findTinAim } from './read-tins.ts';
+import { findLearntAim } from './read-tins.ts';
 
 /** A season of one product: older ones were whipped by another hand or machine (common practice, no source). */
 const NEWEST_BATCHES = 12;
@@ -135,7 +135,9 @@ async function findAirTin(
     productName: details.name,
     brimMl,
     declaredGrams: details.declaredGrams,
-    aimGrams: toText(findTinAim(details, tareGrams ?? '0', scales)),
+    aimGrams: toText(
+      await findLearntAim(db, { productId: row.id, details, tareGrams: tareGrams ?? '0' }, scales),
+    ),
     tareGrams,
     headspacePercent: details.headspacePercent,
     lossPercent: details.bowlLossPercent,

@@ -74,7 +74,7 @@ interface LearntTin {
 }
 
 /** As the run will aim: by the spread of earlier runs, where there is one, on the scale that asks for least. */
-async function findLearntAim(
+export async function findLearntAim(
   db: Reader,
   { productId, details, tareGrams }: LearntTin,
   scales: readonly ScaleRow[],

@@ -14,6 +14,8 @@ function runOf(nets: readonly string[], more: object = {}): Run {
     netGrams,
     verdict: Number(netGrams) < 35.1 ? 'too-light' : 'inside',
     isStruck: false,
+    fate: null,
+    refillOf: null,
     isRefilled: false,
   }));
   return {
@@ -101,6 +103,16 @@ describe('what the first tins of a whipped product say of its air', () => {
     expect(read(runOf(['36', '36', '36'])).chance).toBe('no-spread');
     expect(read(runOf(['33']), { full: ['tin-1'], room: [] }).chance).toBe('no-data');
     expect(read(runOf(['36', '36.1', '36.2'], { summary: { stillToFill: 0 } })).chance).toBeNull();
+  });
+
+  it('learns the spread from tins as they were filled first, not from what was filled up', () => {
+    const run = runOf(['34.2', '36', '36.2', '36']);
+    const [light, ...rest] = run.weights;
+    const again = { ...run.weights[3], refillOf: 'tin-1', netGrams: '36' };
+    const weights = [{ ...light, isRefilled: true }, ...rest.slice(0, 2), again];
+    const { chance } = read({ ...run, weights } as unknown as Run);
+    // 34.2, 36, 36.2: mean 35.4667 g, s = 1.10151 g.
+    expect((chance as { standardDeviationGrams: number }).standardDeviationGrams).toBeCloseTo(1.10151, 4);
   });
 
   it('says nothing of what was not whipped', () => {

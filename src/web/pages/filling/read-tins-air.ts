@@ -61,7 +61,7 @@ export function readTinsAir(run: Run, said: Said): TinsAir | null {
     verdict: judgeTins(run, air, full),
     by: full.length > 0 ? 'tins' : 'cups',
     fills,
-    chance: findChance(run, air, tins, { meanGrams, fills: fills.count }),
+    chance: findChance(run, air, fills.count),
     ask: isAsked && !(hasRoom && last.verdict !== 'too-light') ? last : null,
   };
 }
@@ -98,16 +98,18 @@ function countMore(run: Run, meanGrams: Exact): TinsAir['fills'] {
   return found.ok ? { count: found.value.filled, leftGrams: found.value.leftoverGrams } : none;
 }
 
+/** A slip of the pen is no fill, and of a tin struck before its fate was asked nobody knows whether it was one. */
+const isFirstFill = ({ refillOf, isStruck, fate }: Weight): boolean =>
+  refillOf === null && (!isStruck || (fate !== null && fate !== 'slip'));
+
 /** Of the tins that are still to be filled: spread of earlier runs and of this one together. */
-function findChance(
-  run: Run,
-  air: Air,
-  tins: readonly Weight[],
-  { meanGrams, fills }: { readonly meanGrams: Exact; readonly fills: number },
-): TinsAir['chance'] {
+function findChance(run: Run, air: Air, fills: number): TinsAir['chance'] {
   const further = run.summary.stillToFill > 0 ? Math.min(run.summary.stillToFill, fills) : 0;
   if (further === 0) return null;
-  const pooled = poolSpread([tins.map(({ netGrams }) => netGrams)]);
+  // As they were filled first: what was filled up since tells nothing of how the hand spreads.
+  const tins = run.weights.filter(isFirstFill).map(({ netGrams }) => exact(netGrams));
+  if (tins.length === 0) return 'no-data';
+  const pooled = poolSpread([tins]);
   const groups = [
     ...(pooled ? [{ s: pooled.standardDeviation.toNumber(), f: pooled.degreesOfFreedom }] : []),
     ...(air.spread ? [{ s: air.spread.standardDeviationGrams, f: air.spread.degreesOfFreedom }] : []),
@@ -119,7 +121,12 @@ function findChance(
   // By the minimum way the scale's error counts against the maker, as in each tin's own verdict.
   const leastGrams = exact(run.declaredGrams).plus(run.fillBasis === 'minimum' ? run.errorGrams : 0);
   const all = chanceAllReach(
-    { mean: meanGrams.toNumber(), meanOf: tins.length, standardDeviation, degreesOfFreedom },
+    {
+      mean: sumOf(tins).div(tins.length).toNumber(),
+      meanOf: tins.length,
+      standardDeviation,
+      degreesOfFreedom,
+    },
     leastGrams.toNumber(),
     further,
   );

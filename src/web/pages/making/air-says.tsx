@@ -90,13 +90,15 @@ function TinSays({ says, cups, cup, isOne }: TinProps) {
           ) : (
             <p>{words.fillsPlanned(fills.count, tin.planned, tin.productName)}</p>
           ))}
-        <p>{sayChance(chance)}</p>
+        {verdict.verdict !== 'more' && <p>{sayChance(chance)}</p>}
         <Disclosure title={words.working}>
           {() => (
             <>
               <p>{words.density(toText(verdict.meanGramsPerMl.toDecimalPlaces(4)), cups)}</p>
               <p>{words.rule}</p>
-              {typeof chance !== 'string' && <Model chance={chance} says={says} />}
+              {verdict.verdict !== 'more' && typeof chance !== 'string' && (
+                <Model chance={chance} says={says} />
+              )}
             </>
           )}
         </Disclosure>
@@ -112,7 +114,7 @@ const stopAt = (leastGramsPerMl: number, cup: NonNullable<Props['cup']>): string
 function sayChance(chance: TinAir['chance']): string {
   if (chance === 'no-data') return words.chanceUnknown;
   if (chance === 'no-spread') return words.chanceNoSpread;
-  return words.chance(sayShare(chance.all), chance.tins);
+  return words.chance(sayShare(chance.all), chance.tins, oneDecimal(chance.expectedGrams));
 }
 
 function Model({ chance, says }: { readonly chance: Chance; readonly says: TinAir }) {

@@ -26,6 +26,8 @@ interface Props<Name extends string> {
 /** Large digits and one set of keys for them: the keys type into the field that was tapped last. */
 export function NumberPad<Name extends string>({ fields, values, set, beside, isBusy = false }: Props<Name>) {
   const [active, setActive] = useState(fields[0]?.name);
+  // What stands in a field that was just tapped is replaced by the first key, as on a calculator.
+  const [isFresh, setFresh] = useState(() => fields[0] !== undefined && values[fields[0].name] !== '');
   const current = fields.find(({ name }) => name === active) ?? fields[0];
   if (!current) return null;
   return (
@@ -37,14 +39,27 @@ export function NumberPad<Name extends string>({ fields, values, set, beside, is
             key={field.name}
             field={field}
             value={values[field.name]}
-            onChange={set(field.name)}
+            onChange={(value) => {
+              setFresh(false);
+              set(field.name)(value);
+            }}
             isActive={field.name === current.name}
-            onTouch={() => setActive(field.name)}
+            onTouch={() => {
+              if (field.name !== current.name) setFresh(true);
+              setActive(field.name);
+            }}
             isBusy={isBusy}
           />
         ))}
       </div>
-      <KeyPad value={values[current.name]} onChange={set(current.name)} isBusy={isBusy} />
+      <KeyPad
+        value={isFresh ? '' : values[current.name]}
+        onChange={(value) => {
+          setFresh(false);
+          set(current.name)(value);
+        }}
+        isBusy={isBusy}
+      />
     </div>
   );
 }

@@ -7,6 +7,7 @@ import { listTimers, type RunningTimer, sayClock } from './list-timers.ts';
 import { markRung, ringDue, rungSoFar, silence } from './rings.ts';
 import { SoundSwitch } from './sound-switch.tsx';
 import styles from './step.module.css';
+import { stillRunning } from './stood-marks.ts';
 import { TimerRing } from './timer-ring.tsx';
 import { useNow } from './use-now.ts';
 
@@ -20,7 +21,7 @@ interface Props {
 /** What runs meanwhile: a hold while the next thing is weighed. It rings, says so, and leads to its screen. */
 export function RunningTimers({ batch, shown, onShow }: Props) {
   const now = useNow();
-  const timers = listTimers(batch.screens);
+  const timers = stillRunning(listTimers(batch.screens));
   useEffect(listenForTap, []);
   const said = useRings(timers, now);
   const elsewhere = timers.filter(({ screen }) => screen !== shown);

@@ -152,7 +152,7 @@ function TakePhoto({ batch, screen }: Props) {
       <Dialog title={words.look} isOpen={taken !== undefined} onClose={drop} closeWord={words.drop} isWide>
         {taken && (
           <Form label={words.look} problems={save.problems} onSubmit={() => void keep()}>
-            <img className={styles.large} src={`data:image/jpeg;base64,${taken.base64}`} alt="" />
+            <img className={styles.look} src={`data:image/jpeg;base64,${taken.base64}`} alt="" />
             <p>
               <strong>{words.rule}</strong>
             </p>

@@ -7,4 +7,6 @@ export interface StepProps {
   readonly doneWord: string;
   readonly onDone: () => void;
   readonly all: number;
+  /** Its entry is on its way: the screen stays as it is until the answer is there, so that a question is not lost. */
+  readonly onUnderWay?: (isUnderWay: boolean) => void;
 }

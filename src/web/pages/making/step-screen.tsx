@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { makingWords } from '../../../words/index.ts';
 import type { Step } from './batch.ts';
 import styles from './bench.module.css';
@@ -33,7 +33,10 @@ const KINDS: Readonly<Record<Step['stepKind'], (props: StepProps) => ReactNode>>
 
 /** One step of the method, on the screen of its kind. */
 export function StepScreen(props: StepProps) {
-  const { batch, screen, all } = props;
+  const { batch, all } = props;
+  const [sent, setSent] = useState<Step>();
+  // An entry stands in the batch as soon as it lies on this tablet: what is asked about it comes after that.
+  const screen = sent ?? props.screen;
   const Kind = KINDS[screen.stepKind];
   return (
     <div className={styles.screen}>
@@ -41,7 +44,15 @@ export function StepScreen(props: StepProps) {
         {makingWords.stepOf(screen.screen + 1, all)}. {screen.stage}.
       </p>
       <CautionList screen={screen} />
-      {screen.done ? <StepDone batch={batch} screen={screen} done={screen.done} /> : <Kind {...props} />}
+      {screen.done ? (
+        <StepDone batch={batch} screen={screen} done={screen.done} />
+      ) : (
+        <Kind
+          {...props}
+          screen={screen}
+          onUnderWay={(isUnderWay) => setSent(isUnderWay ? props.screen : undefined)}
+        />
+      )}
       <StepPhotos batch={batch} screen={screen} />
       <StruckEntries batch={batch} screen={screen.screen} />
     </div>

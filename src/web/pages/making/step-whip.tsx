@@ -1,12 +1,14 @@
 import { useState } from 'react';
 import { sayNumber, stepWords } from '../../../words/index.ts';
+import { workshopNow } from '../../away/clock.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
-import { timerOf } from './list-timers.ts';
+import { type RunningTimer, timerOf } from './list-timers.ts';
 import { countLoads, LoadsCard } from './loads-card.tsx';
 import { RoundLength } from './round-length.tsx';
 import { StepForm } from './step-form.tsx';
 import type { StepProps } from './step-props.ts';
+import { markStood, readStood } from './stood-marks.ts';
 import { StrikeStep } from './strike-step.tsx';
 import { TimerFace } from './timer-face.tsx';
 import { useBegin } from './use-begin.ts';
@@ -69,16 +71,22 @@ function Ready({ load, round, ...props }: RoundProps) {
 /** It runs; when time is up, or before, the machine stands and somebody looks. */
 function Running({ load, round, ...props }: RoundProps) {
   const { batch, screen } = props;
-  const [isLooking, setLooking] = useState(false);
+  const [, setStood] = useState<number>();
   const now = useNow();
   const timer = timerOf(screen);
   if (!timer) return null;
+  const isLooking = readStood(timer) !== undefined;
+  function stand(running: RunningTimer) {
+    const at = workshopNow();
+    markStood(running, at);
+    setStood(at);
+  }
   const isOver = timer.endsAt !== null && now >= timer.endsAt;
   return (
     <>
       {!isLooking && <TimerFace timer={timer} />}
       {!isLooking && !isOver ? (
-        <Button isBench isWide onPress={() => setLooking(true)}>
+        <Button isBench isWide onPress={() => stand(timer)}>
           {words.stopLook}
         </Button>
       ) : (
@@ -89,6 +97,7 @@ function Running({ load, round, ...props }: RoundProps) {
           load={load}
           round={round}
           timer={timer}
+          onUnderWay={props.onUnderWay}
         />
       )}
       <StrikeStep
@@ -113,19 +122,22 @@ function Whipped({ load, loads, ...props }: WhippedProps) {
   const { begin, save } = useBegin(props);
   const isMore = loads !== null && load < loads;
   const minutes = totalMinutes(screen.whipped.map((each) => each.minutes));
+  const next = (
+    <Button
+      isAct={isMore}
+      isBench
+      isWide={isMore}
+      isBusy={save.isBusy}
+      onPress={() => void begin({ load: load + 1, round: 1 })}
+    >
+      {words.nextLoad}
+    </Button>
+  );
   return (
     <>
       {minutes !== null && <p>{words.whippedFor(minutes)}</p>}
       <Problems problems={save.problems} />
-      <Button
-        isAct={isMore}
-        isBench
-        isWide={isMore}
-        isBusy={save.isBusy}
-        onPress={() => void begin({ load: load + 1, round: 1 })}
-      >
-        {words.nextLoad}
-      </Button>
+      {isMore && next}
       <StepForm
         label={screen.what}
         entry={entry}
@@ -133,6 +145,7 @@ function Whipped({ load, loads, ...props }: WhippedProps) {
         isEarly={isMore}
         parts={() => ({ minutes })}
       />
+      {!isMore && <div>{next}</div>}
     </>
   );
 }

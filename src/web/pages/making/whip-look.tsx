@@ -21,6 +21,7 @@ import { densitiesOf, meanDensityOf } from './read-air.ts';
 import { rememberCup } from './remembered-cup.ts';
 import styles from './step.module.css';
 import { readWeighing } from './step-weighing.ts';
+import { markStood, readStood } from './stood-marks.ts';
 import { weighedBefore } from './whip-state.ts';
 
 interface Props {
@@ -29,6 +30,7 @@ interface Props {
   readonly load: number;
   readonly round: number;
   readonly timer: RunningTimer;
+  readonly onUnderWay?: ((isUnderWay: boolean) => void) | undefined;
 }
 
 const { whip: words } = stepWords;
@@ -39,17 +41,18 @@ const EMPTY = {
 };
 
 /** The machine stands: what it looks like by a tap, a cup and a temperature for those who want them, on or stop. */
-export function WhipLook({ batch, screen, load, round, timer }: Props) {
+export function WhipLook({ batch, screen, load, round, timer, onUnderWay }: Props) {
   const { draft, set, take, forget } = useKeptDraft(
     `bench.${batch.id}.step.${screen.position}.round.${load}.${round}`,
     EMPTY,
+    'tablet',
   );
   const save = useBenchWrite('recordRound', { judge: judgeRoundHere(batch, screen) });
   const [goes, setGoes] = useState<'on' | 'stop'>('on');
   const asked = save.problems.filter(isCupQuestion);
   const [isOpen, setOpen] = useState({ cup: draft.gross !== '', heat: draft.celsius !== '' });
   // When somebody began to look the machine stood: what the clock says later is no whipping.
-  const [stoodAt] = useState(() => Math.min(workshopNow(), timer.endsAt ?? Infinity));
+  const [stoodAt] = useState(() => readStood(timer) ?? Math.min(workshopNow(), timer.endsAt ?? Infinity));
   const looked = LOOKS.find(([look]) => look === draft.looked)?.[0];
   const kept = JSON.parse(draft.cups) as steps.FullCup[];
   const typed = fullCupOf(readWeighing(draft, true), draft.tinOf);
@@ -74,7 +77,12 @@ export function WhipLook({ batch, screen, load, round, timer }: Props) {
       celsius: typedDecimalOrNull(draft.celsius),
       remark: '',
     };
-    if (await save.write({ params: { id: batch.id }, body })) forget();
+    onUnderWay?.(true);
+    const entered = await save.write({ params: { id: batch.id }, body });
+    onUnderWay?.(false);
+    if (!entered) return;
+    markStood(timer, null);
+    forget();
   }
   return (
     <Form label={words.look} problems={asked.length > 0 ? [] : save.problems} onSubmit={putCup}>
