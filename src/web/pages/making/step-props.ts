@@ -8,5 +8,5 @@ export interface StepProps {
   readonly onDone: () => void;
   readonly all: number;
   /** Its entry is on its way: the screen stays as it is until the answer is there, so that a question is not lost. */
-  readonly onUnderWay?: (isUnderWay: boolean) => void;
+  readonly onSent?: (how: 'sent' | 'entered' | 'refused') => void;
 }

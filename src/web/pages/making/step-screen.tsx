@@ -3,6 +3,7 @@ import { makingWords } from '../../../words/index.ts';
 import type { Step } from './batch.ts';
 import styles from './bench.module.css';
 import { CautionList } from './caution-list.tsx';
+import { holdScreen, type SentScreen } from './hold-screen.ts';
 import { StepCool } from './step-cool.tsx';
 import { StepCover } from './step-cover.tsx';
 import { StepCup } from './step-cup.tsx';
@@ -34,9 +35,10 @@ const KINDS: Readonly<Record<Step['stepKind'], (props: StepProps) => ReactNode>>
 /** One step of the method, on the screen of its kind. */
 export function StepScreen(props: StepProps) {
   const { batch, all } = props;
-  const [sent, setSent] = useState<Step>();
-  // An entry stands in the batch as soon as it lies on this tablet: what is asked about it comes after that.
-  const screen = sent ?? props.screen;
+  const [sent, setSent] = useState<SentScreen>();
+  const held = holdScreen(sent, props.screen);
+  if (held !== sent) setSent(held);
+  const screen = held?.screen ?? props.screen;
   const Kind = KINDS[screen.stepKind];
   return (
     <div className={styles.screen}>
@@ -50,7 +52,7 @@ export function StepScreen(props: StepProps) {
         <Kind
           {...props}
           screen={screen}
-          onUnderWay={(isUnderWay) => setSent(isUnderWay ? props.screen : undefined)}
+          onSent={(how) => setSent(how === 'entered' ? undefined : { screen, isRefused: how === 'refused' })}
         />
       )}
       <StepPhotos batch={batch} screen={screen} />

@@ -97,7 +97,7 @@ function Running({ load, round, ...props }: RoundProps) {
           load={load}
           round={round}
           timer={timer}
-          onUnderWay={props.onUnderWay}
+          onSent={props.onSent}
         />
       )}
       <StrikeStep

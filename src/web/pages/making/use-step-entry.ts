@@ -54,19 +54,19 @@ export interface StepEntry {
 }
 
 /** What is typed of a step, and its entry: asked about on this tablet too, where the workshop does not answer. */
-export function useStepEntry({ batch, screen, onDone, onUnderWay }: StepProps): StepEntry {
+export function useStepEntry({ batch, screen, onDone, onSent }: StepProps): StepEntry {
   const { draft, set, take, forget } = useKeptDraft(`bench.${batch.id}.step.${screen.position}`, EMPTY);
   const save = useBenchWrite('recordStep', { judge: ({ body }) => judgeHere(batch, screen, body) });
   /** What the question is about: the answer keeps that, whatever the timer says by then. */
   const last = useRef<Body>(undefined);
   async function send(body: Body, deviation?: DeviationSaid) {
     last.current = body;
-    onUnderWay?.(true);
+    onSent?.('sent');
     const kept = await save.write({
       params: { id: batch.id },
       body: { ...body, ...(deviation && { deviation }) },
     });
-    onUnderWay?.(false);
+    onSent?.(kept ? 'entered' : 'refused');
     if (!kept) return;
     forget();
     onDone();

@@ -20,6 +20,7 @@ import { NumberPad } from './number-pad.tsx';
 import { densitiesOf, meanDensityOf } from './read-air.ts';
 import { rememberCup } from './remembered-cup.ts';
 import styles from './step.module.css';
+import type { StepProps } from './step-props.ts';
 import { readWeighing } from './step-weighing.ts';
 import { markStood, readStood } from './stood-marks.ts';
 import { weighedBefore } from './whip-state.ts';
@@ -30,7 +31,7 @@ interface Props {
   readonly load: number;
   readonly round: number;
   readonly timer: RunningTimer;
-  readonly onUnderWay?: ((isUnderWay: boolean) => void) | undefined;
+  readonly onSent?: StepProps['onSent'] | undefined;
 }
 
 const { whip: words } = stepWords;
@@ -41,7 +42,7 @@ const EMPTY = {
 };
 
 /** The machine stands: what it looks like by a tap, a cup and a temperature for those who want them, on or stop. */
-export function WhipLook({ batch, screen, load, round, timer, onUnderWay }: Props) {
+export function WhipLook({ batch, screen, load, round, timer, onSent }: Props) {
   const { draft, set, take, forget } = useKeptDraft(
     `bench.${batch.id}.step.${screen.position}.round.${load}.${round}`,
     EMPTY,
@@ -77,9 +78,9 @@ export function WhipLook({ batch, screen, load, round, timer, onUnderWay }: Prop
       celsius: typedDecimalOrNull(draft.celsius),
       remark: '',
     };
-    onUnderWay?.(true);
+    onSent?.('sent');
     const entered = await save.write({ params: { id: batch.id }, body });
-    onUnderWay?.(false);
+    onSent?.(entered ? 'entered' : 'refused');
     if (!entered) return;
     markStood(timer, null);
     forget();
