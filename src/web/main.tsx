@@ -11,6 +11,7 @@ import { startLive } from './away/live.ts';
 import { startReplaying } from './away/replay.ts';
 import { startServiceWorker } from './away/service-worker.ts';
 import { router } from './router.tsx';
+import { startKeepingFocus } from './shell/keep-focus.ts';
 
 const place = document.getElementById('page');
 if (!place) throw new Error('the page has no place to be drawn in');
@@ -25,6 +26,7 @@ createRoot(place).render(
   </StrictMode>,
 );
 
+startKeepingFocus();
 void startReplaying();
 startLive();
 void startServiceWorker();

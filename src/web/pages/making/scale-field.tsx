@@ -5,6 +5,7 @@ import { sayHere } from '../../parts/say-here.ts';
 import { State } from '../../parts/state.tsx';
 import { TakeReading } from '../../scales/take-reading.tsx';
 import { useTypedReading } from '../../scales/use-typed-reading.ts';
+import { hasKeyboard } from '../../show/has-keyboard.ts';
 import styles from './bench.module.css';
 
 interface Props {
@@ -15,9 +16,6 @@ interface Props {
   /** What was typed is on its way: it stays as it was sent until the answer is there. */
   readonly isBusy?: boolean;
 }
-
-/** A mouse comes with a keyboard, or with a scale that types; a finger would only call up the keyboard on the screen. */
-const hasKeyboard = (): boolean => matchMedia('(hover: hover) and (pointer: fine)').matches;
 
 /** What the scale shows, in the large digits of the bench. */
 export function ScaleField({ label, where, value, onChange, isBusy = false }: Props) {
