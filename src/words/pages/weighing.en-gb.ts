@@ -113,7 +113,18 @@ export const weighInWords = {
   inVessel: 'In a vessel',
   gross: 'Scale shows, with the vessel',
   tare: 'Vessel empty',
-  net: (grams: string) => `net ${sayGrams(grams)}`,
+  netTitle: 'Net, in it',
+  netFigure: (grams: string) => sayGrams(grams),
+  vesselHeavier: 'The vessel alone weighs that much, or more. Read both again.',
+  otherScale: 'It stands on another scale',
+  otherScaleNow: (before: string) => `Another scale than before (${before})`,
+  scaleChoice: (scale: string, fit: string) => (fit === '' ? scale : `${scale}: ${fit}`),
+  scaleCoarse: (errorGrams: string | null) =>
+    errorGrams === null ? 'too coarse for this' : `too coarse for this, ${sayGrams(errorGrams)} either way`,
+  scaleUnfit: {
+    held: () => 'did not pass its check',
+    'too-small': (holdsGrams: string) => `holds ${sayGrams(holdsGrams)} at most`,
+  },
   lastTare: (grams: string) => `Vessel as last time: ${sayGrams(grams)}`,
 
   worst: (ratio: string) =>

@@ -1,8 +1,7 @@
 import { useState } from 'react';
-import { makingWords, partWords, sayGrams, weighInWords as words } from '../../../words/index.ts';
+import { makingWords, sayGrams, weighInWords as words } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
-import { Sentence } from '../../parts/sentence.tsx';
 import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
 import { EntriesSoFar } from './entries-so-far.tsx';
@@ -12,6 +11,7 @@ import { StrikeAddition } from './strike-addition.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import { useWeighIn } from './use-weigh-in.ts';
 import { WeighIn } from './weigh-in.tsx';
+import { WeighWhere } from './weigh-where.tsx';
 
 interface Props {
   readonly batch: Batch;
@@ -39,7 +39,14 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
           screen={steady}
           weigh={weigh}
           doneWord={doneWord}
-          where={<Where screen={screen} all={all} />}
+          where={
+            <WeighWhere
+              batch={batch}
+              screen={screen}
+              all={all}
+              scaleName={weigh.scale?.name ?? screen.scaleName}
+            />
+          }
           onMishap={setView}
           resize={resize}
         />
@@ -59,25 +66,6 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
   );
 }
 
-const Where = ({ screen, all }: { readonly screen: Addition; readonly all: number }) => (
-  <div>
-    <p className="soft">
-      {makingWords.stepOf(screen.screen + 1, all)}.{' '}
-      {screen.scaleName === null ? makingWords.anyScale : makingWords.onScale(screen.scaleName)}.{' '}
-      {screen.stage}.
-    </p>
-    <p>
-      {makingWords.lotLine(screen.lotNumber ?? partWords.notKnown)}
-      {screen.lotNote && (
-        <>
-          {': '}
-          <Sentence saying={screen.lotNote} />
-        </>
-      )}
-    </p>
-  </div>
-);
-
 interface DoneProps {
   readonly batch: Batch;
   readonly screen: Addition;
@@ -89,7 +77,12 @@ function DoneAddition({ batch, screen, all, onMishap }: DoneProps) {
   const { done, entries } = screen;
   return (
     <div className={styles.screen}>
-      <Where screen={screen} all={all} />
+      <WeighWhere
+        batch={batch}
+        screen={screen}
+        all={all}
+        scaleName={entries.at(-1)?.scaleName ?? screen.scaleName}
+      />
       {done && <p>{makingWords.weighed(sayGrams(done.actualGrams), done.by)}</p>}
       {entries.length > 1 && <EntriesSoFar batch={batch} screen={screen} />}
       {done && entries.length <= 1 && <StrikeAddition batch={batch} entryId={done.entryId} />}

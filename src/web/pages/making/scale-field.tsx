@@ -15,10 +15,12 @@ interface Props {
   readonly onChange: (value: string) => void;
   /** What was typed is on its way: it stays as it was sent until the answer is there. */
   readonly isBusy?: boolean;
+  /** It was tapped: where there are several, the keys type into it. */
+  readonly onTouch?: () => void;
 }
 
 /** What the scale shows, in the large digits of the bench. */
-export function ScaleField({ label, where, value, onChange, isBusy = false }: Props) {
+export function ScaleField({ label, where, value, onChange, isBusy = false, onTouch }: Props) {
   const { id, problem } = useFormField(where, value);
   // The form shows it where it is in view; whoever listens hears it with the field.
   const saidId = useId();
@@ -44,6 +46,7 @@ export function ScaleField({ label, where, value, onChange, isBusy = false }: Pr
             aria-describedby={problem ? saidId : undefined}
             readOnly={isBusy}
             value={value}
+            onFocus={onTouch}
             onChange={(event) => onChange(event.target.value)}
           />
         </span>

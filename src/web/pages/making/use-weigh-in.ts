@@ -58,6 +58,8 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     tare: '',
     isVessel: '',
     lotId: screen.lotId ?? '',
+    /** '': as planned. */
+    scaleId: '',
   });
   const [reading, setReading] = useState<AskedReading | null>(null);
   /** The problems of a refusal are in the state only once this is drawn again: it is asked then what they are about. */
@@ -66,11 +68,13 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
   const scales = useRead('getWorkshop').data?.scales ?? [];
   const planned = scales.find((each) => each.id === screen.scaleId) ?? null;
   const band = bandLeft(screen);
-  const scale = scaleToUse(planned, scales, band.targetGrams);
-  const scaleId = planned === null ? screen.scaleId : (scale?.id ?? null);
+  const chosen = scales.find((each) => each.id === draft.scaleId);
+  const scale = chosen ?? scaleToUse(planned, scales, band.targetGrams);
+  const scaleId = chosen === undefined && planned === null ? screen.scaleId : (scale?.id ?? null);
   const isVessel = draft.isVessel !== '';
   const lastTare = kept.read(tareKey(scaleId));
   const net = isVessel ? netOf(draft.grams, draft.tare) : draft.grams;
+  const isVesselHeavier = isVessel && draft.grams !== '' && isNoMore(net);
 
   const saidNow = (more: Partial<Said> = {}): Said => ({
     net: typedDecimal(net),
@@ -144,7 +148,9 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     net,
     band,
     isVessel,
+    isVesselHeavier,
     lastTare,
+    scales,
     verdict: bandVerdict(net, band),
     saidNow,
     enter,
@@ -180,6 +186,12 @@ function netOf(gross: string, tare: string): string {
   const [whole, empty] = [readDecimal(gross, 'gross'), readDecimal(tare === '' ? '0' : tare, 'tare')];
   if (!whole.ok || !empty.ok) return gross;
   return toText(whole.value.minus(empty.value));
+}
+
+/** The vessel alone weighs as much as it does with what is in it, or more. */
+function isNoMore(net: string): boolean {
+  const read = readDecimal(net, 'net');
+  return read.ok && read.value.lte(0);
 }
 
 /** The rest of what ran out comes of another lot: that was said with the part before it, where it lies in the band. */

@@ -14,6 +14,7 @@ import { Form } from '../../parts/form.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { State } from '../../parts/state.tsx';
 import { ScaleCheckCard } from '../scales/scale-check-card.tsx';
 import type { Addition, Batch } from './batch.ts';
 import styles from './bench.module.css';
@@ -29,8 +30,9 @@ import { ScaleField } from './scale-field.tsx';
 import { SpiltSoFar } from './spilt-so-far.tsx';
 import { StruckEntries } from './struck-entries.tsx';
 import type { WeighIn as Weigh } from './use-weigh-in.ts';
-import { VesselFields } from './vessel-fields.tsx';
+import { VesselFields, VesselSwitch } from './vessel-fields.tsx';
 import { bandLeft } from './weigh-band.ts';
+import { OtherScale, ScaleFit } from './weigh-where.tsx';
 import { WeightBand } from './weight-band.tsx';
 import { WorstNote } from './worst-note.tsx';
 
@@ -47,8 +49,11 @@ interface Props {
 
 /** One weighing: the target in large digits, what the scale shows, whether it lies in the band. */
 export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resize }: Props) {
-  const { draft, set, save } = weigh;
+  const { draft, set, save, isVessel } = weigh;
   const band = bandLeft(screen);
+  /** The keys type into the field that was tapped last. */
+  const [typing, setTyping] = useState<'grams' | 'tare'>('grams');
+  const field = isVessel ? typing : 'grams';
   return (
     <>
       <CheckFirst weigh={weigh} />
@@ -73,6 +78,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
               found.code === 'lot-too-small' && <ToTheTub batchId={batch.id} lotId={draft.lotId} />
             }
           >
+            {isVessel && <VesselFields weigh={weigh} onTouch={() => setTyping('tare')} />}
             <div className={styles.figures}>
               <div>
                 <p className="soft">{screen.entries.length > 0 ? words.weighRest : makingWords.weighOut}</p>
@@ -82,18 +88,21 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
                 </p>
               </div>
               <ScaleField
-                label={weigh.isVessel ? words.gross : makingWords.gramsIn}
+                label={isVessel ? words.gross : makingWords.gramsIn}
                 where="actualGrams"
                 value={draft.grams}
                 onChange={set('grams')}
+                onTouch={() => setTyping('grams')}
                 isBusy={save.isBusy}
               />
             </div>
-            <WeightBand typed={weigh.net} band={band} />
+            <ScaleFit weigh={weigh} />
+            {weigh.isVesselHeavier && <State kind="stop">{words.vesselHeavier}</State>}
+            <WeightBand typed={weigh.isVesselHeavier ? '' : weigh.net} band={band} />
             <span className={mishap.onWide}>
               <WorstNote screen={screen} net={weigh.net} />
             </span>
-            <KeyPad value={draft.grams} onChange={set('grams')} isBusy={save.isBusy} />
+            <KeyPad value={draft[field]} onChange={set(field)} isBusy={save.isBusy} />
             <div className={styles.acts}>
               <span className={mishap.onWide}>
                 <Button isBench onPress={() => onMishap('menu')}>
@@ -110,7 +119,8 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
               {words.menu}
             </Button>
           </span>
-          <VesselFields weigh={weigh} />
+          <VesselSwitch weigh={weigh} />
+          <OtherScale weigh={weigh} />
           <OtherLot screen={screen} lotId={draft.lotId} onChange={set('lotId')} />
           <SpiltSoFar batch={batch} screen={screen.screen} />
           <StruckEntries batch={batch} screen={screen.screen} />
