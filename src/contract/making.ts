@@ -475,8 +475,8 @@ export const makingRoutes = {
           roomLowPercent: z.string(),
           roomHighPercent: z.string(),
           bound: z.enum(['limit', 'report', 'band']),
-          /** How much of its room the farthest making used; 1 is the edge. */
-          used: z.string(),
+          /** How much of its room the farthest making used; 1 is the edge; null: none was left, and one went beyond. */
+          used: z.string().nullable(),
           /** The share of each making, the oldest first. */
           shares: z.array(z.string()),
         }),

@@ -26,8 +26,8 @@ export interface Wandering {
   readonly roomLowPercent: Exact;
   readonly roomHighPercent: Exact;
   readonly bound: 'limit' | 'report' | 'band';
-  /** How much of its room the farthest making used: 1 is the edge. */
-  readonly used: Exact;
+  /** How much of its room the farthest making used: 1 is the edge; null: there is none, and a making went beyond. */
+  readonly used: Exact | null;
 }
 
 /** With fewer no spread can be told from chance (common practice, no source). */
@@ -51,7 +51,7 @@ export function findWandering(
   const empty = makings.findIndex((making) => !sumOf([...making.values()]).gt(0));
   if (empty !== -1) return refused(problem('mass-zero', `makings[${empty}]`, { found: 0 }));
   const found = lines.map((line) => wanderingOf(line, makings));
-  return done(found.sort((one, other) => other.used.cmp(one.used)));
+  return done(found.sort(byUse));
 }
 
 function wanderingOf(line: WanderingLine, makings: readonly Making[]): Wandering {
@@ -101,11 +101,16 @@ function usedOf(
     const isAbove = share.gte(percent);
     const room = isAbove ? roomHighPercent.minus(percent) : exact(percent).minus(roomLowPercent);
     const off = share.minus(percent).abs();
-    // On its limit already there is no room: whatever goes beyond it is told as the whole share.
-    const part = room.gt(0) ? off.div(room) : off.isZero() ? ZERO : HUNDRED;
-    if (part.lte(used)) continue;
-    used = part;
-    bound = isAbove ? (isLimited ? 'limit' : 'band') : isReported ? 'report' : 'band';
+    const end = isAbove ? (isLimited ? 'limit' : 'band') : isReported ? 'report' : 'band';
+    // On its limit already there is no room to use a part of.
+    if (!room.gt(0) && !off.isZero()) return { used: null, bound: end };
+    if (!room.gt(0) || off.div(room).lte(used)) continue;
+    used = off.div(room);
+    bound = end;
   }
   return { used, bound };
 }
+
+/** What went beyond where there is no room comes first, then what used most of its own. */
+const byUse = ({ used }: Wandering, { used: other }: Wandering): number =>
+  used === null || other === null ? Number(used !== null) - Number(other !== null) : other.cmp(used);

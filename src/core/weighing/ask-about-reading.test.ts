@@ -29,14 +29,31 @@ describe('a reading is asked about', () => {
 
   it.each([
     ['0.52', 'kg', '520'],
-    ['18.34', 'oz', '519.9302541125'],
-    ['1.15', 'lb', '521.6312255'],
+    ['18.34', 'oz', '519.93'],
+    ['1.15', 'lb', '521.631'],
     ['2600', 'ct', '520'],
-    ['8020', 'grain', '519.6872582'],
-    ['16.72', 'ozt', '520.050132096'],
+    ['8020', 'grain', '519.687'],
+    ['16.72', 'ozt', '520.05'],
     ['520000', 'mg', '520'],
   ])('where %s looks like %s', (grams, unit, gramsThen) => {
     expect(of520(grams)).toMatchObject({ code: 'reading-other-unit', parameters: { unit, gramsThen } });
+  });
+
+  it('with the grams that the scale would show', () => {
+    const scale = { readabilityGrams: '0.01', capacityGrams: '200' };
+    // 3.55 oz of 28.349523125 g (NIST SP 811, appendix B.8).
+    expect(askAboutReading({ grams: '3.55', targetGrams: '100.7', ...scale })?.parameters).toMatchObject({
+      gramsThen: '100.64',
+      unit: 'oz',
+    });
+  });
+
+  it('where the point slipped beyond what the scale holds, before that is said', () => {
+    const scale = { readabilityGrams: '0.01', capacityGrams: '200' };
+    expect(askAboutReading({ grams: '1007', targetGrams: '100.7', ...scale })).toMatchObject({
+      code: 'reading-ten-times',
+      parameters: { gramsThen: '100.7' },
+    });
   });
 
   it('just within a twentieth of a slip, and not beyond it', () => {

@@ -54,8 +54,9 @@ export function askAboutReading(reading: Reading): ReadingQuestion | null {
   const shown = reading.grossGrams == null ? grams : exact(reading.grossGrams);
   return (
     askNegative(grams) ??
-    askCapacity(shown, reading.capacityGrams) ??
+    // Before what the scale holds: a point that slipped lies above that as a rule, and here something can be offered.
     (reading.targetGrams == null ? null : askAgainstTarget(grams, exact(reading.targetGrams), reading)) ??
+    askCapacity(shown, reading.capacityGrams) ??
     askStep(shown, reading.readabilityGrams) ??
     askTwice(grams, reading.lastGrams)
   );
@@ -79,12 +80,16 @@ const askCapacity = (grams: Exact, capacity: ExactInput | null | undefined): Rea
 
 const isNear = (value: Exact, target: Exact): boolean => value.minus(target).abs().lte(target.times(NEAR));
 
-function askAgainstTarget(grams: Exact, target: Exact, { tareGrams }: Reading): ReadingQuestion | null {
+function askAgainstTarget(
+  grams: Exact,
+  target: Exact,
+  { tareGrams, readabilityGrams }: Reading,
+): ReadingQuestion | null {
   if (!target.gt(0) || grams.isZero()) return null;
   const isPlain = grams.gte(target.times(PLAIN.least)) && grams.lte(target.times(PLAIN.most));
   return (
     (tareGrams == null ? null : askTare(grams, target, exact(tareGrams))) ??
-    (isPlain ? null : askSlip(grams, target))
+    (isPlain ? null : askSlip(grams, target, readabilityGrams))
   );
 }
 
@@ -121,7 +126,7 @@ const slipsOf = (grams: Exact): readonly Slip[] => [
   ),
 ];
 
-function askSlip(grams: Exact, target: Exact): ReadingQuestion | null {
+function askSlip(grams: Exact, target: Exact, step: ExactInput | null | undefined): ReadingQuestion | null {
   let best: Slip | null = null;
   for (const slip of slipsOf(grams)) {
     const isBetter = best === null || slip.grams.minus(target).abs().lt(best.grams.minus(target).abs());
@@ -129,10 +134,17 @@ function askSlip(grams: Exact, target: Exact): ReadingQuestion | null {
   }
   if (best === null) return null;
   const common = { allowed: target.toFixed() };
-  const gramsThen = best.grams.toFixed();
+  // What the scale would show in grams: nobody enters an ounce to twelve figures.
+  const gramsThen = (best.unit === null ? best.grams : roundToStep(best.grams, step)).toFixed();
   return best.unit === null
     ? ask('reading-ten-times', grams, { ...common, parameters: { gramsThen } })
     : ask('reading-other-unit', grams, { ...common, parameters: { gramsThen, unit: best.unit } });
+}
+
+/** A scale without a known step: to the milligram. */
+function roundToStep(grams: Exact, step: ExactInput | null | undefined): Exact {
+  const size = step != null && exact(step).gt(0) ? exact(step) : exact('0.001');
+  return grams.div(size).toDecimalPlaces(0).times(size);
 }
 
 const askStep = (grams: Exact, step: ExactInput | null | undefined): ReadingQuestion | null =>

@@ -27,13 +27,24 @@ const codesOf = (additions: WantedAddition[], on: readonly Scale[] = scales) =>
 describe('choice of the scale', () => {
   it.each([
     [3000, 'bench'],
-    [2000.1, 'bench'],
-    [2000, 'middle'],
-    [200.001, 'middle'],
-    [200, 'fine'],
+    [1950.1, 'bench'],
+    [1950, 'middle'],
+    [150.001, 'middle'],
+    [150, 'fine'],
     [0.5, 'fine'],
-  ])('takes %f g to the scale that holds it with the least error: %s', (grams, id) => {
+  ])('takes %f g to the scale that holds it in a vessel of 50 g with the least error: %s', (grams, id) => {
     expect(plan([add(grams)]).rows[0]?.scale?.id).toBe(id);
+  });
+
+  it('leaves a pocket scale to what no other weighs well enough', () => {
+    const pocket: Scale = { ...fine, id: 'pocket', readabilityGrams: '0.001', capacityGrams: 50 };
+    const on = [pocket, ...scales];
+    expect(plan([add(19)], on).rows[0]?.scale?.id).toBe('fine');
+    expect(plan([add('0.05')], on).rows[0]?.scale?.id).toBe('pocket');
+  });
+
+  it('takes a scale without room for a vessel where the others are too coarse', () => {
+    expect(plan([add(199, { relativeTolerance: '0.001' })], [fine, bench]).rows[0]?.scale?.id).toBe('fine');
   });
 
   it('prefers a coarser step with a smaller permissible error', () => {

@@ -17,7 +17,8 @@ export interface WeighingPlan {
 /**
  * Lays out a weighing sheet: for each addition the scale, the target that this scale can show, the band and the error.
  *
- * The scale is the one with the least relative error among those that hold the mass. The target is the exact mass
+ * The scale is the one with the least relative error among those that hold the mass, with a vessel and within the
+ * tolerance where one does. The target is the exact mass
  * rounded to the scale's step; a limited substance is rounded down. The rounding of the total goes on the line that
  * it hurts least (settleTotal). An addition below the scale's smallest weight for its tolerance gets a warning, and
  * one that no scale holds or shows is left at its exact mass, with a warning: the plan as a whole stands.
@@ -33,8 +34,8 @@ export function planWeighings(
   ];
   if (problems.length > 0) return refused(...problems);
   const chosen: (ChosenScale | null)[] = [];
-  for (const { grams } of additions) {
-    const choice = chooseScale(grams, scales, tables);
+  for (const addition of additions) {
+    const choice = chooseScale(addition, scales, tables);
     if (!choice.ok) return choice;
     chosen.push(choice.value);
   }

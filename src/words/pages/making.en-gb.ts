@@ -64,7 +64,7 @@ export const makingWords = {
   seeCheck: 'See the check',
   possible: (possible: number, wanted: number, product: string) =>
     possible >= wanted
-      ? `${sayDecimal(wanted)} tins of ${product}`
+      ? `${sayDecimal(wanted)} ${wanted === 1 ? 'tin' : 'tins'} of ${product}`
       : `${sayDecimal(possible)} of ${sayDecimal(wanted)} tins of ${product}`,
   sizing: 'How the size came about',
 

@@ -180,6 +180,8 @@ export const handWords = {
     `Made ${made === 1 ? 'once' : `${sayDecimal(made)} times`} so far: after three makings it is shown which line wanders.`,
   wanderingSays: (item: string, used: string, bound: string) =>
     `${item} wanders the most for its room: ${used} % of the way to ${bound}.`,
+  wanderingOver: (item: string, bound: string) =>
+    `${item} has no room left to ${bound}, and a making went beyond it.`,
   wanderingStill: 'No line wanders further than its band.',
   bound: { limit: 'its limit', report: 'the report’s range', band: 'the edge of its band' },
   line: 'Line',

@@ -81,7 +81,7 @@ export const weighingProblems = {
     mend: 'Read the point again, or say that {found} g is right.',
   },
   'reading-other-unit': {
-    says: '{found} g is far from {allowed} g. Does the scale show {unit, select, kg {kilograms} oz {ounces} lb {pounds} ozt {troy ounces} ct {carats} grain {grains} mg {milligrams} other {another unit}}? That would be {gramsThen} g.',
+    says: '{found} g is far from {allowed} g. Does the scale show {unit, select, kg {kilograms} oz {ounces} lb {pounds} ozt {troy ounces} ct {carats} grain {grains} mg {milligrams} other {another unit}}? That is {gramsThen} g.',
     mend: 'Look at the unit beside the digits, set the scale to grams, or say that {found} g is right.',
   },
   'reading-not-zeroed': {

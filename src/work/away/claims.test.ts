@@ -67,6 +67,15 @@ describe('what a tablet did while it was away and was refused when it came', () 
     expect(await at.bench.get('listClaims')).toHaveLength(1);
   });
 
+  it('is kept once where two tabs bring it at once', async () => {
+    const batch = await at.startBase();
+    await at.weigh(batch, 0, '520');
+    const entry = keptAddition(batch, 0, '519');
+    const [one, other] = await Promise.all([keep(entry), keep(entry)]);
+    expect(other).toEqual(one);
+    expect(await at.bench.get('listClaims')).toHaveLength(1);
+  });
+
   it('stops the finishing of its batch until somebody answers', async () => {
     const { batch, claim } = await weighedTwice();
     await at.weigh(batch, 1, '280');

@@ -1,4 +1,5 @@
-import { findClaim, findClaimOfKept, insertClaim } from '../../storage/index.ts';
+import { problem } from '../../core/problem.ts';
+import { findClaim, findClaimOfKept, giveUp, insertClaim } from '../../storage/index.ts';
 import { record } from '../record.ts';
 import type { RequestOf, UseCase } from '../use-case.ts';
 import { answerClaimView } from './answer-claim-view.ts';
@@ -14,10 +15,12 @@ export const keepClaim: UseCase<'keepClaim'> = async (context, { body }) => {
   const { db } = context.storage;
   const before = await findClaimOfKept(db, body.entry.id);
   if (before) return answerClaimView(db, before);
-  return record(
+  const kept = await record(
     context,
     body.stamp,
     async (tx, tell) => {
+      // From two tabs at once: the one that came first stands.
+      if (await findClaimOfKept(tx, body.entry.id)) giveUp(keptBefore(body.entry.id));
       const row = rowOf(body);
       const { entry_id, request, problems, ...told } = row;
       await tell({
@@ -32,7 +35,11 @@ export const keepClaim: UseCase<'keepClaim'> = async (context, { body }) => {
     async (id) => answerClaimView(db, await findClaim(db, id)),
     { isTimeAsTold: true },
   );
+  const isThere = !kept.ok && kept.problems.some(({ code }) => code === keptBefore('').code);
+  return isThere ? answerClaimView(db, await findClaimOfKept(db, body.entry.id)) : kept;
 };
+
+const keptBefore = (id: string) => problem('kept-as-question', 'entry.id', { found: id });
 
 function rowOf({ stamp, entry, problems }: Body) {
   const own = entry.body.stamp as { readonly by?: unknown } | undefined;

@@ -62,13 +62,15 @@ const additionOf =
     };
   };
 
-/** Of a batch that is sized from tins: how many of each the smallest batch is. Rounded up: a tin more is weighable too. */
+/** Of a batch that is sized from tins: how many of each the smallest one fills. What fills none is told in grams alone. */
 function tinsOf({ units, batchGrams }: WishSize, smallest: Exact | null): PlannedWays['smallestTins'] {
   if (smallest === null || batchGrams.isZero()) return [];
-  return units.map(({ productId, possible }) => ({
-    productId,
-    units: smallest.times(possible).div(batchGrams).ceil().toNumber(),
-  }));
+  return units
+    .map(({ productId, possible }) => ({
+      productId,
+      units: smallest.times(possible).div(batchGrams).floor().toNumber(),
+    }))
+    .filter((tin) => tin.units > 0);
 }
 
 interface Around {

@@ -64,7 +64,7 @@ async function viewWandering(
         roomLowPercent: shown(row.roomLowPercent),
         roomHighPercent: shown(row.roomHighPercent),
         bound: row.bound,
-        used: shown(row.used, 2),
+        used: row.used && shown(row.used, 2),
         shares: makings.map((each) =>
           shown(
             exact(each.get(row.key) ?? 0)

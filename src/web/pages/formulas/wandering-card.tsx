@@ -14,22 +14,13 @@ export function WanderingCard({ formulaId }: { readonly formulaId: string }) {
   const found = useRead('getWandering', { params: { id: formulaId } }).data;
   if (!found || found.made === 0) return null;
   const [first] = found.lines;
-  const used = Number(first?.used ?? 0);
   return (
     <Card title={words.wandering}>
       {first === undefined ? (
         <p className="soft">{words.wanderingNone(found.made)}</p>
       ) : (
         <p>
-          <State kind={used > 1 ? 'stop' : used > HALF ? 'watch' : 'ready'}>
-            {used > 0
-              ? words.wanderingSays(
-                  first.itemName,
-                  sayDecimal(String(Math.round(used * 100))),
-                  words.bound[first.bound],
-                )
-              : words.wanderingStill}
-          </State>
+          <Most line={first} />
         </p>
       )}
       <div className={styles.lines}>
@@ -43,6 +34,19 @@ export function WanderingCard({ formulaId }: { readonly formulaId: string }) {
 }
 
 const HALF = 0.5;
+
+function Most({ line }: { readonly line: Line }) {
+  const bound = words.bound[line.bound];
+  if (line.used === null) return <State kind="stop">{words.wanderingOver(line.itemName, bound)}</State>;
+  const used = Number(line.used);
+  return (
+    <State kind={used > 1 ? 'stop' : used > HALF ? 'watch' : 'ready'}>
+      {used > 0
+        ? words.wanderingSays(line.itemName, sayDecimal(String(Math.round(used * 100))), bound)
+        : words.wanderingStill}
+    </State>
+  );
+}
 
 const WanderingLine = ({ line }: { readonly line: Line }) => (
   <div className={styles.line}>
