@@ -1,16 +1,20 @@
 import { problem } from '../../../core/problem.ts';
 import { readDecimal, sumOf, toText } from '../../../core/quantity/index.ts';
-import { awayWords, makingWords, sayGrams } from '../../../words/index.ts';
+import { awayWords, makingWords, sayGrams, stepWords } from '../../../words/index.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { useWaiting } from '../../away/use-kept.ts';
 import { Button } from '../../parts/button.tsx';
-import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
-import { SideBySide } from '../../parts/side-by-side.tsx';
 import { State } from '../../parts/state.tsx';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Batch } from './batch.ts';
+import { NumberPad } from './number-pad.tsx';
+
+const FIELDS = [
+  { name: 'gross', label: makingWords.gross, where: 'yieldGrams', unit: 'g' },
+  { name: 'tare', label: makingWords.tare, where: 'tareGrams', unit: 'g', hint: stepWords.weigh.tareHint },
+] as const;
 
 /** Gross less tare, exact; what cannot be read goes on as typed and is named. */
 function netText(gross: string, tare: string): string {
@@ -41,28 +45,7 @@ export function FinishScreen({ batch }: { readonly batch: Batch }) {
       <p className="soft">
         {makingWords.wentIn(sayGrams(toText(wentIn)))} {makingWords.allDoneSoft}
       </p>
-      <SideBySide>
-        <Field
-          label={makingWords.gross}
-          where="yieldGrams"
-          kind="decimal"
-          unit="g"
-          value={draft.gross}
-          onChange={set('gross')}
-          isBench
-          isFirst
-        />
-        <Field
-          label={makingWords.tare}
-          where="tareGrams"
-          kind="decimal"
-          unit="g"
-          value={draft.tare}
-          onChange={set('tare')}
-          isOptional
-          isBench
-        />
-      </SideBySide>
+      <NumberPad fields={FIELDS} values={draft} set={set} isBusy={finish.isBusy} isFirst />
       {draft.gross !== '' && <p aria-live="polite">{makingWords.net(sayGrams(net))}</p>}
       {onTablet > 0 && <State kind="watch">{awayWords.finishWaits(onTablet)}</State>}
       <Button

@@ -1,7 +1,8 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useFormField } from '../../parts/form-context.ts';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { sayHere } from '../../parts/say-here.ts';
+import { hasKeyboard } from '../../show/has-keyboard.ts';
 import { typedProblem } from '../../show/typed-problem.ts';
 import styles from './step.module.css';
 
@@ -21,17 +22,24 @@ interface Props<Name extends string> {
   readonly beside?: ReactNode;
   /** On its way: it stays as it was sent until the answer is there. */
   readonly isBusy?: boolean;
+  /** Where there is a keyboard its digits go into the first field at once. */
+  readonly isFirst?: boolean;
 }
 
 /** Large digits and one set of keys for them: the keys type into the field that was tapped last. */
-export function NumberPad<Name extends string>({ fields, values, set, beside, isBusy = false }: Props<Name>) {
+export function NumberPad<Name extends string>({ fields, values, set, beside, ...more }: Props<Name>) {
+  const { isBusy = false, isFirst = false } = more;
   const [active, setActive] = useState(fields[0]?.name);
   // What stands in a field that was just tapped is replaced by the first key, as on a calculator.
   const [isFresh, setFresh] = useState(() => fields[0] !== undefined && values[fields[0].name] !== '');
+  const pad = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isFirst && hasKeyboard()) pad.current?.querySelector('input')?.focus({ preventScroll: true });
+  }, [isFirst]);
   const current = fields.find(({ name }) => name === active) ?? fields[0];
   if (!current) return null;
   return (
-    <div className={styles.pad}>
+    <div className={styles.pad} ref={pad}>
       <div className={styles.fields}>
         {beside}
         {fields.map((field) => (
