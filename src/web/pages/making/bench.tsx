@@ -20,6 +20,7 @@ import { NewsLine } from './news-line.tsx';
 import { RunningTimers } from './running-timers.tsx';
 import { StepScreen } from './step-screen.tsx';
 import { useKeptBatch } from './use-kept-batch.ts';
+import { useLotsAhead } from './use-lots-of.ts';
 import { WorstCase } from './worst-case.tsx';
 
 const firstOpen = (screens: readonly Screen[]): number => {
@@ -38,6 +39,7 @@ const isRunning = (screen: Screen): boolean => screen.kind === 'step' && timerOf
 /** One step a screen. It opens where the work stands; done screens can be looked at again. */
 export function Bench({ batch: told }: { readonly batch: Batch }) {
   const batch = useKeptBatch(told);
+  useLotsAhead(batch);
   const { screens } = batch;
   const [shown, setShown] = useState(() => firstOpen(screens));
   const [resizes, setResizes] = useState(batch.resizes.length);
@@ -47,7 +49,8 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
     setShown(firstOpen(screens));
   }
   const screen = screens[shown];
-  const goOn = () => setShown((now) => Math.min(now + 1, screens.length));
+  // An answer may come late: whoever has gone elsewhere meanwhile is not moved from there.
+  const goOn = () => setShown((now) => (now === shown ? Math.min(now + 1, screens.length) : now));
   const next = screens[shown + 1];
   const doneWord = next ? makingWords.doneNext(nameOf(next)) : makingWords.doneLast;
   return (

@@ -21,7 +21,8 @@ interface Props {
 /** A lot that ran out in the middle: what went in counts, the rest comes from another, and its book is put right. */
 export function LotEmpty({ batch, screen, weigh, said, onClose }: Props) {
   const [left, setLeft] = useState<{ lotId: string; lot: string; grams: string } | null>(null);
-  const lots = useLotsOf(screen.itemId, screen.itemName);
+  const known = useLotsOf(screen.itemId, screen.itemName);
+  const lots = known ?? [];
   const own = lots.find((lot) => lot.id === said.lotId);
   const rest = lessOf(weigh.band.targetGrams, said.net);
   if (left) return <BookRest batch={batch} left={left} onClose={onClose} />;
@@ -38,7 +39,7 @@ export function LotEmpty({ batch, screen, weigh, said, onClose }: Props) {
     <>
       <p>{words.wentIn(said.net, own?.number ?? screen.lotNumber ?? '')}</p>
       <Problems problems={weigh.problems} />
-      <p>{others.length > 0 ? words.restFrom(rest) : words.noOtherLot}</p>
+      <p>{others.length > 0 ? words.restFrom(rest) : known ? words.noOtherLot : words.lotsNotKnown}</p>
       <div className={styles.choices}>
         {others.length === 0 && (
           <Button

@@ -1,9 +1,9 @@
-import { makingWords } from '../../../words/index.ts';
-import { useRead } from '../../api/use-read.ts';
+import { makingWords, weighInWords } from '../../../words/index.ts';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { Select } from '../../parts/select.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import type { Addition } from './batch.ts';
+import { useLotsOf } from './use-lots-of.ts';
 
 interface Props {
   readonly screen: Addition;
@@ -13,14 +13,15 @@ interface Props {
 
 /** The planned lot ran out, or another tub stood nearer: allowed, with what and why. */
 export const OtherLot = (props: Props) => (
-  <Disclosure title={makingWords.otherLot}>{() => <LotSelect {...props} />}</Disclosure>
+  <Disclosure isBench title={makingWords.otherLot}>
+    {() => <LotSelect {...props} />}
+  </Disclosure>
 );
 
 function LotSelect({ screen, lotId, onChange }: Props) {
-  const found = useRead('findLots', { query: { like: screen.itemName } }).data ?? [];
-  const lots = found.filter(
-    (lot) => lot.itemId === screen.itemId && lot.status === 'released' && lot.onHand !== '0',
-  );
+  const known = useLotsOf(screen.itemId, screen.itemName);
+  if (!known) return <p>{weighInWords.lotsNotKnown}</p>;
+  const lots = known.filter((lot) => lot.onHand !== '0');
   return (
     <Select
       label={makingWords.lot}
