@@ -8,6 +8,7 @@ import {
   wayWords,
 } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
+import { StateLine } from '../../away/state-line.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { Figures } from '../../parts/figures.tsx';
 import { FormActions } from '../../parts/form-actions.tsx';
@@ -57,7 +58,7 @@ function RunView({ run: told }: { readonly run: Run }) {
     <Page
       title={fillingWords.title(run.number)}
       says={<Sentence saying={run.sentence} />}
-      above={`${run.number} ${run.productName}`}
+      above={<Above run={run} />}
       soft={run.bestBefore === null ? undefined : fillingWords.bestBefore(sayDateWithYear(run.bestBefore))}
       // While it is filled, the head leaves its room to the scale and its keys; the label comes after them.
       actions={run.state === 'filling' ? undefined : <RunLinks run={run} />}
@@ -69,6 +70,14 @@ function RunView({ run: told }: { readonly run: Run }) {
     </Page>
   );
 }
+
+/** While tins are weighed: where their weights are. */
+const Above = ({ run }: { readonly run: Run }) => (
+  <span className={styles.above}>
+    {`${run.number} ${run.productName}`}
+    {run.state === 'filling' && <StateLine />}
+  </span>
+);
 
 /** One step a screen: before the first tin the questions, then the scale; everything else stands below it. */
 function Filling({ run }: { readonly run: Run }) {
