@@ -17,6 +17,8 @@ interface Props {
   readonly isWide?: boolean;
   /** Something is typed: then only its buttons leave it, so that no stray tap or Escape loses it. */
   readonly isHeld?: boolean;
+  /** 64 px, for a greasy knuckle. */
+  readonly isBench?: boolean;
 }
 
 /** Long enough for the button that opened it to get its focus back, where it is still there. */
@@ -38,6 +40,7 @@ export function Dialog({
   closeWord = partWords.cancel,
   isWide = false,
   isHeld = false,
+  isBench = false,
 }: Props) {
   useEffect(() => (isOpen ? catchLostFocus : undefined), [isOpen]);
   useShield(isOpen ? title : null);
@@ -56,7 +59,9 @@ export function Dialog({
           </Heading>
           {children}
           <div>
-            <Button onPress={onClose}>{closeWord}</Button>
+            <Button isBench={isBench} onPress={onClose}>
+              {closeWord}
+            </Button>
           </div>
         </AriaDialog>
       </Modal>

@@ -23,7 +23,7 @@ export function ChangeWay({ run }: { readonly run: Run }) {
       <Button isBench onPress={() => setOpen(true)}>
         {wayWords.change}
       </Button>
-      <Dialog title={wayWords.changeTitle} isOpen={isOpen} onClose={() => setOpen(false)} isWide>
+      <Dialog isBench title={wayWords.changeTitle} isOpen={isOpen} onClose={() => setOpen(false)} isWide>
         <p className="soft">{wayWords.changeSays}</p>
         <Form label={wayWords.changeTitle} problems={change.problems} onSubmit={() => void submit()}>
           <WayFields

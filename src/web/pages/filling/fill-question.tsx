@@ -15,7 +15,7 @@ interface Props {
 export function FillQuestion({ asked, sure = lightWords.sure, onSure, onClose }: Props) {
   const said = asked && sayProblem(asked);
   return (
-    <Dialog title={lightWords.askTitle} isOpen={asked !== undefined} onClose={onClose}>
+    <Dialog isBench title={lightWords.askTitle} isOpen={asked !== undefined} onClose={onClose}>
       <p>{said?.says}</p>
       <p>{said?.mend}</p>
       <div>

@@ -34,6 +34,7 @@ export function PutAside({ run, weight, isBench = false, onDone }: Props) {
         {lightWords.aside}
       </Button>
       <Dialog
+        isBench
         title={lightWords.fateTitle(weight.number)}
         isOpen={isOpen}
         onClose={() => {

@@ -49,7 +49,11 @@ export function ReadyArea({ isBusy, onSay, onLater }: AskProps) {
           </Button>
         </Form>
       )}
-      {onLater && <Button onPress={onLater}>{readyWords.later}</Button>}
+      {onLater && (
+        <Button isBench onPress={onLater}>
+          {readyWords.later}
+        </Button>
+      )}
     </>
   );
 }

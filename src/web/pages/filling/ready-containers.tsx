@@ -45,7 +45,11 @@ export function ReadyContainers({ isBusy, onSay, onLater }: AskProps) {
           </Button>
         </Form>
       )}
-      {onLater && <Button onPress={onLater}>{readyWords.later}</Button>}
+      {onLater && (
+        <Button isBench onPress={onLater}>
+          {readyWords.later}
+        </Button>
+      )}
     </>
   );
 }

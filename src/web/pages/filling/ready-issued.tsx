@@ -50,7 +50,11 @@ export function ReadyIssued({ run, isBusy, onSay, onLater }: AskProps) {
       <Button type="submit" isAct isBench isWide isBusy={isBusy}>
         {readyWords.issuedSend}
       </Button>
-      {onLater && <Button onPress={onLater}>{readyWords.later}</Button>}
+      {onLater && (
+        <Button isBench onPress={onLater}>
+          {readyWords.later}
+        </Button>
+      )}
     </Form>
   );
 }

@@ -27,7 +27,7 @@ export const ReadySaid = ({ run, onAgain }: Props) => (
         <li key={kind}>
           <Said run={run} kind={kind} />
           {onAgain && (
-            <Button label={`${readyWords.again}: ${TITLES[kind]}`} onPress={() => onAgain(kind)}>
+            <Button isBench label={`${readyWords.again}: ${TITLES[kind]}`} onPress={() => onAgain(kind)}>
               {run.ready[kind] === null ? readyWords.sayNow : readyWords.again}
             </Button>
           )}

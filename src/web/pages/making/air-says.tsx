@@ -91,7 +91,7 @@ function TinSays({ says, cups, cup, isOne }: TinProps) {
             <p>{words.fillsPlanned(fills.count, tin.planned, tin.productName)}</p>
           ))}
         {verdict.verdict !== 'more' && <p>{sayChance(chance)}</p>}
-        <Disclosure title={words.working}>
+        <Disclosure isBench title={words.working}>
           {() => (
             <>
               <p>{words.density(toText(verdict.meanGramsPerMl.toDecimalPlaces(4)), cups)}</p>

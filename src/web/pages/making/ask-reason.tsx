@@ -44,7 +44,7 @@ export function AskReason({
       <Button isBench={isBench} label={label} onPress={() => setOpen(true)}>
         {word}
       </Button>
-      <Dialog title={title} isOpen={isOpen} onClose={() => setOpen(false)}>
+      <Dialog isBench={isBench} title={title} isOpen={isOpen} onClose={() => setOpen(false)}>
         <Form label={title} problems={problems} onSubmit={() => void submit()}>
           <Field label={reasonLabel} where="reason" value={reason} onChange={setReason} isFirst />
           <Button type="submit" isStop isBench isBusy={isBusy} isDisabled={reason.trim() === ''}>

@@ -64,7 +64,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
             </Button>
           )}
           {lotId !== null && !isBase && batch.lotOnHand !== '0' && (
-            <LinkButton isAct={batch.asWeighed === null} to={`/making/${batch.id}/fill`}>
+            <LinkButton isBench isAct={batch.asWeighed === null} to={`/making/${batch.id}/fill`}>
               {makingWords.fill}
             </LinkButton>
           )}

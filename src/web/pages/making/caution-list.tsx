@@ -24,7 +24,7 @@ export function CautionList({ screen }: { readonly screen: Step }) {
   if (cautions.length === 0 && screen.caution === '') return null;
   if (screen.begun.length > 0 || screen.done)
     return (
-      <Disclosure title={makingWords.caution}>
+      <Disclosure isBench title={makingWords.caution}>
         {() => <Lines screen={screen} cautions={cautions} />}
       </Disclosure>
     );
@@ -55,7 +55,7 @@ const Lines = ({ screen, cautions }: { readonly screen: Step; readonly cautions:
       })}
     </ul>
     {cautions.length > 0 && (
-      <Disclosure title={words.more}>
+      <Disclosure isBench title={words.more}>
         {() => (
           <div className={styles.more}>
             {cautions.map((caution) => (

@@ -18,7 +18,7 @@ interface Props {
 export function CupQuestion({ asked, onSure, onClose }: Props) {
   const said = asked.map((each) => ({ key: `${each.code} ${each.where}`, ...sayProblem(each) }));
   return (
-    <Dialog title={stepWords.cup.askTitle} isOpen={asked.length > 0} onClose={onClose}>
+    <Dialog isBench title={stepWords.cup.askTitle} isOpen={asked.length > 0} onClose={onClose}>
       {said.map(({ key, says, mend }) => (
         <div key={key}>
           <p>

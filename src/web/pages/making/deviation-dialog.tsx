@@ -40,7 +40,7 @@ export function DeviationDialog({
   useUnsaved(isChanged);
   const isComplete = draft.what.trim() !== '' && draft.why.trim() !== '';
   return (
-    <Dialog title={title} isOpen={isOpen} onClose={onClose}>
+    <Dialog isBench title={title} isOpen={isOpen} onClose={onClose}>
       {caution && (
         <div className={isStop ? styles.wrong : styles.caution}>
           <p>

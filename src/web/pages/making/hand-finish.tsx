@@ -21,7 +21,7 @@ export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly
     if (await save.write({ params: { id: batch.id }, body })) onClose();
   }
   return (
-    <Dialog title={words.finishTitle} isOpen onClose={onClose} isHeld={name !== '' || grams !== ''}>
+    <Dialog isBench title={words.finishTitle} isOpen onClose={onClose} isHeld={name !== '' || grams !== ''}>
       <Form label={words.finishTitle} problems={save.problems} onSubmit={() => void submit()}>
         <Field
           label={words.yieldGrams}

@@ -30,7 +30,7 @@ export function HandStep({ batch, onClose }: { readonly batch: Batch; readonly o
     if (await save.write({ params: { id: batch.id }, body })) onClose();
   }
   return (
-    <Dialog title={words.stepTitle} isOpen onClose={onClose} isHeld={what !== ''}>
+    <Dialog isBench title={words.stepTitle} isOpen onClose={onClose} isHeld={what !== ''}>
       <Form label={words.stepTitle} problems={save.problems} onSubmit={() => void submit()}>
         <div className={styles.whys}>
           {KINDS.map((each) => (

@@ -121,6 +121,7 @@ export function HandWeigh({ batch, formulaId, thing, kind, scales, onOther, onDo
         </div>
       </Form>
       <Dialog
+        isBench
         title={weighInWords.readingTitle}
         isOpen={doubt !== undefined}
         onClose={save.forget}

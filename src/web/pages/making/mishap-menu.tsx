@@ -42,7 +42,7 @@ export function MishapMenu({ batch, screen, weigh, view, onView, onDone, resize 
     substitute: words.substituteTitle(itemName),
   }[view];
   return (
-    <Dialog title={title} isOpen onClose={close} closeWord={words.keepOpen} isHeld={view === 'spilt'}>
+    <Dialog isBench title={title} isOpen onClose={close} closeWord={words.keepOpen} isHeld={view === 'spilt'}>
       {view === 'menu' && <Choices weigh={weigh} screen={screen} onView={onView} />}
       {view === 'too-much' && <TooMuchIn batch={batch} screen={screen} resize={resize} onClose={close} />}
       {view === 'lot-empty' && (

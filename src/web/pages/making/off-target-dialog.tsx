@@ -47,6 +47,7 @@ export function OffTargetDialog({ batch, screen, weigh, asked, onKeep, onLotEmpt
   }
   return (
     <Dialog
+      isBench
       title={title}
       isOpen
       onClose={weigh.forgetAsked}

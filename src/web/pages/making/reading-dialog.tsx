@@ -10,7 +10,13 @@ export function ReadingDialog({ weigh }: { readonly weigh: WeighIn }) {
   if (reading === null) return null;
   const { said, meant, kind } = reading;
   return (
-    <Dialog title={words.readingTitle} isOpen onClose={weigh.forgetAsked} closeWord={words.readingAgain}>
+    <Dialog
+      isBench
+      title={words.readingTitle}
+      isOpen
+      onClose={weigh.forgetAsked}
+      closeWord={words.readingAgain}
+    >
       <p>{sayProblem(reading.question).says}</p>
       <div className={styles.choices}>
         {meant !== null && (

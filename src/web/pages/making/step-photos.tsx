@@ -58,6 +58,7 @@ export function StepPhotos({ batch, screen }: Props) {
       )}
       <TakePhoto batch={batch} screen={screen} />
       <Dialog
+        isBench
         title={large?.caption ?? ''}
         isOpen={large !== undefined}
         onClose={() => setLarge(undefined)}
@@ -149,7 +150,14 @@ function TakePhoto({ batch, screen }: Props) {
       />
       <p className="soft small">{words.rule}</p>
       <p role="status">{wrong !== '' && <State kind="stop">{wrong}</State>}</p>
-      <Dialog title={words.look} isOpen={taken !== undefined} onClose={drop} closeWord={words.drop} isWide>
+      <Dialog
+        isBench
+        title={words.look}
+        isOpen={taken !== undefined}
+        onClose={drop}
+        closeWord={words.drop}
+        isWide
+      >
         {taken && (
           <Form label={words.look} problems={save.problems} onSubmit={() => void keep()}>
             <img className={styles.look} src={`data:image/jpeg;base64,${taken.base64}`} alt="" />

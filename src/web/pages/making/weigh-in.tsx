@@ -134,11 +134,18 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
 
 /** Before the first weighing of the day: the scale shows its check weight. Its form stands outside of this one. */
 function CheckFirst({ weigh: { planned, scale } }: { readonly weigh: Weigh }) {
-  if (!planned?.check?.isDue) return null;
+  const isDue = planned?.check?.isDue ?? false;
+  // What was due while this screen is shown stays on it: how the check went is read here.
+  const [wasDue, setWasDue] = useState(isDue);
+  if (isDue && !wasDue) setWasDue(true);
+  if (!planned || !wasDue) return null;
   return (
-    <div className={styles.caution}>
-      {planned.check.isHeld && <p>{scaleWords.bench.held(planned.name, scale?.name ?? null)}</p>}
-      <Disclosure title={words.checkFirst(planned.name)}>
+    <div className={isDue ? `${styles.caution} ${styles.first}` : undefined}>
+      {planned.check?.isHeld && <p>{scaleWords.bench.held(planned.name, scale?.name ?? null)}</p>}
+      <Disclosure
+        isBench
+        title={isDue ? words.checkFirst(planned.name) : scaleWords.check.title(planned.name)}
+      >
         {() => <ScaleCheckCard scaleId={planned.id} />}
       </Disclosure>
     </div>

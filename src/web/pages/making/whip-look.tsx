@@ -120,7 +120,10 @@ export function WhipLook({ batch, screen, load, round, timer, onSent }: Props) {
             .map(({ cup, number }) => (
               <li key={number}>
                 <span>{sayCup(cup)}</span>
-                <Button onPress={() => take({ cups: JSON.stringify(kept.filter((each) => each !== cup)) })}>
+                <Button
+                  isBench
+                  onPress={() => take({ cups: JSON.stringify(kept.filter((each) => each !== cup)) })}
+                >
                   {stepWords.cup.takeOff}
                 </Button>
               </li>

@@ -25,7 +25,7 @@ export function WorstNote({ screen, net }: { readonly screen: Addition; readonly
       <p>
         <State kind={isOver ? 'watch' : 'ready'}>{(isOver ? words.worstOver : words.worst)(told)}</State>
       </p>
-      <Disclosure title={words.worstWorking}>
+      <Disclosure isBench title={words.worstWorking}>
         {() => (
           <>
             <p>{words.worstEquation}</p>
