@@ -108,6 +108,10 @@ export const weighInWords = {
   readingTitle: 'Is that right?',
   readingRight: (grams: string) => `Yes: ${sayGrams(grams)}`,
   readingMeant: (grams: string) => `No: it is ${sayGrams(grams)}`,
+  readingPoint: (grams: string) => `The point slipped: it is ${sayGrams(grams)}`,
+  readingUnit: (grams: string, found: string, unit: string) =>
+    `The scale shows ${scaleUnits[unit] ?? unit}: ${sayDecimal(found)} are ${sayGrams(grams)}`,
+  readingOnOther: (scale: string) => `It stood on ${scale}`,
   readingAgain: 'Read the scale again',
 
   tared: 'Scale tared',
@@ -139,6 +143,16 @@ export const weighInWords = {
   worstNote:
     'The tightest of law, trade standard, supplier and report. With every other weighing as planned; once all is in, the batch is judged with all errors at once.',
 } as const;
+
+const scaleUnits: Readonly<Record<string, string>> = {
+  kg: 'kilograms',
+  oz: 'ounces',
+  lb: 'pounds',
+  ozt: 'troy ounces',
+  ct: 'carats',
+  grain: 'grains',
+  mg: 'milligrams',
+};
 
 /** Making without a recipe: what the hands know is weighed, and written down by the tool. */
 export const handWords = {

@@ -70,7 +70,7 @@ export const weighingProblems = {
   },
   'reading-above-capacity': {
     says: '{found} g is more than this scale holds ({allowed} g).',
-    mend: 'Read it again, or say which scale it stood on.',
+    mend: 'Read it again. What stood on another scale is entered with that one.',
   },
   'reading-tare-forgotten': {
     says: '{found} g looks as if the tub ({tareGrams} g) were in it: without it that is {netGrams} g.',
@@ -110,7 +110,7 @@ export const weighingProblems = {
   },
   'reading-not-a-step': {
     says: 'This scale shows steps of {allowed} g; {found} g is none.',
-    mend: 'Read it again, or say which scale it stood on.',
+    mend: 'Read it again. What stood on another scale is entered with that one.',
   },
   'reading-same-as-last': {
     says: '{found} g, to the last digit what came before it. Is it the same one twice?',

@@ -1,6 +1,9 @@
+import type { Problem } from '../../../core/problem.ts';
+import { exact } from '../../../core/quantity/index.ts';
 import { sayProblem, weighInWords as words } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
+import type { Scale } from '../workshop/workshop.ts';
 import styles from './mishap.module.css';
 import type { WeighIn } from './use-weigh-in.ts';
 
@@ -8,7 +11,12 @@ import type { WeighIn } from './use-weigh-in.ts';
 export function ReadingDialog({ weigh }: { readonly weigh: WeighIn }) {
   const { reading } = weigh;
   if (reading === null) return null;
-  const { said, meant, kind } = reading;
+  const { said, meant, kind, question } = reading;
+  const shown = said.vessel?.grossGrams ?? said.net;
+  const onScale = weigh.scales.find(({ id }) => id === said.scaleId) ?? weigh.scale;
+  // What this scale can show neither way is not offered as right: it stood on another, or was misread.
+  const isPossible = onScale === null || mayShow(onScale, shown);
+  const others = isPossible ? [] : weigh.scales.filter((each) => mayShow(each, shown));
   return (
     <Dialog
       isBench
@@ -35,13 +43,38 @@ export function ReadingDialog({ weigh }: { readonly weigh: WeighIn }) {
               });
             }}
           >
-            {words.readingMeant(meant)}
+            {sayMeant(meant, question, kind)}
           </Button>
         )}
-        <Button isBench isWide onPress={() => void weigh.send({ ...said, isReadingSure: true })}>
-          {words.readingRight(said.net)}
-        </Button>
+        {isPossible && (
+          <Button isBench isWide onPress={() => void weigh.send({ ...said, isReadingSure: true })}>
+            {words.readingRight(said.net)}
+          </Button>
+        )}
+        {others.map((each) => (
+          <Button
+            key={each.id}
+            isBench
+            isWide
+            onPress={() => {
+              weigh.set('scaleId')(each.id);
+              void weigh.send({ ...said, scaleId: each.id });
+            }}
+          >
+            {words.readingOnOther(each.name)}
+          </Button>
+        ))}
       </div>
     </Dialog>
   );
+}
+
+/** It holds that much, and its steps come to that figure. */
+const mayShow = ({ capacityGrams, readabilityGrams }: Scale, grams: string): boolean =>
+  exact(grams).lte(capacityGrams) && exact(grams).mod(readabilityGrams).isZero();
+
+function sayMeant(meant: string, { found, parameters }: Problem, kind: string): string {
+  if (kind === 'reading-other-unit')
+    return words.readingUnit(meant, String(found ?? ''), String(parameters?.unit ?? ''));
+  return kind === 'reading-ten-times' ? words.readingPoint(meant) : words.readingMeant(meant);
 }

@@ -22,6 +22,8 @@ export interface Said {
   readonly isPart: boolean;
   readonly vessel: { readonly grossGrams: string; readonly tareGrams: string } | null;
   readonly isReadingSure: boolean;
+  /** Another scale than is chosen: said in the answer to a question. */
+  readonly scaleId?: string;
   /** Weighed on a scale that failed its check, and said so. */
   readonly isScaleHeldKnown?: boolean;
   readonly readingWas: { readonly kind: string; readonly wasGrams: string | null } | null;
@@ -102,7 +104,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
       body: {
         position: screen.position,
         lotId: said.lotId,
-        scaleId,
+        scaleId: said.scaleId ?? scaleId,
         actualGrams: said.net,
         isPart: said.isPart,
         vessel: said.vessel,
