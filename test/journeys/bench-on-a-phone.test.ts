@@ -190,6 +190,23 @@ describe('the bench on a phone', () => {
     await context.close();
   });
 
+  it('opens each step at its top, and keeps the place through a reload and on the way back', async () => {
+    const { page, context } = await open();
+    const name = () => page.getByRole('heading', { level: 1 }).textContent();
+    const first = await name();
+    await page.evaluate('scrollTo(0, document.documentElement.scrollHeight)');
+    await page.getByRole('button', { name: 'Back', exact: true }).tap();
+    const before = await name();
+    expect(before).not.toBe(first);
+    expect(await page.evaluate('scrollY')).toBe(0);
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    expect(await name()).toBe(before);
+    await page.goBack();
+    await expect.poll(name, { timeout: 10_000 }).toBe(first);
+    await context.close();
+  });
+
   async function firstAddition() {
     const batch = await server.call('getBatch', { params: { id: path.split('/').at(-1) ?? '' } });
     const [first] = batch.screens;

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { makingWords } from '../../../words/index.ts';
 import { StateLine } from '../../away/state-line.tsx';
 import { WakeLine } from '../../away/wake-line.tsx';
@@ -19,14 +18,10 @@ import { nameOf } from './name-of.ts';
 import { NewsLine } from './news-line.tsx';
 import { RunningTimers } from './running-timers.tsx';
 import { StepScreen } from './step-screen.tsx';
+import { useBenchPlace } from './use-bench-place.ts';
 import { useKeptBatch } from './use-kept-batch.ts';
 import { useLotsAhead } from './use-lots-of.ts';
 import { WorstCase } from './worst-case.tsx';
-
-const firstOpen = (screens: readonly Screen[]): number => {
-  const index = screens.findIndex((screen) => screen.done === null);
-  return index === -1 ? screens.length : index;
-};
 
 /** What runs by itself may be left: the next thing is weighed meanwhile. */
 const furthest = (screens: readonly Screen[]): number => {
@@ -41,16 +36,10 @@ export function Bench({ batch: told }: { readonly batch: Batch }) {
   const batch = useKeptBatch(told);
   useLotsAhead(batch);
   const { screens } = batch;
-  const [shown, setShown] = useState(() => firstOpen(screens));
-  const [resizes, setResizes] = useState(batch.resizes.length);
-  // Made larger, something that was done may be open again: the bench goes on there.
-  if (resizes !== batch.resizes.length) {
-    setResizes(batch.resizes.length);
-    setShown(firstOpen(screens));
-  }
+  const { shown, setShown, goOnFrom } = useBenchPlace(batch);
   const screen = screens[shown];
   // An answer may come late: whoever has gone elsewhere meanwhile is not moved from there.
-  const goOn = () => setShown((now) => (now === shown ? Math.min(now + 1, screens.length) : now));
+  const goOn = () => goOnFrom(shown);
   const next = screens[shown + 1];
   const doneWord = next ? makingWords.doneNext(nameOf(next)) : makingWords.doneLast;
   return (

@@ -1,6 +1,7 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { rootRoute } from '../../shell/root-route.tsx';
 import { readPlanSearch } from './plan-search.ts';
+import { readBenchSearch } from './use-bench-place.ts';
 
 const getParentRoute = () => rootRoute;
 
@@ -31,6 +32,7 @@ export const makingRoutes = [
   createRoute({
     getParentRoute,
     path: '/making/$id',
+    validateSearch: readBenchSearch,
     component: lazyRouteComponent(() => import('./batch-page.tsx'), 'BatchPage'),
   }),
   createRoute({
