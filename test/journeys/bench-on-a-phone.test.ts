@@ -191,6 +191,7 @@ describe('the bench on a phone', () => {
   });
 
   it('opens each step at its top, and keeps the place through a reload and on the way back', async () => {
+    await weighFirst();
     const { page, context } = await open();
     const name = () => page.getByRole('heading', { level: 1 }).textContent();
     const first = await name();
@@ -207,6 +208,12 @@ describe('the bench on a phone', () => {
     await context.close();
   });
 
+  async function weighFirst() {
+    const { position, lotId, scaleId, targetGrams, done } = await firstAddition();
+    if (done) return;
+    const body = { stamp: stampBy(person), position, lotId, scaleId, actualGrams: targetGrams };
+    await server.call('recordAddition', { params: { id: path.split('/').at(-1) ?? '' }, body });
+  }
   async function firstAddition() {
     const batch = await server.call('getBatch', { params: { id: path.split('/').at(-1) ?? '' } });
     const [first] = batch.screens;
