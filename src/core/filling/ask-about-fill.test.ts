@@ -36,6 +36,29 @@ describe('a tin on the scale is asked about', () => {
     expect(codesOf({ refilledNetGrams: '36' })).toEqual(['refilled-not-heavier']);
   });
 
+  it('where the scale was at nought with the tin on it: the reading itself is the aim', () => {
+    expect(codesOf({ grossGrams: '35.4' })).toEqual(['scale-was-tared']);
+    // A twentieth off the aim is 1.76 g: 33.44 g is asked about, 33.43 g is a plain light tin.
+    expect(codesOf({ grossGrams: '33.44' })).toEqual(['scale-was-tared']);
+    expect(codesOf({ grossGrams: '33.43' })).toEqual([]);
+    expect(codesOf({ grossGrams: '35.4', tareGrams: '0', tinGrams: '0' })).toEqual([]);
+  });
+
+  it('where a point or a unit slipped with the tin in the figure', () => {
+    expect(codesOf({ grossGrams: '466' })).toEqual(['reading-ten-times']);
+    // 46.6 g are 1.644 avoirdupois ounces of 28.349523125 g: less than the empty tin, and no fill at all.
+    expect(codesOf({ grossGrams: '1.65' })).toEqual(['reading-other-unit']);
+  });
+
+  it('where an empty weight of its own lies a tenth or more off what such tins weigh', () => {
+    const own = (tareGrams: string, more: Partial<FillReading> = {}) =>
+      codesOf({ tareGrams, grossGrams: String(Number(tareGrams) + 35.2), isTareOwn: true, ...more });
+    expect(own('10.27')).toEqual([]);
+    expect(own('10.26')).toEqual(['tare-unlike']);
+    expect(own('12.54')).toEqual(['tare-unlike']);
+    expect(own('6', { tinGrams: '0' })).toEqual([]);
+  });
+
   it('where the tare was forgotten', () => {
     expect(codesOf({ tareGrams: '0' })).toEqual(['tare-forgotten']);
   });

@@ -1,6 +1,7 @@
 import { type Problem, problem } from '../problem.ts';
 import { type Exact, type ExactInput, exact } from '../quantity/index.ts';
 import { askAboutReading } from '../weighing/index.ts';
+import { askAboutTin } from './find-tare-spread.ts';
 
 export interface FillReading {
   readonly grossGrams: ExactInput;
@@ -14,6 +15,8 @@ export interface FillReading {
   readonly lastGrossGrams: ExactInput | null;
   /** What the same tin held before it was filled up; null: it was not. */
   readonly refilledNetGrams: ExactInput | null;
+  /** The tare was weighed of this very tin; then what tins of the kind weigh may tell of a slip in it. */
+  readonly isTareOwn?: boolean;
 }
 
 /** Everything that is asked about a tin or its empty weight, and taken once a person says that it is so. */
@@ -21,6 +24,7 @@ export const fillQuestionCodes = [
   'scale-held',
   'refilled-not-heavier',
   'tare-forgotten',
+  'scale-was-tared',
   'net-ten-times-off',
   'net-far-above-label',
   'reading-tare-forgotten',
@@ -29,6 +33,7 @@ export const fillQuestionCodes = [
   'reading-not-a-step',
   'reading-same-as-last',
   'tare-odd',
+  'tare-unlike',
 ] as const;
 
 /** A tin that holds more than so many times its label is another kind of tin, or misread (common practice, no source). */
@@ -54,9 +59,10 @@ export function refuseEmptyFill({ grossGrams, tareGrams }: FillReading): Problem
  */
 export const askAboutFill = (fill: FillReading): Problem[] =>
   [
+    askOwnTare(fill),
     askRefilled(fill),
     askTare(fill),
-    askSlip(fill) ?? askFarAbove(fill),
+    askTared(fill) ?? askGrossSlip(fill) ?? askSlip(fill) ?? askFarAbove(fill),
     askAboutReading({
       grams: exact(fill.grossGrams),
       readabilityGrams: fill.readabilityGrams,
@@ -94,6 +100,34 @@ function askTare(fill: FillReading): Problem | null {
       aim: exact(fill.aimGrams).toFixed(),
     },
   });
+}
+
+/** A tenth or more off what tins of the kind weigh is another tin, or misread: it is filled up until it looks right. */
+function askOwnTare({ tareGrams, tinGrams, isTareOwn = false }: FillReading): Problem | null {
+  return isTareOwn ? askAboutTin(tareGrams, tinGrams) : null;
+}
+
+/** How near a reading, put right, comes to what is expected (common practice, no source). */
+const NEAR = '0.05';
+
+/** The scale was at nought with the tin on it: as it stands the reading is the aim itself, and the tare off it too little. */
+function askTared(fill: FillReading): Problem | null {
+  const { grossGrams, tareGrams, aimGrams, declaredGrams } = fill;
+  const gross = exact(grossGrams);
+  const isNear = gross.minus(aimGrams).abs().lte(exact(aimGrams).times(NEAR));
+  if (!exact(tareGrams).gt(0) || !isNear || netOf(fill).gte(declaredGrams)) return null;
+  return problem('scale-was-tared', 'grossGrams', {
+    found: netOf(fill).toFixed(),
+    allowed: exact(aimGrams).toFixed(),
+    parameters: { gross: gross.toFixed(), tare: exact(tareGrams).toFixed() },
+  });
+}
+
+/** A point or a unit slipped in the figure on the scale, the tin in it: what it should show is the aim and the tare. */
+function askGrossSlip({ grossGrams, tareGrams, aimGrams }: FillReading): Problem | null {
+  if (!exact(tareGrams).gt(0)) return null;
+  const asked = askAboutReading({ grams: grossGrams, targetGrams: exact(aimGrams).plus(tareGrams) });
+  return asked === null || asked.code === 'reading-negative' ? null : asked;
 }
 
 /** Where no unit and no power of ten explains it, a tenth or ten times of the label is asked about all the same. */

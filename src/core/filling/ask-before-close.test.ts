@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { askBeforeClose, type Closing } from './ask-before-close.ts';
 
 const closing: Closing = {
-  ...{ missingGrams: null, tins: 5, putAside: 0, spoiltTins: 0, lostGrams: '4.5', others: [] },
+  ...{
+    missingGrams: null,
+    tins: 5,
+    onHeldScale: [],
+    putAside: 0,
+    spoiltTins: 0,
+    lostGrams: '4.5',
+    others: [],
+  },
 };
 const ask = (more: Partial<Closing>) => askBeforeClose({ ...closing, ...more }).map(({ code }) => code);
 
@@ -15,6 +23,10 @@ describe('what is asked before a run is closed', () => {
 
   it('is a tin that was put aside and not counted, and a mean below the label', () => {
     expect(ask({ putAside: 2, spoiltTins: 1 })).toEqual(['tins-put-aside']);
+    expect(ask({ onHeldScale: [2, 3], missingGrams: '1' })).toEqual([
+      'tins-on-held-scale',
+      'mean-below-label',
+    ]);
     expect(ask({ missingGrams: '0.01' })).toEqual(['mean-below-label']);
   });
 

@@ -5,6 +5,8 @@ export interface Closing {
   /** By the average way: how much is missing over all tins for their mean to reach the label; null: it does. */
   readonly missingGrams: ExactInput | null;
   readonly tins: number;
+  /** Numbers of tins that were weighed on a scale that had not passed its check. */
+  readonly onHeldScale: readonly number[];
   /** Tins that were put aside and not put back into the bowl, and how many were counted as spoilt. */
   readonly putAside: number;
   readonly spoiltTins: number;
@@ -15,7 +17,12 @@ export interface Closing {
 }
 
 /** What is asked before a run is closed, and taken once a person says that it is so. */
-export const closeQuestionCodes = ['mean-below-label', 'tins-put-aside', 'bowl-filled-elsewhere'] as const;
+export const closeQuestionCodes = [
+  'tins-on-held-scale',
+  'mean-below-label',
+  'tins-put-aside',
+  'bowl-filled-elsewhere',
+] as const;
 
 /**
  * A run is closed once: what cannot be mended afterwards is asked before. The gravest first: a mean by which no release can
@@ -23,7 +30,17 @@ export const closeQuestionCodes = ['mean-below-label', 'tins-put-aside', 'bowl-f
  * empty by the book.
  */
 export const askBeforeClose = (closing: Closing): Problem[] =>
-  [askMean(closing), askAside(closing), askElsewhere(closing)].filter((each) => each !== null);
+  [askHeld(closing), askMean(closing), askAside(closing), askElsewhere(closing)].filter(
+    (each) => each !== null,
+  );
+
+const askHeld = ({ onHeldScale }: Closing): Problem | null =>
+  onHeldScale.length === 0
+    ? null
+    : problem('tins-on-held-scale', 'weights', {
+        found: onHeldScale.length,
+        parameters: { numbers: onHeldScale.join(', ') },
+      });
 
 const askMean = ({ missingGrams, tins }: Closing): Problem | null =>
   missingGrams === null

@@ -32,7 +32,11 @@ describe('ten empty tins', () => {
     expect(findOddTares([...TEN, '14.1'])).toEqual([10]);
     expect(findOddTares(['10', '10', '11'])).toEqual([2]);
     expect(findOddTares(['10', '10', '10.999999'])).toEqual([]);
-    expect(findOddTares(['10', '20'])).toEqual([]);
+    // Of two the heavier is asked about: nobody knows which of them is the odd one.
+    expect(findOddTares(['10', '20'])).toEqual([1]);
+    expect(findOddTares(['11', '10'])).toEqual([0]);
+    expect(findOddTares(['10', '10.999999'])).toEqual([]);
+    expect(findOddTares(['10'])).toEqual([]);
   });
 
   it('are refused where there are fewer than two, or one weighs nothing', () => {

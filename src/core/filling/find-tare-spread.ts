@@ -75,8 +75,9 @@ function middleOf(tares: readonly ExactInput[]): Exact {
 
 /** Which empty tins lie a tenth or more off the middle one: indexes from nought. */
 export function findOddTares(tares: readonly ExactInput[]): number[] {
-  if (tares.length < 3) return [];
   const middle = middleOf(tares);
+  // Of two nobody knows which is the odd one: the heavier is asked about.
+  if (tares.length < 2 || middle.isZero()) return [];
   return tares.flatMap((tare, index) =>
     exact(tare).minus(middle).abs().gte(middle.times(ODD_FRACTION)) ? [index] : [],
   );
@@ -95,6 +96,26 @@ export function askAboutTares(tares: readonly ExactInput[]): Problem | null {
     parameters: { number: odd + 1, isSlip: isSlip ? 'yes' : 'no' },
   });
 }
+
+/** Asks about the empty weight of one tin that is unlike what tins of its kind weigh; 0: nobody knows that. */
+export function askAboutTin(
+  tareGrams: ExactInput,
+  knownGrams: ExactInput,
+  where = 'tareGrams',
+): Problem | null {
+  const [found, known] = [exact(tareGrams), exact(knownGrams)];
+  if (!known.gt(0) || found.minus(known).abs().lt(known.times(ODD_FRACTION))) return null;
+  const isSlip = found.gte(known.times(SLIP)) || found.times(SLIP).lte(known);
+  return problem('tare-unlike', where, {
+    found: found.toFixed(),
+    allowed: known.toFixed(),
+    parameters: { isSlip: isSlip ? 'yes' : 'no' },
+  });
+}
+
+/** What so many empty tins weigh as a rule; null: too few. */
+export const middleTare = (tares: readonly ExactInput[]): Exact | null =>
+  tares.length < 3 ? null : middleOf(tares);
 
 /** From five times on a point has slipped rather than another tin come to hand (common practice, no source). */
 const SLIP = 5;

@@ -15,9 +15,11 @@ export { chanceAllReach, type Weighed } from './chance-all-reach.ts';
 export { findFigureHeightMm } from './figure-height-mm.ts';
 export {
   askAboutTares,
+  askAboutTin,
   findOddTares,
   findTareSpread,
   isTareWide,
+  middleTare,
   type TareSpread,
 } from './find-tare-spread.ts';
 export { type AirNow, type AirVerdict, judgeAir, type TinForAir } from './judge-air.ts';

@@ -32,7 +32,8 @@ export const tareWords = {
   field: 'Empty tin on the scale',
   list: 'Empty tins',
   keep: 'Keep this empty tin',
-  takeBack: 'Take the last one back',
+  keepOdd: 'It is so: keep this empty tin',
+  takeOut: (number: number, grams: string) => `Take empty tin ${number} out: ${sayGrams(grams)}`,
   number: (number: number) => `Empty tin ${number}`,
   of: (count: number) => `${pieces(count, 'empty tin', 'empty tins')} weighed`,
   found: (mean: string, spread: string, allowance: string) =>
@@ -120,6 +121,9 @@ export const lightWords = {
   },
   askTitle: 'Is that right?',
   sure: 'It is so: keep this tin',
+  sureEmpty: 'It is so: fill it',
+  wasTared: 'It was at nought with the tin on it',
+  weighAgain: 'Read the scale again',
   filledUp: 'filled up since',
   wasAsked: 'asked, and confirmed',
 } as const;
@@ -250,6 +254,7 @@ export const closeWords = {
   leftShould: (grams: string) =>
     `By the book ${sayGrams(grams)} are in the bowl: weigh what is left, or put nought where it is thrown away.`,
   sure: 'It is so: close the run',
+  notYet: 'Not yet',
   leftHint: 'It goes back to the shelf as a lot of its own and can be filled later.',
   part: 'What',
   issued: 'Counted out',

@@ -41,8 +41,20 @@ export const workFillingProblems = {
     mend: 'Look whether it is the same tin, and weigh again; or say that it is so.',
   },
   'tare-odd': {
-    says: 'Empty tin {number} weighs {found} g, where the others weigh about {allowed} g{isSlip, select, yes {: did the point slip} other {}}.',
+    says: 'Empty tin {number} weighs {found} g, where the others weigh about {allowed} g{isSlip, select, yes {: did the point slip?} other {.}}',
     mend: 'Take it back and weigh it again, or another tin of the kind; or say that it is so.',
+  },
+  'tare-unlike': {
+    says: 'The empty tin is said to weigh {found} g, and tins of this kind weigh about {allowed} g{isSlip, select, yes {: did the point slip?} other {.}}',
+    mend: 'Weigh the empty tin again; a tin that is filled until it looks right would hold too little. Or say that it is so.',
+  },
+  'scale-was-tared': {
+    says: '{gross} g less {tare} g for the tin leaves {found} g. Was the scale at nought with the empty tin on it? Then {gross} g are in the tin, where {allowed} g are aimed at.',
+    mend: 'Say so, and nothing is taken off this tin; or weigh it again.',
+  },
+  'aim-below-label': {
+    says: 'The aim of {found} g lies below the label of {allowed} g: every tin would be too light.',
+    mend: 'Aim at the label or more; left empty, the page works it out.',
   },
   'tare-forgotten': {
     says: 'That makes {found} g in the tin, where {aim} g is aimed at. The empty tin weighs {allowed} g: with it taken off it would be {withTare} g.',
@@ -55,6 +67,10 @@ export const workFillingProblems = {
   'light-tins-many': {
     says: 'Below {allowed} g (T1) with the error taken off {found, plural, one {lies one tin} other {lie # tins}} ({numbers}): {many, plural, one {one} other {#}} more than may lie there. As it stands these tins can never be released.',
     mend: 'Fill up {many, plural, one {one of them} other {# of them}} and weigh again, or put it aside: a closed run takes no more weights.',
+  },
+  'tins-on-held-scale': {
+    says: '{found, plural, one {Tin {numbers} was} other {Tins {numbers} were}} weighed on a scale that had not passed its check. Closed like this they can never be released.',
+    mend: 'Take those weights out, and weigh the tins again on a scale that passed; or say that it is so.',
   },
   'mean-below-label': {
     says: 'The mean of {tins, plural, one {one tin} other {# tins}} lies below the label: {found} g are missing over all of them. Closed like this they can never be released.',

@@ -19,6 +19,10 @@ export const fillingSayings = {
   'check-made-as-trial': 'Batch {batch} was made as a trial, and a trial is never sold.',
   'check-weights-accepted': 'The weights of {units, plural, one {# tin} other {# tins}} stand.',
   'check-weights-rejected': 'The weights of {units, plural, one {# tin} other {# tins}} do not stand.',
+  'check-weights-scale-held':
+    '{count, plural, one {Tin {which} was} other {Tins {which} were}} weighed on a scale that had not passed its check: by how much it was out nobody knows.',
+  'check-tares-unknown':
+    'How much the empty tins differ was not weighed: a tin heavier than the mean holds less than its weight says. Ten empty tins tell.',
   'check-no-tins': 'No tin was filled.',
   'check-scale-too-coarse':
     'The scale is too coarse to judge the average way: its error is more than a fifth of the tolerable error.',

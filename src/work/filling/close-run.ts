@@ -14,7 +14,7 @@ import { bookClosing, type Closing } from './book-closing.ts';
 import { findBowlSlackUg } from './bowl-slack.ts';
 import { countParts } from './count-parts.ts';
 import { issuePackaging, listPackagingNeeds } from './issue-packaging.ts';
-import { countingTins, errorGramsOf, judgeRecords, standing } from './judge-records.ts';
+import { countingTins, errorGramsOf, judgeRecords, standing, weighedHeld } from './judge-records.ts';
 import { netGramsOf } from './net-grams-of.ts';
 import { openRun } from './open-run.ts';
 import { fateUgOf, gatherRuns, isGone, netUgOf, type RunRecords } from './run-records.ts';
@@ -97,6 +97,7 @@ async function planClosing(context: Context, tx: Writer, records: RunRecords, bo
   const asked = askBeforeClose({
     missingGrams: missingOf(records),
     tins: units,
+    onHeldScale: weighedHeld(records).map((row) => row.tin),
     putAside: records.weights.filter(isGone).length,
     spoiltTins: body.spoiltTins,
     lostGrams: gramsText(shared.lostUg),

@@ -35,4 +35,17 @@ describe('tins on a scale that did not pass its check', () => {
     await holdScale(at.bench, small());
     expect(codesOf(await fill(run.id, '46.45', { stamp: before }))).toEqual([]);
   });
+
+  it('keep their run from its release, and closing asks before that cannot be mended', async () => {
+    const run = await startRun((await makeBowl()).id);
+    await holdScale(at.bench, small());
+    expect(codesOf(await fill(run.id, '46.45', { sure: ['scale-held'] }))).toEqual([]);
+    expect(codesOf(await at.close(run.id, { leftGrams: '140' }))).toEqual(['tins-on-held-scale']);
+    await at.closeRun(run.id, { leftGrams: '140', sure: ['tins-on-held-scale'] });
+    const { checks } = await at.bench.get('getRun', { params: { id: run.id } });
+    expect(checks.find(({ check }) => check === 'weights')).toMatchObject({
+      isPassed: false,
+      detail: { code: 'check-weights-scale-held', parameters: { count: 1, which: '1' } },
+    });
+  });
 });

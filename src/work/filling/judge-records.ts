@@ -44,6 +44,12 @@ export function countingTins(records: RunRecords, { limits, judgedBy }: RunVerdi
 
 export const standing = ({ weights }: RunRecords): SignedWeight[] => weights.filter(isTin);
 
+/** Weighed on a scale that had not passed its check: by how much that may be out nobody knows. */
+export const weighedHeld = (records: RunRecords): SignedWeight[] =>
+  standing(records).filter(
+    ({ sure }) => sure !== null && (JSON.parse(sure) as string[]).includes('scale-held'),
+  );
+
 /** The worst error of this weight, as it was weighed. */
 export const errorGramsOf = ({ head }: RunRecords, row: SignedWeight): Exact =>
   gramsFromMicrograms(row.error_ug ?? head.begun_error_ug);

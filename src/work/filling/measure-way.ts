@@ -1,7 +1,13 @@
 import type { z } from 'zod';
 import { netContentsTables } from '../../catalogue/index.ts';
 import type { filling, orders, stock } from '../../contract/index.ts';
-import { adviseAim, askAboutTares, findTareSpread, type TareSpread } from '../../core/filling/index.ts';
+import {
+  adviseAim,
+  askAboutTares,
+  askAboutTin,
+  findTareSpread,
+  type TareSpread,
+} from '../../core/filling/index.ts';
 import { problem } from '../../core/problem.ts';
 import { exact, gramsFromMicrograms, microgramsFromGrams, toText } from '../../core/quantity/index.ts';
 import {
@@ -47,6 +53,8 @@ export async function measureWay(tx: Writer, filled: Filled, wish: WayWish): Pro
   const asked = askAboutTares(wish.tares);
   if (asked !== null && !wish.sure.includes(asked.code)) giveUp(asked);
   const knownUg = await knownTareUg(tx, details);
+  refuseLowAim(details, wish.aimGrams);
+  askTypedTare(wish, knownUg);
   const spread = wish.tares.length > 1 ? orGiveUp(findTareSpread(wish.tares)) : null;
   const tareUg = findTareUg(wish, spread, knownUg);
   const way = wish.way ?? wayOfTare(tareUg);
@@ -64,6 +72,19 @@ export async function measureWay(tx: Writer, filled: Filled, wish: WayWish): Pro
     error_ug: errorUg,
     aim_ug: await findAimUg(tx, filled, wish, { errorUg, spreadUg }),
   };
+}
+
+/** One weight for all tins that is unlike what the tin is known to weigh would be taken off every one of them. */
+function askTypedTare({ tareGrams, tares, sure }: WayWish, knownUg: number | null): void {
+  if (tareGrams === null || tares.length > 1 || knownUg === null || exact(tareGrams).isZero()) return;
+  const asked = askAboutTin(tareGrams, gramsText(knownUg));
+  if (asked !== null && !sure.includes(asked.code)) giveUp(asked);
+}
+
+/** By the average way tins may lie below their label, and what is aimed at may not. */
+function refuseLowAim({ declaredGrams }: orders.ProductDetails, aimGrams: string | null): void {
+  if (aimGrams !== null && exact(aimGrams).lt(declaredGrams))
+    giveUp(problem('aim-below-label', 'aimGrams', { found: aimGrams, allowed: declaredGrams }));
 }
 
 /** A tare of nought means that the scale was set to nought with the tin on it. */

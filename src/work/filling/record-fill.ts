@@ -1,7 +1,7 @@
-import { askAboutFill, type FillReading, refuseEmptyFill } from '../../core/filling/index.ts';
+import { askAboutFill, type FillReading, middleTare, refuseEmptyFill } from '../../core/filling/index.ts';
 import type { Problem } from '../../core/problem.ts';
 import { problem } from '../../core/problem.ts';
-import { gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
+import { type ExactInput, gramsFromMicrograms, microgramsFromGrams } from '../../core/quantity/index.ts';
 import {
   type FillWeightRow,
   giveUp,
@@ -109,11 +109,12 @@ function refillable({ weights, head }: RunRecords, entryId: string) {
 /** The questions that were answered with "it is so"; the first that was not is asked, and nothing is written. */
 function askAbout(records: RunRecords, weight: Weight, body: Body, held: Problem | undefined): string[] {
   const reading = readingOf(records, weight);
-  const empty = refuseEmptyFill(reading);
-  if (empty) giveUp(empty);
   const asked = [...(held ? [held] : []), ...askAboutFill(reading)];
   const isAnswered = ({ code }: Problem): boolean => body.sure.includes(code);
   const open = asked.find((each) => !isAnswered(each));
+  const empty = refuseEmptyFill(reading);
+  // A slip of the unit explains why less than the empty tin is shown; whoever says that it is so is refused.
+  if (empty && open?.code !== 'reading-other-unit' && open?.code !== 'reading-ten-times') giveUp(empty);
   if (open) giveUp(open);
   return asked.map(({ code }) => code);
 }
@@ -127,12 +128,19 @@ function readingOf(records: RunRecords, weight: Weight): FillReading {
     tareGrams: gramsFromMicrograms(weight.tare_ug),
     declaredGrams: details.declaredGrams,
     aimGrams: gramsFromMicrograms(head.aim_ug),
-    tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (records.tinGrams ?? 0),
+    tinGrams: head.tare_ug ? gramsFromMicrograms(head.tare_ug) : (records.tinGrams ?? ownTinGrams(records)),
     readabilityGrams: scale?.readability_grams ?? 0,
     lastGrossGrams: last && weight.refill_of === null ? gramsFromMicrograms(last.gross_ug) : null,
     refilledNetGrams: refilled ? gramsFromMicrograms(refilled.gross_ug - refilled.tare_ug) : null,
+    isTareOwn: weight.way === 'own' && !refilled,
   };
 }
+
+/** What empty tins of this run weighed as a rule, where nobody has said what the tin weighs; 0: too few of them. */
+const ownTinGrams = ({ weights }: RunRecords): ExactInput =>
+  middleTare(
+    weights.filter((row) => row.way === 'own' && isTin(row)).map((row) => gramsFromMicrograms(row.tare_ug)),
+  ) ?? 0;
 
 /** Tins cannot hold more than the bowl did, the errors of the weighings aside: then a weight, a tare or the yield is wrong. */
 async function refuseEmptyBowl(tx: Writer, records: RunRecords, weight: Weight): Promise<void> {

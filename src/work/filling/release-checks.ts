@@ -29,7 +29,8 @@ import { checkReady } from './check-ready.ts';
 import { labelCheckOf } from './cleared-markets.ts';
 import { findOldLabels, isTooOld, sayOldLabel } from './find-old-labels.ts';
 import { judgeLotDates } from './judge-lot-dates.ts';
-import { judgeRecords } from './judge-records.ts';
+import { judgeRecords, standing, weighedHeld } from './judge-records.ts';
+import { wayNow } from './measure-way.ts';
 import type { RunRecords } from './run-records.ts';
 import type { Check } from './run-shapes.ts';
 
@@ -68,6 +69,7 @@ export async function checkRelease(context: Context, records: RunRecords): Promi
   return [
     checkPurpose(records),
     checkWeights(records),
+    ...checkTares(records),
     ...checkMarkets(records),
     ...checkSale(checked),
     ...checkStatements(checked),
@@ -92,11 +94,24 @@ function checkWeights(records: RunRecords): Check {
   const verdict = judgeRecords(records);
   if (records.details.fillBasis === 'average' && verdict.isScaleFineEnough === false)
     return check('weights', false, saying('check-scale-too-coarse'));
+  const held = weighedHeld(records);
+  if (held.length > 0) {
+    const facts = { count: held.length, which: held.map((row) => row.tin).join(', ') };
+    return check('weights', false, saying('check-weights-scale-held', facts));
+  }
   const units = records.close?.units ?? 0;
   if (units === 0) return check('weights', false, saying('check-no-tins'));
   return verdict.verdict === 'accept'
     ? check('weights', true, saying('check-weights-accepted', { units }))
     : check('weights', false, saying('check-weights-rejected', { units }));
+}
+
+/** Where the mean of empty tins was taken off and nobody weighed how they differ, a heavier tin holds less than it seems to. */
+function checkTares(records: RunRecords): Check[] {
+  const isMean = standing(records).some(({ way }) => way === 'mean');
+  return isMean && wayNow(records.head).tareSpreadUg === null
+    ? [toSee('tares', true, saying('check-tares-unknown'))]
+    : [];
 }
 
 /**

@@ -55,6 +55,7 @@ describe('the release', () => {
     expect(run.checks.map((one) => one.check)).toEqual([
       'purpose',
       'weights',
+      'tares',
       'limits',
       'report',
       'weighed',
@@ -211,12 +212,12 @@ describe('the release', () => {
     const said = view.checks.filter((one) => one.check === 'deviations').map((one) => say(one.detail));
     expect(said).toEqual(['1 thing was done differently: Whipped twice.']);
     const toSee = view.checks.filter((one) => one.isToSee).map((one) => one.check);
-    expect(toSee, 'not a pass like any other').toEqual(['containers', 'deviations']);
+    expect(toSee, 'not a pass like any other').toEqual(['tares', 'containers', 'deviations']);
     const before = run.checks.filter((one) => one.isToSee);
     expect(
       before.map((one) => one.check),
       'nothing was done differently yet',
-    ).toEqual(['containers']);
+    ).toEqual(['tares', 'containers']);
     expect(codesOf(await release(run.id))).toEqual([]);
   });
 

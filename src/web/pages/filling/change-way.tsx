@@ -5,7 +5,7 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Form } from '../../parts/form.tsx';
 import type { Run } from './run.ts';
-import { type WayDraft, WayFields } from './way-fields.tsx';
+import { TARE_QUESTIONS, type WayDraft, WayFields } from './way-fields.tsx';
 import { wayOf } from './way-of.ts';
 
 /** Weighing in another way from now on; each tin so far keeps how it was weighed. */
@@ -13,9 +13,9 @@ export function ChangeWay({ run }: { readonly run: Run }) {
   const [isOpen, setOpen] = useState(false);
   const [draft, setDraft] = useState<WayDraft>({ way: run.way, tare: '', tares: run.tares });
   const change = useBenchWrite('changeFillWay');
-  const isAsked = change.problems.some(({ code }) => code === 'tare-odd');
+  const isAsked = change.problems.some(({ code }) => TARE_QUESTIONS.includes(code));
   async function submit() {
-    const body = { ...wayOf(draft), aimGrams: null, sure: isAsked ? ['tare-odd'] : [] };
+    const body = { ...wayOf(draft), aimGrams: null, sure: isAsked ? [...TARE_QUESTIONS] : [] };
     if (await change.write({ params: { id: run.id }, body })) setOpen(false);
   }
   return (

@@ -124,6 +124,7 @@ export function CloseRun({ run }: { readonly run: Run }) {
       <FillQuestion
         asked={asked}
         sure={closeWords.sure}
+        again={closeWords.notYet}
         onSure={() => void submit([...sure, asked?.code ?? ''])}
         onClose={close.forget}
       />

@@ -14,11 +14,11 @@ import { ScaleField } from '../making/scale-field.tsx';
 import { whyNotWeighed } from '../making/weight-verdict.ts';
 import { FillQuestion } from './fill-question.tsx';
 import { FillVerdict } from './fill-verdict.tsx';
-import { askHere, isQuestion, nextNumber, type TinNow, takenOff } from './judge-here.ts';
+import { askEmptyHere, askHere, isQuestion, nextNumber, type TinNow, takenOff } from './judge-here.ts';
 import { LastTin } from './last-tin.tsx';
 import { isTin, type Run } from './run.ts';
 
-const EMPTY = { gross: '', tare: '', refill: '', isTareDone: '' };
+const EMPTY = { gross: '', tare: '', refill: '', isTareDone: '', isTareSure: '' };
 const NOTHING: readonly string[] = [];
 
 /** One tin after another: what to aim at in large digits, the verdict while it stands on the scale, and keys. */
@@ -37,15 +37,17 @@ export function FillPad({ run }: { readonly run: Run }) {
     if (question) setAsked(question);
   }, [record.problems]);
 
-  async function send(answers: readonly string[]) {
-    const question = askHere(run, now, answers)[0];
+  const tareSure = draft.isTareSure === '' ? NOTHING : ['tare-unlike'];
+  async function send(given: readonly string[], isNet = false) {
+    const answers = [...tareSure, ...given];
+    const question = isNet ? undefined : askHere(run, now, answers)[0];
     if (question && isQuestion(question)) return setAsked(question);
     if (question) return record.refuse([question]);
     const kept = await record.write({
       params: { id: run.id },
       body: {
         grossGrams: typedDecimal(draft.gross),
-        tareGrams: isOwn ? typedDecimal(draft.tare) : null,
+        tareGrams: isNet ? '0' : isOwn ? typedDecimal(draft.tare) : null,
         refillOf: refill?.entryId ?? null,
         sure: [...answers],
       },
@@ -57,7 +59,10 @@ export function FillPad({ run }: { readonly run: Run }) {
   }
   function enter() {
     if (isTareNow) {
-      if (!whyNotWeighed(draft.tare)) set('isTareDone')('yes');
+      if (whyNotWeighed(draft.tare)) return;
+      const odd = askEmptyHere(run, draft.tare);
+      if (odd) setAsked(odd);
+      else set('isTareDone')('yes');
       return;
     }
     if (draft.gross === '' || whyNotWeighed(draft.gross)) return;
@@ -66,6 +71,11 @@ export function FillPad({ run }: { readonly run: Run }) {
   }
   function answer() {
     if (!asked) return;
+    if (isTareNow) {
+      setAsked(undefined);
+      take({ isTareSure: 'yes', isTareDone: 'yes' });
+      return;
+    }
     const answers = [...sure, asked.code];
     setSure(answers);
     setAsked(undefined);
@@ -105,6 +115,15 @@ export function FillPad({ run }: { readonly run: Run }) {
       <FillQuestion
         asked={asked}
         onSure={answer}
+        {...(asked?.code === 'scale-was-tared' && {
+          other: lightWords.wasTared,
+          onOther: () => {
+            setAsked(undefined);
+            record.forget();
+            void send(['tare-unlike'], true);
+          },
+        })}
+        {...(isTareNow && { sure: lightWords.sureEmpty })}
         onClose={() => {
           setAsked(undefined);
           record.forget();

@@ -1,12 +1,14 @@
 import {
   askAboutFill,
+  askAboutTin,
   type FillVerdict,
   fillQuestionCodes,
   judgeFill,
+  middleTare,
   refuseEmptyFill,
 } from '../../../core/filling/index.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { type Exact, exact, readDecimal } from '../../../core/quantity/index.ts';
+import { type Exact, type ExactInput, exact, readDecimal } from '../../../core/quantity/index.ts';
 import { type FillWay, isTin, type Run, type Weight } from './run.ts';
 
 /** A tin as it stands on the scale, before it is kept. */
@@ -70,14 +72,32 @@ export function askHere(run: Run, now: TinNow, sure: readonly string[]): Problem
     tareGrams: tin.tareGrams,
     declaredGrams: run.declaredGrams,
     aimGrams: run.aimGrams,
-    tinGrams: Number(run.tareGrams ?? 0) > 0 ? (run.tareGrams ?? 0) : (run.tinGrams ?? 0),
+    tinGrams: tinOf(run),
     readabilityGrams: run.scale.readabilityGrams,
     lastGrossGrams: now.refill === null && last ? last.grossGrams : null,
     refilledNetGrams: now.refill?.netGrams ?? null,
+    isTareOwn: tin.way === 'own' && now.refill === null,
   };
+  const asked = askAboutFill(reading).filter(({ code }) => !sure.includes(code));
   const empty = refuseEmptyFill(reading);
-  return empty ? [empty] : askAboutFill(reading).filter(({ code }) => !sure.includes(code));
+  // Less than the empty tin: a slip of the unit explains it, and else it cannot be.
+  if (!empty || asked.some(({ code }) => code === 'reading-other-unit' || code === 'reading-ten-times'))
+    return asked;
+  return [empty];
 }
+
+/** What the empty tin weighs as a rule: taken off, known, or the middle one of those weighed here. */
+const tinOf = (run: Run): ExactInput => {
+  if (Number(run.tareGrams ?? 0) > 0) return run.tareGrams ?? 0;
+  const own = run.weights.filter((each) => each.way === 'own' && isTin(each));
+  return run.tinGrams ?? middleTare(own.map(({ tareGrams }) => tareGrams)) ?? 0;
+};
+
+/** An empty tin is asked about while it stands there empty: full, nobody can weigh it again. */
+export const askEmptyHere = (run: Run, tare: string): Problem | null => {
+  const read = readDecimal(tare, 'tareGrams');
+  return read.ok ? askAboutTin(read.value, tinOf(run)) : null;
+};
 
 /** Which code is a question that a person may answer with "it is so". */
 export const isQuestion = ({ code }: Problem): boolean =>

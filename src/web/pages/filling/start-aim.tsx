@@ -1,4 +1,4 @@
-import { findTareSpread } from '../../../core/filling/index.ts';
+import { askAboutTares, findTareSpread } from '../../../core/filling/index.ts';
 import { toText } from '../../../core/quantity/index.ts';
 import { aimWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
@@ -22,7 +22,9 @@ interface Props {
 /** What to aim at, told before the first tin; whoever knows better sets something else. */
 export function StartAim({ batchId, productId, scaleId, wanted, way, aim, onChange }: Props) {
   const count = readWhole(wanted, 'wanted', 1);
-  const found = way.way === 'mean' && way.tares.length > 1 ? findTareSpread(way.tares) : null;
+  // Of empty tins that are asked about no aim is worked out: a slip would make nonsense of it.
+  const isAsked = way.way === 'mean' && askAboutTares(way.tares) !== null;
+  const found = way.way === 'mean' && way.tares.length > 1 && !isAsked ? findTareSpread(way.tares) : null;
   const spread = found?.ok ? found.value : null;
   const tare = spread ? toText(spread.meanGrams.toDecimalPlaces(6)) : typedDecimalOrNull(way.tare);
   const read = useRead(
@@ -38,9 +40,9 @@ export function StartAim({ batchId, productId, scaleId, wanted, way, aim, onChan
         tareSpreadGrams: spread ? toText(spread.standardDeviationGrams.toDecimalPlaces(6)) : '',
       },
     },
-    { isWanted: scaleId !== '', keepsLast: true },
+    { isWanted: scaleId !== '' && !isAsked, keepsLast: true },
   );
-  if (!read.data) return null;
+  if (!read.data || isAsked) return null;
   const taken = read.data.productAimGrams ?? read.data.aimGrams;
   return (
     <Card title={aimWords.title}>

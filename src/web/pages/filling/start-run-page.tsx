@@ -20,7 +20,7 @@ import { findKnownTare } from './find-known-tare.ts';
 import { scalesToChoose } from './scales-to-choose.ts';
 import { StartAim } from './start-aim.tsx';
 import { tolerableErrorOf } from './tolerable-error-of.ts';
-import { type WayDraft, WayFields } from './way-fields.tsx';
+import { TARE_QUESTIONS, type WayDraft, WayFields } from './way-fields.tsx';
 import { wayOf } from './way-of.ts';
 
 export function StartRunPage() {
@@ -76,7 +76,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
   const start = useWrite('startRun');
   const letGo = useUnsaved(isChanged, start);
   const navigate = useNavigate();
-  const isAsked = start.problems.some(({ code }) => code === 'tare-odd');
+  const isAsked = start.problems.some(({ code }) => TARE_QUESTIONS.includes(code));
   async function submit() {
     const body = {
       batchId: batch.id,
@@ -85,7 +85,7 @@ function StartRun({ batch, products, scales, materials }: Props) {
       scaleId: draft.scaleId,
       ...wayOf(way),
       aimGrams: typedDecimalOrNull(draft.aim),
-      sure: isAsked ? ['tare-odd'] : [],
+      sure: isAsked ? [...TARE_QUESTIONS] : [],
     };
     const run = await start.write({ body });
     if (!run) return;

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
-import { findOddTares, findTareSpread, isTareWide } from '../../../core/filling/index.ts';
+import { askAboutTares, findOddTares, findTareSpread, isTareWide } from '../../../core/filling/index.ts';
+import type { Problem } from '../../../core/problem.ts';
 import { exact, toText } from '../../../core/quantity/index.ts';
-import { sayDecimal, sayGrams, tareWords } from '../../../words/index.ts';
+import { sayGrams, sayProblem, tareWords } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { KeyPad } from '../../parts/key-pad.tsx';
 import { State } from '../../parts/state.tsx';
@@ -24,11 +25,20 @@ export const TARES = 10;
 export function TareTaker({ tares, onChange, tolerableErrorGrams }: Props) {
   const [typed, setTyped] = useState('');
   const isWrong = typed.trim() === '' || whyNotWeighed(typed) !== undefined;
-  function keep() {
+  const [asked, setAsked] = useState<Problem>();
+  function keep(isSure = false) {
     if (isWrong) return;
-    onChange([...tares, typedDecimal(typed)]);
+    const next = [...tares, typedDecimal(typed)];
+    const question = isSure || findOddTares(tares).length > 0 ? null : askAboutTares(next);
+    if (question) return setAsked(question);
+    setAsked(undefined);
+    onChange(next);
     setTyped('');
   }
+  const type = (text: string) => {
+    setAsked(undefined);
+    setTyped(text);
+  };
   // A reader ends with Enter, which would send the whole form around it.
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -46,28 +56,48 @@ export function TareTaker({ tares, onChange, tolerableErrorGrams }: Props) {
       <legend>{tareWords.title}</legend>
       <p className="soft">{tareWords.says}</p>
       <TareSum tares={tares} tolerableErrorGrams={tolerableErrorGrams} />
+      <KeptTares tares={tares} onChange={onChange} />
       <div className={`${bench.figures} ${styles.single}`} ref={box}>
         <ScaleField
           label={tareWords.number(tares.length + 1)}
           where={`tares[${tares.length}]`}
           value={typed}
-          onChange={setTyped}
+          onChange={type}
         />
       </div>
-      <KeyPad value={typed} onChange={setTyped} />
+      <KeyPad value={typed} onChange={type} />
+      {asked && (
+        <p role="alert">
+          <State kind="watch">{sayProblem(asked).says}</State>
+        </p>
+      )}
       <div className={styles.ways}>
-        <Button isBench isDisabled={isWrong} onPress={keep}>
-          {tareWords.keep}
+        <Button isBench isDisabled={isWrong} onPress={() => keep(asked !== undefined)}>
+          {asked ? tareWords.keepOdd : tareWords.keep}
         </Button>
-        {tares.length > 0 && (
-          <Button isBench onPress={() => onChange(tares.slice(0, -1))}>
-            {tareWords.takeBack}
-          </Button>
-        )}
       </div>
     </fieldset>
   );
 }
+
+/** Each of them can be taken out by a tap, whenever it is noticed. */
+const KeptTares = ({ tares, onChange }: Pick<Props, 'tares' | 'onChange'>) =>
+  tares.length === 0 ? null : (
+    <div className={styles.ways}>
+      {tares
+        .map((grams, index) => ({ grams, index }))
+        .map(({ grams, index }) => (
+          <Button
+            key={index}
+            isBench
+            label={tareWords.takeOut(index + 1, grams)}
+            onPress={() => onChange(tares.filter((_, each) => each !== index))}
+          >
+            {sayGrams(grams)} ×
+          </Button>
+        ))}
+    </div>
+  );
 
 function TareSum({ tares, tolerableErrorGrams }: Omit<Props, 'onChange'>) {
   const found = tares.length > 1 ? findTareSpread(tares) : null;
@@ -78,10 +108,10 @@ function TareSum({ tares, tolerableErrorGrams }: Omit<Props, 'onChange'>) {
     <div aria-live="polite">
       {tares.length > 0 && (
         <p>
-          <strong>{tareWords.of(tares.length)}</strong>: {tares.map((each) => sayDecimal(each)).join(' · ')}
+          <strong>{tareWords.of(tares.length)}</strong>
         </p>
       )}
-      {spread && (
+      {spread && odd.length === 0 && (
         <p>
           {tareWords.found(
             shown(spread.meanGrams),
@@ -114,7 +144,3 @@ function TareSum({ tares, tolerableErrorGrams }: Omit<Props, 'onChange'>) {
     </div>
   );
 }
-
-/** What a mean without its spread is worth. */
-export const saySpreadUnknown = (tareGrams: string | null): string =>
-  tareGrams === null ? tareWords.notKnown : `${sayGrams(tareGrams)}: ${tareWords.spreadUnknown}`;

@@ -10,6 +10,9 @@ export interface WayDraft {
   readonly tares: readonly string[];
 }
 
+/** Asked about empty tins, and answered by going on all the same. */
+export const TARE_QUESTIONS: readonly string[] = ['tare-odd', 'tare-unlike'];
+
 interface Props {
   readonly draft: WayDraft;
   readonly onChange: (draft: WayDraft) => void;
