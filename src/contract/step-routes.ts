@@ -47,4 +47,11 @@ export const stepRoutes = {
     }),
     output: batchView,
   }),
+  strikeStepPhoto: route({
+    method: 'POST',
+    path: '/api/batches/:id/photos/strikes',
+    summary: 'Strike a photograph: its picture is deleted, that there was one and why it went stays',
+    input: z.strictObject({ stamp: f.stamp, entryId: f.id, reason: f.name }),
+    output: batchView,
+  }),
 };

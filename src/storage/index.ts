@@ -1,9 +1,12 @@
 export {
   type AttachmentLinkRow,
+  emptyAttachment,
   insertAttachment,
   insertAttachmentLink,
   type LinkedAttachment,
   listLinkedAttachments,
+  listStruckPhotos,
+  type StruckPhoto,
 } from './attachment-link-store.ts';
 export { type BackupFile, datedName, ownBackupFolder, writeBackup } from './backup.ts';
 export { type BackupRow, clearOldDailies, findLastBackup, insertBackup } from './backup-store.ts';

@@ -83,8 +83,9 @@ export const THING_KEYS: Readonly<Record<string, readonly string[]>> = {
 export const isThing = (table: string): boolean => table in THING_KEYS;
 export const isWatched = (table: string): boolean => table in RECORD_KEYS || isThing(table);
 
-/** Of such a row counts what the last entry says of it. */
-export const isEdited = (table: string): boolean => table === 'lot' || isThing(table);
+/** Of such a row counts what the last entry says of it. A photograph may be emptied, and nothing else is changed in a file. */
+export const isEdited = (table: string): boolean =>
+  table === 'lot' || table === 'attachment' || isThing(table);
 
 /** What a customer may ask to be erased: even its hash would let somebody try names until one fits. */
 const ERASABLE: Readonly<Record<string, readonly string[]>> = {

@@ -139,6 +139,15 @@ export async function makeAppendOnly(database: Kysely<never>, table: string): Pr
   }
 }
 
+/** A file is never changed; its bytes alone may go, since a photograph may show somebody. */
+export async function letFilesBeEmptied(database: Kysely<never>): Promise<void> {
+  await sql`drop trigger attachment_never_update`.execute(database);
+  await sql`create trigger attachment_never_update before update on attachment
+    when length(new.bytes) > 0 or new.id is not old.id or new.entry_id is not old.entry_id
+      or new.name is not old.name or new.sha256 is not old.sha256
+    begin select raise(abort, 'append-only: attachment'); end`.execute(database);
+}
+
 /** Nothing is taken from a lot that is not there: no place's balance may fall below nought. */
 export async function refuseOverdraft(database: Kysely<never>): Promise<void> {
   await sql`create trigger movement_never_overdraws before insert on movement when new.quantity < 0

@@ -235,6 +235,15 @@ export const stepWords = {
     keep: 'Keep it',
     drop: 'Leave it out',
     rule: 'No people in it, no papers with names: it stays with the record for good.',
+    strike: 'Take this photograph out',
+    strikeSays:
+      'The picture is deleted for good and printed no more; that there was one, who took it out and why, stays on record. Why?',
+    strikeWhys: [
+      'Somebody is seen on it',
+      'It belongs to another step',
+      'Names or papers are seen on it',
+      'It shows nothing',
+    ],
     caption: 'What it shows',
     shrinking: 'being made smaller',
     tooHeavy: 'It could not be made small enough to be kept: take it from farther off.',

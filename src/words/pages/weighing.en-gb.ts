@@ -8,6 +8,7 @@ export const mishapWords = {
   resized: (wasGrams: string, isGrams: string) =>
     `Made ${Number(isGrams) < Number(wasGrams) ? 'smaller' : 'larger'}, from ${sayDecimal(wasGrams)} to ${sayGrams(isGrams)}, so that the percentages hold`,
   resizedBy: (item: string, reason: string) => (reason === '' ? item : `${item}. ${reason}`),
+  photo: (caption: string) => `Photograph: ${caption}`,
   spilt: (item: string, grams: string, lot: string) => `${item}: ${sayGrams(grams)} spilt of lot ${lot}`,
   readFirst: (item: string, wasGrams: string) => `${item}: Read as ${sayGrams(wasGrams)} first`,
   readSure: (item: string, grams: string) => `${item}: ${sayGrams(grams)} was asked about`,

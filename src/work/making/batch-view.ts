@@ -19,6 +19,7 @@ import {
   listStepRecords,
   listStepsBegun,
   listStrikesOfBatch,
+  listStruckPhotos,
   listWhipRounds,
   type RunState,
 } from '../../storage/index.ts';
@@ -33,7 +34,7 @@ import { findYields } from './find-yields.ts';
 import { judgeWeighed } from './judge-weighed.ts';
 import { judgeWorstCase } from './judge-worst-case.ts';
 import { placeOfDeviation } from './place-of-deviation.ts';
-import { viewStruck } from './struck-entries.ts';
+import { viewStruck, viewStruckPhotos } from './struck-entries.ts';
 import { tellShares } from './tell-shares.ts';
 import { viewResizes, viewSpills } from './view-mishaps.ts';
 
@@ -52,6 +53,7 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
   const begun = await listStepsBegun(db, id);
   const rounds = await listWhipRounds(db, [id]);
   const photos = await listLinkedAttachments(db, 'step', id);
+  const struckPhotos = await listStruckPhotos(db, id);
   const whipped = steps.some((step) => step.kind === 'cup' || step.kind === 'whip')
     ? await findAir(context, head, additions)
     : { tins: [], air: null };
@@ -91,7 +93,10 @@ export async function viewBatch(context: Context, id: string): Promise<Result<Ba
       declinedBecause: head.declined_because,
     },
     screens: standing.screens,
-    struck: viewStruck({ screens, additions, stepRecords, begun, rounds, strikes, resizes, spills }),
+    struck: [
+      ...viewStruck({ screens, additions, stepRecords, begun, rounds, strikes, resizes, spills }),
+      ...viewStruckPhotos(struckPhotos, screens),
+    ],
     asWeighed: standing.asWeighed,
     worstCase: await judgeWorstCase(context, head),
     deviations: deviations.map((row) => ({

@@ -21,6 +21,7 @@ import { resizeBatch } from './resize-batch.ts';
 import { startBatch } from './start-batch.ts';
 import { stepWithoutRecipe } from './step-without-recipe.ts';
 import { strikeAddition } from './strike-addition.ts';
+import { strikeStepPhoto } from './strike-step-photo.ts';
 import { weighWithoutRecipe } from './weigh-without-recipe.ts';
 
 export const makingUseCases = {
@@ -41,6 +42,7 @@ export const makingUseCases = {
   beginStep,
   recordRound,
   addStepPhoto,
+  strikeStepPhoto,
   recordStep,
   recordDeviation,
   finishBatch,
@@ -65,6 +67,7 @@ export const makingUseCases = {
   | 'beginStep'
   | 'recordRound'
   | 'addStepPhoto'
+  | 'strikeStepPhoto'
   | 'recordStep'
   | 'recordDeviation'
   | 'finishBatch'

@@ -282,4 +282,32 @@ describe('a photograph of a step', () => {
     for (let taken = 0; taken < 12; taken += 1) expect((await take(id, buildPng(4, 3))).ok).toBe(true);
     expect(codesOf(await take(id, buildPng(4, 3)))).toEqual(['photos-too-many']);
   });
+
+  it('is struck with a reason: the picture goes from the file, the record and its chain stay sound', async () => {
+    const { id } = await start();
+    const kept = await take(id, buildPng(4, 3));
+    const [photo] = (kept.ok && stepOf(kept.value, 0).photos) || [];
+    const body = { entryId: photo?.entryId ?? '', reason: 'Somebody is seen on it' };
+    const struck = await at.bench.get('strikeStepPhoto', { params: { id }, body });
+    expect(stepOf(struck, 0).photos).toEqual([]);
+    expect(struck.struck).toMatchObject([
+      { screen: stepOf(struck, 0).screen, what: 'Photograph: A smooth melt', why: 'Somebody is seen on it' },
+    ]);
+    const read = await at.bench.ask('getAttachment', { params: { id: photo?.id ?? '' } });
+    expect(codesOf(read)).toEqual(['thing-not-found']);
+    const { findings } = await at.bench.get('checkUp');
+    expect(findings.filter(({ isSound }) => !isSound)).toEqual([]);
+    expect(codesOf(await at.bench.ask('strikeStepPhoto', { params: { id }, body }))).toEqual([
+      'entry-struck-already',
+    ]);
+    expect((await take(id, buildPng(4, 3))).ok).toBe(true);
+  });
+
+  it('of nobody knows which is not struck', async () => {
+    const { id } = await start();
+    const body = { entryId: 'nothing', reason: 'It shows nothing' };
+    expect(codesOf(await at.bench.ask('strikeStepPhoto', { params: { id }, body }))).toEqual([
+      'thing-not-found',
+    ]);
+  });
 });

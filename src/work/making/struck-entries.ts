@@ -8,10 +8,12 @@ import type {
   SignedSpill,
   SignedStep,
   SignedStrike,
+  StruckPhoto,
 } from '../../storage/index.ts';
 import { say, mishapWords as words } from '../../words/index.ts';
 import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
+import { photoHeading } from './batch-screens.ts';
 
 type Struck = z.output<typeof making.struckEntry>;
 type Screen = making.BatchScreen;
@@ -102,3 +104,20 @@ function viewStruckSpill(
     ...strike,
   };
 }
+
+/** That there was one, and why it went; the picture itself is gone. */
+export const viewStruckPhotos = (photos: readonly StruckPhoto[], screens: readonly Screen[]): Struck[] =>
+  photos.map((photo) => ({
+    entryId: photo.entry_id,
+    screen:
+      screens.find((each) => each.kind === 'step' && photoHeading(each.position) === photo.heading)?.screen ??
+      0,
+    what: words.photo(photo.name),
+    lotNumber: null,
+    actualGrams: null,
+    at: photo.happened_at,
+    by: photo.person_name,
+    why: photo.reason,
+    struckAt: photo.struck_at,
+    struckBy: photo.struck_by,
+  }));

@@ -83,7 +83,8 @@ export const getAttachment: UseCase<'getAttachment'> = async (
   { params: { id = '' } },
 ) => {
   const file = await findAttachment(db, id);
-  if (!file) return refused(thingNotFound('id', id));
+  // A photograph that was struck has no picture any more.
+  if (!file || file.bytes.length === 0) return refused(thingNotFound('id', id));
   const kind = kindOfFile(file.bytes);
   const media = kind === 'png' || kind === 'jpeg' ? (`image/${kind}` as const) : undefined;
   return done({ fileName: file.name, bytes: new Uint8Array(file.bytes), ...(media && { media }) });

@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { letFilesBeEmptied } from '../../sqlite-only.ts';
 import { makeTable } from '../make-table.ts';
 
 export const RECORDS = ['step_begun', 'whip_round'] as const;
@@ -37,6 +38,7 @@ export async function up(db: Kysely<never>): Promise<void> {
     cups: 'text',
     remark: 'text',
   });
+  await letFilesBeEmptied(db);
   for (const table of RECORDS)
     await db.schema.createIndex(`${table}_by_batch_id`).on(table).columns(['batch_id']).execute();
 }

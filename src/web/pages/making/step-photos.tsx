@@ -6,6 +6,7 @@ import { readBase64 } from '../../api/read-base64.ts';
 import { requestUrl } from '../../api/request-url.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
+import { useWrite } from '../../api/use-write.ts';
 import { useKept } from '../../away/use-kept.ts';
 import { Button } from '../../parts/button.tsx';
 import { buttonClass } from '../../parts/button-look.ts';
@@ -13,6 +14,7 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
 import { Moment } from '../../parts/moment.tsx';
+import { Problems } from '../../parts/problems.tsx';
 import { State } from '../../parts/state.tsx';
 import type { Batch, Step } from './batch.ts';
 import { shrinkPhoto } from './shrink-photo.ts';
@@ -27,6 +29,8 @@ const { photo: words } = stepWords;
 
 interface Shown {
   readonly key: string;
+  /** null: it waits on this tablet, and can be struck once it is at the workshop. */
+  readonly entryId: string | null;
   readonly src: string;
   readonly caption: string;
   readonly by: string;
@@ -64,6 +68,7 @@ export function StepPhotos({ batch, screen }: Props) {
         onClose={() => setLarge(undefined)}
         closeWord={words.close}
         isWide
+        isBench
       >
         {large && (
           <>
@@ -71,6 +76,9 @@ export function StepPhotos({ batch, screen }: Props) {
             <p className="soft">
               {words.by(large.by)}, <Moment at={large.at} />
             </p>
+            {large.entryId !== null && (
+              <StrikePhoto batch={batch} entryId={large.entryId} onStruck={() => setLarge(undefined)} />
+            )}
           </>
         )}
       </Dialog>
@@ -85,7 +93,17 @@ function usePhotos(batchId: string, screen: Step): Shown[] {
     const { position, base64, caption } = entry.body as BodyOf<'addStepPhoto'>;
     if (position !== screen.position) return [];
     const src = `data:image/jpeg;base64,${base64}`;
-    return [{ key: entry.id, src, caption: caption || screen.what, by: '', at: entry.at, isWaiting: true }];
+    return [
+      {
+        key: entry.id,
+        entryId: null,
+        src,
+        caption: caption || screen.what,
+        by: '',
+        at: entry.at,
+        isWaiting: true,
+      },
+    ];
   });
   const kept = screen.photos.map(
     (photo): Shown => ({
@@ -96,6 +114,42 @@ function usePhotos(batchId: string, screen: Step): Shown[] {
     }),
   );
   return [...kept, ...waiting];
+}
+
+interface StrikeProps {
+  readonly batch: Batch;
+  readonly entryId: string;
+  readonly onStruck: () => void;
+}
+
+/** Two taps: a person on it, or the wrong step. The picture goes for good, that there was one stays on record. */
+function StrikePhoto({ batch, entryId, onStruck }: StrikeProps) {
+  const [isAsked, setAsked] = useState(false);
+  const strike = useWrite('strikeStepPhoto');
+  async function send(reason: string) {
+    if (await strike.write({ params: { id: batch.id }, body: { entryId, reason } })) onStruck();
+  }
+  if (!isAsked)
+    return (
+      <div>
+        <Button isBench onPress={() => setAsked(true)}>
+          {words.strike}
+        </Button>
+      </div>
+    );
+  return (
+    <>
+      <p>{words.strikeSays}</p>
+      <Problems problems={strike.problems} />
+      <div className={styles.loadsRow}>
+        {words.strikeWhys.map((reason) => (
+          <Button key={reason} isStop isBench isBusy={strike.isBusy} onPress={() => void send(reason)}>
+            {reason}
+          </Button>
+        ))}
+      </div>
+    </>
+  );
 }
 
 /** The tablet's camera, the rule before it, and a look at what was taken before it is kept. */
