@@ -68,7 +68,6 @@ export function StepPhotos({ batch, screen }: Props) {
         onClose={() => setLarge(undefined)}
         closeWord={words.close}
         isWide
-        isBench
       >
         {large && (
           <>
