@@ -33,6 +33,8 @@ export const scentOnLabel = z.enum(['by-name', 'parfum']);
 export const id = z.string().regex(/^[A-Za-z0-9-]{1,64}$/);
 export const text = z.string().trim().max(2000);
 export const name = z.string().trim().min(1).max(200);
+/** An account of what happened, for a record that is kept. */
+export const account = z.string().trim().min(1).max(1000);
 export const date = z.iso.date();
 /** An instant with its offset: `2026-11-26T08:05:00Z`. */
 export const instant = z.iso.datetime({ offset: true });

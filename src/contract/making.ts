@@ -392,7 +392,7 @@ export const makingRoutes = {
       /** More of it is to come: from another lot, or after a refill. */
       isPart: z.boolean().default(false),
       /** Asked for when the weight lies outside the band: what was done differently and why. */
-      deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
+      deviation: z.strictObject({ what: f.account, why: f.account }).optional(),
       /** The person was told that limits or report are broken with it, and it stays in. */
       isOverKnown: z.boolean().default(false),
       /** It was asked whether the reading is a slip, and it is none. */
@@ -491,7 +491,7 @@ export const makingRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       position: z.number().int().min(0),
-      deviation: z.strictObject({ what: f.name, why: f.name }),
+      deviation: z.strictObject({ what: f.account, why: f.account }),
       /** The person was told that limits or report are broken without the rest, and it stays so. */
       isOverKnown: z.boolean().default(false),
     }),
@@ -555,7 +555,7 @@ export const makingRoutes = {
       remark: f.text,
       weighed: stepWeighed.nullable().default(null),
       /** Needed where temperature, time or weight are not what the step wants. */
-      deviation: z.strictObject({ what: f.name, why: f.name }).optional(),
+      deviation: z.strictObject({ what: f.account, why: f.account }).optional(),
     }),
     output: batchView,
   }),
@@ -566,8 +566,8 @@ export const makingRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       screen: z.number().int().min(0).nullable(),
-      what: f.name,
-      why: f.name,
+      what: f.account,
+      why: f.account,
     }),
     output: batchView,
   }),

@@ -93,8 +93,8 @@ export const weighingProblems = {
     mend: 'Go on until there are {allowed}.',
   },
   'held-scale-keeps-weight': {
-    says: '{found} did not pass its last check: its check weight stays until it does.',
-    mend: 'Let it pass a check first, or give it another check weight.',
+    says: '{found} did not pass its last check: until it does, its check weight, tolerance, step and class stay as they were.',
+    mend: 'Level it, wipe it, zero it, and let it pass with the weight that it failed with. Was that weight or step put down wrong, or the weight lost, put the scale down as a new one.',
   },
   'scale-held': {
     says: '{found} did not pass its check: it showed {reading} g for its {weight} g weight, and weighs nothing until it passes.',

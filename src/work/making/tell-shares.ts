@@ -25,11 +25,14 @@ export async function tellShares(
   const now = sumOf(additions.map(({ inGrams, leftGrams }) => exact(inGrams).plus(leftGrams)));
   if (now.eq(planned) || additions.every((screen) => screen.done !== null)) return [...screens];
   const ranges = await readRanges(context, batch);
-  return screens.map((screen) =>
-    screen.kind === 'addition' && screen.done === null
-      ? { ...screen, shareNow: sayShare(screen, { planned, now }, ranges.get(screen.itemId)) }
-      : screen,
-  );
+  const isOff = additions.some(({ entries }) => entries.some(({ verdict }) => verdict !== 'inside'));
+  return screens.map((screen) => {
+    if (screen.kind !== 'addition' || screen.done !== null) return screen;
+    const range = ranges.get(screen.itemId);
+    // What always stands is read no more: a figure within its band is told only where the report does not allow it.
+    const isTold = isOff || (range !== undefined && range.verdict !== 'within');
+    return isTold ? { ...screen, shareNow: sayShare(screen, { planned, now }, range) } : screen;
+  });
 }
 
 /** By material: how the report finds the batch as it is weighed in so far; the report that it breaks, where there are two. */

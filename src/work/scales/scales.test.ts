@@ -136,6 +136,10 @@ describe('the daily check', () => {
     bench.setClock('2026-11-28T08:00:00Z');
     expect((await scaleNow())?.check?.isHeld).toBe(true);
     expect(codesOf(await change({ checkWeightGrams: null }))).toEqual(['held-scale-keeps-weight']);
+    // Whatever would let it pass without having become right.
+    expect(codesOf(await change({ checkWeightGrams: '50' }))).toEqual(['held-scale-keeps-weight']);
+    expect(codesOf(await change({ checkToleranceGrams: '5' }))).toEqual(['held-scale-keeps-weight']);
+    expect(codesOf(await change({ readabilityGrams: '1' }))).toEqual(['held-scale-keeps-weight']);
     await check('99.99');
     expect((await scaleNow())?.check).toMatchObject({ isDue: false, isHeld: false, isGood: true });
     const { checks } = await bench.get('getScaleRecord', { params: { id } });

@@ -106,8 +106,25 @@ const nameProblems = (scales: readonly ScaleRow[], scale: Scale): Problem[] =>
     ? [problem('scale-name-taken', 'scale.name', { found: scale.name })]
     : [];
 
-/** A scale that did not pass would otherwise be free again without having passed. */
-const heldProblems = (scale: Scale, current: ScaleRow | undefined): Problem[] =>
-  current && isHeld(current) && current.check_weight_grams !== null && scale.checkWeightGrams === null
-    ? [problem('held-scale-keeps-weight', 'scale.checkWeightGrams', { found: current.name })]
-    : [];
+/**
+ * A scale that did not pass is free again once it passes with what it failed with: another weight, a wider tolerance, or
+ * another step or class, by which the limit of the check is worked out, would let it pass without having become right.
+ */
+function heldProblems(scale: Scale, current: ScaleRow | undefined): Problem[] {
+  if (!current || !isHeld(current)) return [];
+  const facts = [
+    ['checkWeightGrams', scale.checkWeightGrams, current.check_weight_grams],
+    ['checkToleranceGrams', scale.checkToleranceGrams, current.check_tolerance_grams],
+    ['readabilityGrams', scale.readabilityGrams, current.readability_grams],
+    ['repeatabilityGrams', scale.repeatabilityGrams, current.repeatability_grams],
+    ['verificationIntervalGrams', scale.verificationIntervalGrams, current.verification_interval_grams],
+    ['accuracyClass', scale.accuracyClass, current.accuracy_class],
+  ] as const;
+  return facts
+    .filter(([, said, before]) => said !== undefined && before !== null && !isSame(said, before))
+    .map(([name]) => problem('held-scale-keeps-weight', `scale.${name}`, { found: current.name }));
+}
+
+/** Of figures the figure, of a class its name. */
+const isSame = (said: string | null, before: string): boolean =>
+  said !== null && (said === before || (/^[\d.]+$/.test(said + before) && exact(said).eq(before)));

@@ -1,3 +1,4 @@
+import type { Problem } from '../../../core/problem.ts';
 import { makingWords, partWords, type SpokenProblem } from '../../../words/index.ts';
 import { useDraft } from '../../api/use-draft.ts';
 import { useUnsaved } from '../../api/use-unsaved.ts';
@@ -22,8 +23,12 @@ interface Props {
   readonly saveWord?: string;
   /** It stands in the way of a sale. */
   readonly isStop?: boolean;
+  /** Why it was not taken: said beside the field, which keeps its text. */
+  readonly problems?: readonly Problem[];
+  readonly isBusy?: boolean;
 }
 
+const NONE: readonly Problem[] = [];
 const NOTHING: DeviationSaid = { what: '', why: '' };
 
 /** What was done differently, and why: asked once, kept for ever. What is typed outlives a closed question. */
@@ -35,6 +40,8 @@ export function DeviationDialog({
   caution,
   saveWord = partWords.save,
   isStop = false,
+  problems = NONE,
+  isBusy = false,
 }: Props) {
   const { draft, set, isChanged } = useDraft(NOTHING);
   useUnsaved(isChanged);
@@ -49,16 +56,24 @@ export function DeviationDialog({
           <p>{caution.mend}</p>
         </div>
       )}
-      <Form label={title} problems={[]} onSubmit={() => isComplete && onSaid(draft)}>
+      <Form label={title} problems={problems} onSubmit={() => isComplete && onSaid(draft)}>
         <Field
           label={makingWords.whatHappened}
           where="what"
           value={draft.what}
           onChange={set('what')}
+          kind="long"
           isFirst
         />
-        <Field label={makingWords.why} where="why" value={draft.why} onChange={set('why')} />
-        <Button type="submit" isAct={!isStop} isStop={isStop} isBench isDisabled={!isComplete}>
+        <Field label={makingWords.why} where="why" value={draft.why} onChange={set('why')} kind="long" />
+        <Button
+          type="submit"
+          isAct={!isStop}
+          isStop={isStop}
+          isBench
+          isBusy={isBusy}
+          isDisabled={!isComplete}
+        >
           {saveWord}
         </Button>
       </Form>
