@@ -449,6 +449,7 @@ export const makingRoutes = {
     input: z.strictObject({
       stamp: f.stamp,
       yieldGrams: f.gramsAboveZero,
+      isYieldSure: z.boolean().default(false),
       /** '': it keeps the name that it was begun with. */
       name: f.text,
       /** Of a formula that was made again: what was weighed is written down under that name as a formula of its own. */
@@ -575,7 +576,12 @@ export const makingRoutes = {
     method: 'POST',
     path: '/api/batches/:id/finish',
     summary: 'Making is over: weigh what there is; it becomes a lot',
-    input: z.strictObject({ stamp: f.stamp, yieldGrams: f.gramsAboveZero }),
+    input: z.strictObject({
+      stamp: f.stamp,
+      yieldGrams: f.gramsAboveZero,
+      /** It was asked whether so much is really gone, and it is. */
+      isYieldSure: z.boolean().default(false),
+    }),
     output: batchView,
   }),
   decideWorstCase: route({

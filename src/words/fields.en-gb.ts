@@ -152,6 +152,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   status: lot.whichStanding,
   remark: 'the remark',
   reason: 'the reason',
+  isYieldSure: 'whether so much is really gone',
   isNewFormula: 'Written down as a new formula',
   isGainSure: 'whether there is really more',
   sure: 'the questions that were answered',

@@ -81,8 +81,8 @@ const fromFilesOrNetwork = async (request: Request): Promise<Response> =>
 const isPicture = (answer: Response): boolean =>
   answer.headers.get('content-type')?.startsWith('image/') === true;
 
-async function keep(url: string, answer: Response): Promise<void> {
-  const cache = await caches.open(isPicture(answer) ? PICTURES : KNOWN);
+async function keep(name: string, url: string, answer: Response): Promise<void> {
+  const cache = await caches.open(name);
   // Put anew it stands last.
   await cache.delete(url);
   await cache.put(url, answer);
@@ -90,18 +90,24 @@ async function keep(url: string, answer: Response): Promise<void> {
   await Promise.all(all.slice(0, -MOST_KEPT).map((old) => cache.delete(old)));
 }
 
-async function readKept(url: string): Promise<Response | undefined> {
-  for (const name of [KNOWN, PICTURES]) {
-    const found = await (await caches.open(name)).match(url);
-    if (found) return found;
-  }
-  return undefined;
-}
+/** Of what lies where photographs do, papers are nobody's to keep. */
+const writeTo =
+  (name: string, url: string) =>
+  async (answer: Response): Promise<void> => {
+    if (name === KNOWN || isPicture(answer)) await keep(name, url, answer);
+  };
 
-const known = ({ request }: Fetching, outlive: (work: Promise<unknown>) => void): Promise<Response> =>
+const known = (
+  name: string,
+  { request }: Fetching,
+  outlive: (work: Promise<unknown>) => void,
+): Promise<Response> =>
   networkFirst({
     ask: () => fetch(request),
-    kept: { read: () => readKept(request.url), write: (answer) => keep(request.url, answer) },
+    kept: {
+      read: async () => (await caches.open(name)).match(request.url),
+      write: writeTo(name, request.url),
+    },
     wait,
     patienceMs: PATIENCE_MS,
     now: () => new Date().toISOString(),
@@ -114,5 +120,6 @@ scope.addEventListener('fetch', (event) => {
   if (way === 'page') event.respondWith(fromNetworkOrFiles(request, SHELL));
   if (way === 'file') event.respondWith(fromNetworkOrFiles(request, new URL(request.url).pathname));
   if (way === 'hashed') event.respondWith(fromFilesOrNetwork(request));
-  if (way === 'known') event.respondWith(known(event, (work) => event.waitUntil(work)));
+  if (way === 'known') event.respondWith(known(KNOWN, event, (work) => event.waitUntil(work)));
+  if (way === 'picture') event.respondWith(known(PICTURES, event, (work) => event.waitUntil(work)));
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { routes } from '../../contract/index.ts';
 import { wayOf } from './way-of.ts';
 
 const HOME = 'https://workshop.test:4717';
@@ -6,15 +7,19 @@ const way = (path: string, more: { method?: string; mode?: string } = {}) =>
   wayOf({ method: 'GET', mode: 'cors', url: new URL(path, HOME).href, ...more }, HOME);
 
 describe('what becomes of a request while the workshop may be silent', () => {
-  it.each([
-    '/api/workshop',
-    '/api/batches',
-    '/api/batches/b-1',
-    '/api/batches/b-1/photos/p-1',
-    '/api/filling-runs',
-    '/api/filling-runs/r-1',
-  ])('%s is known, and kept for the bench', (path) => {
-    expect(way(path)).toBe('known');
+  /** As the table of routes has it: an address that is moved there is not kept any more, and this says so. */
+  const addressOf = (route: { readonly path: string }) => route.path.replaceAll(/:\w+/g, 'a-1');
+
+  it.each([routes.getWorkshop, routes.listBatches, routes.getBatch, routes.listRuns, routes.getRun])(
+    '$path is known, and kept for the bench',
+    (route) => {
+      expect(way(addressOf(route))).toBe('known');
+    },
+  );
+
+  it('keeps the photographs of steps, wherever their address leads', () => {
+    expect(way(addressOf(routes.getAttachment))).toBe('picture');
+    expect(way(addressOf(routes.getAttachment), { mode: 'navigate' })).toBe('pass');
   });
 
   it.each([

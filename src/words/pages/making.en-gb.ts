@@ -115,6 +115,7 @@ export const makingWords = {
   struckTitle: 'Struck entries',
   struckWhat: (what: string, lot: string, grams: string) => `${what}, lot ${lot}: ${grams}`,
   struckBy: (by: string) => `struck by ${by}`,
+  yieldSure: (grams: string) => `So much is gone: ${grams} are left`,
   whatHappened: 'What',
   why: 'Why',
   otherLot: 'Take it from another lot',

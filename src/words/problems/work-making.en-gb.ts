@@ -68,6 +68,10 @@ export const workMakingProblems = {
     says: '{where} is made by hand, and its formula is not written yet.',
     mend: 'End it with “That was all”, which writes the formula from what was weighed.',
   },
+  'yield-half-gone': {
+    says: '{found} g is less than half of the {allowed} g that went in: the rest would be lost.',
+    mend: 'Look at the point, the unit and the vessel, and whether all of it stood on the scale; or say that so much is gone.',
+  },
   'closed-over-limits': {
     says: '{item}: with {found} g and no more of it, {reason}',
     mend: 'Make the rest smaller, or get the rest of it. Left so, the release stops the batch.',

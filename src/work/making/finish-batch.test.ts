@@ -56,6 +56,23 @@ describe('the end of a batch', () => {
     expect(made.ok && made.value.outcome).toMatchObject({ lossGrams: '-0.4' });
   });
 
+  it('asks where less than half of what went in came out: the rest would be lost for good', async () => {
+    const batch = await startBase();
+    await makeAll(at.bench, batch.id);
+    const finish = (yieldGrams: string, more: object = {}) =>
+      at.bench.ask('finishBatch', { params: { id: batch.id }, body: { yieldGrams, ...more } });
+    expect(codesOf(await finish('79.9'))).toEqual(['yield-half-gone']);
+    expect(codesOf(await finish('399.9'))).toEqual(['yield-half-gone']);
+    expect(codesOf(await finish('399.9', { isYieldSure: true }))).toEqual([]);
+  });
+
+  it('takes half of what went in without a question', async () => {
+    const batch = await startBase();
+    await makeAll(at.bench, batch.id);
+    const body = { yieldGrams: '400' };
+    expect(codesOf(await at.bench.ask('finishBatch', { params: { id: batch.id }, body }))).toEqual([]);
+  });
+
   it('takes no more entries when it is made or given up', async () => {
     const batch = await startBase();
     await weigh(batch, 0, '520');

@@ -47,6 +47,7 @@ export const finishBatch: UseCase<'finishBatch'> = (context, { body, params }) =
       await refuseOpenClaims(tx, 'batch', batch.id, `batch ${batch.number}`);
       const yieldUg = orGiveUp(microgramsFromGrams(body.yieldGrams, 'yieldGrams'));
       const additions = await refuseUnfinished(tx, batch, yieldUg);
+      refuseHalfGone(additions, yieldUg, body.isYieldSure);
       const lot = await planMadeLot(context, tx, batch, body, additions);
       await tell({
         kind: 'batch-made',
@@ -95,6 +96,15 @@ export function refuseYieldAbove(
       }),
     );
   }
+}
+
+/** Less than half of what went in is rather a slip of the figure, and would be lost for good (common practice, no source). */
+export function refuseHalfGone(additions: readonly SignedAddition[], yieldUg: number, isSure: boolean): void {
+  const inputUg = additions.reduce((sum, row) => sum + row.actual_ug, 0);
+  if (isSure || yieldUg * 2 >= inputUg) return;
+  giveUp(
+    problem('yield-half-gone', 'yieldGrams', { found: gramsText(yieldUg), allowed: gramsText(inputUg) }),
+  );
 }
 
 interface PlannedLot extends MadeLotDates {

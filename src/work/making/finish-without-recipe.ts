@@ -28,7 +28,7 @@ import { refuseOpenClaims } from '../refuse-open-claims.ts';
 import type { UseCase } from '../use-case.ts';
 import { viewBatch } from './batch-view.ts';
 import { FIRST_DETAILS, findFreeCode, openWithoutRecipe } from './begin-without-recipe.ts';
-import { planMadeLot, refuseYieldAbove, writeMadeLot } from './finish-batch.ts';
+import { planMadeLot, refuseHalfGone, refuseYieldAbove, writeMadeLot } from './finish-batch.ts';
 import { openBatch } from './open-batch.ts';
 import { standingAt } from './weigh-state.ts';
 
@@ -46,6 +46,7 @@ export const finishWithoutRecipe: UseCase<'finishWithoutRecipe'> = (context, { b
       const additions = (await listAdditions(tx, batch.id)).filter((each) => !each.is_struck);
       if (additions.length === 0) giveUp(problem('nothing-weighed-yet', `batch ${batch.number}`));
       refuseYieldAbove(lines, additions, yieldUg);
+      refuseHalfGone(additions, yieldUg, body.isYieldSure);
       const name = body.name.trim();
       await refuseTaken(tx, row.formula_id, name);
       const own = row.is_first === 0 ? await planOwnFormula(context, tx, batch, { ...body, name }) : null;

@@ -33,12 +33,13 @@ export function FinishScreen({ batch }: { readonly batch: Batch }) {
       screen.kind === 'addition' && screen.done ? [screen.done.actualGrams] : [],
     ),
   );
-  async function submit() {
+  const isAsked = finish.problems.some(({ code }) => code === 'yield-half-gone');
+  async function submit(isYieldSure = false) {
     if (net.startsWith('-') || net === '0') {
       const figures = { found: typedDecimal(draft.tare), allowed: typedDecimal(draft.gross) };
       return finish.refuse([problem('weighed-nothing', 'tareGrams', figures)]);
     }
-    if (await finish.write({ params: { id: batch.id }, body: { yieldGrams: net } })) forget();
+    if (await finish.write({ params: { id: batch.id }, body: { yieldGrams: net, isYieldSure } })) forget();
   }
   return (
     <Form label={makingWords.allDone} problems={finish.problems} onSubmit={() => void submit()}>
@@ -48,6 +49,11 @@ export function FinishScreen({ batch }: { readonly batch: Batch }) {
       <NumberPad fields={FIELDS} values={draft} set={set} isBusy={finish.isBusy} isFirst />
       {draft.gross !== '' && <p aria-live="polite">{makingWords.net(sayGrams(net))}</p>}
       {onTablet > 0 && <State kind="watch">{awayWords.finishWaits(onTablet)}</State>}
+      {isAsked && (
+        <Button isBench isWide isBusy={finish.isBusy} onPress={() => void submit(true)}>
+          {makingWords.yieldSure(sayGrams(net))}
+        </Button>
+      )}
       <Button
         type="submit"
         isAct

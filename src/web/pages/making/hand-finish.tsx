@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { handWords as words } from '../../../words/index.ts';
+import { makingWords, sayGrams, handWords as words } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -15,9 +15,10 @@ export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly
   const save = useBenchWrite('finishWithoutRecipe');
   /** It was begun as a formula made again: another name is asked about. */
   const isAsked = save.problems.some(({ code }) => code === 'made-again-named');
-  async function submit(isNewFormula = false): Promise<void> {
+  const isGone = save.problems.some(({ code }) => code === 'yield-half-gone');
+  async function submit({ isNewFormula = false, isYieldSure = false } = {}): Promise<void> {
     if (grams.trim() === '') return;
-    const body = { yieldGrams: typedDecimal(grams), name, isNewFormula };
+    const body = { yieldGrams: typedDecimal(grams), name, isNewFormula, isYieldSure };
     if (await save.write({ params: { id: batch.id }, body })) onClose();
   }
   return (
@@ -43,8 +44,18 @@ export function HandFinish({ batch, onClose }: { readonly batch: Batch; readonly
           isBench
         />
         {isAsked && (
-          <Button isBench isWide isBusy={save.isBusy} onPress={() => void submit(true)}>
+          <Button
+            isBench
+            isWide
+            isBusy={save.isBusy}
+            onPress={() => void submit({ isNewFormula: true, isYieldSure: true })}
+          >
             {words.writeToo(name)}
+          </Button>
+        )}
+        {isGone && (
+          <Button isBench isWide isBusy={save.isBusy} onPress={() => void submit({ isYieldSure: true })}>
+            {makingWords.yieldSure(sayGrams(typedDecimal(grams)))}
           </Button>
         )}
         <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={grams.trim() === ''}>
