@@ -64,7 +64,8 @@ export const scaleWords = {
     last: 'That was the last: work it out',
     stop: 'Leave the test',
     undo: 'Strike the last reading',
-    taken: 'Taken so far',
+    taken: (since: string) => (since === '' ? 'Taken so far' : `Taken so far, since ${since}`),
+    anew: 'Begin anew',
     saved: 'The test is kept. Plans count with it from now on.',
     isRight: 'It is right as it stands',
     correct: 'Read it again',
@@ -72,6 +73,7 @@ export const scaleWords = {
   check: {
     title: (scale: string) => `Check ${scale}`,
     before: 'Before the first weighing of the day.',
+    onceMore: 'Check it once more',
     putOn: (weight: string) => `Empty scale at 0? Put the ${weight} weight on.`,
     mayBe: (low: string, high: string) => `It may show ${low} to ${high}.`,
     why: (by: keyof typeof DECIDES, limit: string) =>

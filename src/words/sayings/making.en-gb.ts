@@ -20,6 +20,8 @@ export const makingSayings = {
   'hindrance-asked':
     'Lot {lot} of {item}: what a tablet brought back late for {batch} is not answered yet. Answer it under Making.',
   'lot-is-used-up': 'Takes all that is left of this lot.',
+  'lot-rest-left-out':
+    'Lot {lot} has {grams} g left by the book and is not opened for that. Is it empty? Count it on the shelf.',
   'lot-number-not-known': 'Found at the opening count: the supplier\u2019s lot number is not known.',
   'lot-date-not-known': 'The best-before date of this lot is not known.',
   'share-now':

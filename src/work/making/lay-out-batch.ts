@@ -4,7 +4,7 @@ import type { Market, orders, Saying, workshop } from '../../contract/index.ts';
 import { itemKey } from '../../core/formula/index.ts';
 import { planBatch } from '../../core/making/index.ts';
 import { done, problem, type Result, refused } from '../../core/problem.ts';
-import { type Exact, exact, gramsFromMicrograms, toText } from '../../core/quantity/index.ts';
+import { type Exact, exact, gramsFromMicrograms, HUNDRED, toText } from '../../core/quantity/index.ts';
 import {
   type LotAtHand,
   listLotsAtHand,
@@ -19,12 +19,14 @@ import { checkForSale, judgeForSale, type SaleCheck } from '../formulas/index.ts
 import { readLearntLoss } from '../learnt-loss.ts';
 import { localDate } from '../local-date.ts';
 import { isUsable } from '../lot-use.ts';
+import { gramsText } from '../quantity-text.ts';
 import { saying } from '../saying.ts';
 import { isHeld } from '../scale-error.ts';
 import { findStoppedBehind } from '../stopped-behind.ts';
 import { checkAsMade } from './check-as-made.ts';
 import { findLimits } from './find-limits.ts';
 import { findPlannedWays, type PlannedWays } from './find-planned-ways.ts';
+import { type LeftOut, leaveOutRests } from './leave-out-rests.ts';
 import { listShort } from './list-short.ts';
 import { openMade } from './made-lookup.ts';
 import { findOlderBases } from './older-bases.ts';
@@ -179,10 +181,11 @@ interface RowParts {
 
 /** A line goes over as many rows as it takes lots; what no lot can give stands in a row without one. */
 function layRows(recipe: Recipe, { lots, scales, day, sale, size }: RowParts): Result<LaidRow[]> {
+  const worth = worthOpening(recipe, lots, size.batchGrams);
   const planned = planBatch({
     formula: recipe.percents,
     batchGrams: size.batchGrams,
-    lotsOf: lotsByItem(recipe, lots),
+    lotsOf: lotsByItem(recipe, worth),
     useDate: day,
   });
   if (!planned.ok) return planned;
@@ -202,24 +205,43 @@ function layRows(recipe: Recipe, { lots, scales, day, sale, size }: RowParts): R
   return done(
     bare.flatMap((row, place) => {
       const weighing = weighings.value[place];
-      return weighing ? [rowOf(recipe, sale, row, weighing)] : [];
+      const rests = worth.find(({ line }) => line === row.index)?.rests ?? [];
+      return weighing ? [rowOf(recipe, sale, { ...row, rests }, weighing)] : [];
     }),
   );
 }
 
-function lotsByItem(recipe: Recipe, lots: readonly LotAtHand[]) {
+interface Worth extends LeftOut {
+  /** Place of the line in the recipe. */
+  readonly line: number;
+}
+
+/** Of each line the lots that are worth weighing from. */
+const worthOpening = (recipe: Recipe, lots: readonly LotAtHand[], batchGrams: Exact): Worth[] =>
+  recipe.lines.map(({ item_id }, line) => {
+    const needed = exact(recipe.percents.lines[line]?.percent ?? 0)
+      .times(batchGrams)
+      .div(HUNDRED);
+    return {
+      line,
+      ...leaveOutRests(
+        lots.filter((lot) => lot.item_id === item_id),
+        needed,
+      ),
+    };
+  });
+
+function lotsByItem(recipe: Recipe, worth: readonly Worth[]) {
   return new Map(
     recipe.lines.map((line, index) => [
       itemKey(recipe.percents.lines[index]?.item ?? { kind: 'material', id: line.item_id }),
-      lots
-        .filter((lot) => lot.item_id === line.item_id)
-        .map((lot) => ({
-          lot: lot.id,
-          quantity: gramsFromMicrograms(lot.on_hand),
-          bestBefore: lot.best_before ?? lot.keep_until,
-          received: lot.since,
-          status: 'released' as const,
-        })),
+      (worth[index]?.kept ?? []).map((lot) => ({
+        lot: lot.id,
+        quantity: gramsFromMicrograms(lot.on_hand),
+        bestBefore: lot.best_before ?? lot.keep_until,
+        received: lot.since,
+        status: 'released' as const,
+      })),
     ]),
   );
 }
@@ -240,7 +262,12 @@ const SMALL_PERCENT = 5;
 function rowOf(
   recipe: Recipe,
   sale: SaleCheck,
-  { index, grams, lot }: { index: number; grams: Exact; lot: LotAtHand | null },
+  {
+    index,
+    grams,
+    lot,
+    rests,
+  }: { index: number; grams: Exact; lot: LotAtHand | null; rests: readonly LotAtHand[] },
   weighing: LaidWeighing,
 ): LaidRow {
   const line = recipe.lines[index];
@@ -254,7 +281,7 @@ function rowOf(
     percent: recipe.percents.lines[index]?.shownPercent ?? '',
     exactGrams: toText(grams),
     lot,
-    lotNote: lot && noteOn(lot, grams),
+    lotNote: lot && (noteOn(lot, grams) ?? noteOfRests(rests)),
     caution: recipe.materials.get(line.item_id)?.caution ?? '',
     timesAllowed: sale.headroom.get(line.item_id)?.toFixed() ?? null,
   };
@@ -267,6 +294,12 @@ function noteOn(lot: LotAtHand, grams: Exact): Saying | null {
   if (isBought && lot.supplier_lot === null) return saying('lot-number-not-known');
   if (isBought && lot.best_before === null) return saying('lot-date-not-known');
   return null;
+}
+
+/** So little is left of them by the book that somebody should look. */
+function noteOfRests([first]: readonly LotAtHand[]): Saying | null {
+  if (!first) return null;
+  return saying('lot-rest-left-out', { lot: first.number, grams: gramsText(first.on_hand) });
 }
 
 /** Whether what a tablet did is in it, nobody knows yet: of such a lot nothing is begun for sale. */

@@ -68,6 +68,27 @@ describe('the plan of a batch', () => {
     expect(rows[0]?.lotNote && say(rows[0].lotNote)).toBe('Takes all that is left of this lot.');
   });
 
+  it('opens no lot for a rest of less than a hundredth of what is needed, and asks whether it is empty', async () => {
+    const rest = { quantity: '5.19', bestBefore: '2027-01-31' };
+    await buildLot(at.bench, at.shop.materials.shea, rest);
+    const wish = inGrams(at.shop.baseRevision, '800');
+    const { rows } = await at.bench.get('planBatch', { body: wish });
+    expect(rows.map((row) => [row.lotId, row.exactGrams])).toEqual([
+      [at.shop.lots.shea, '520'],
+      [at.shop.lots.oil, '280'],
+    ]);
+    expect(rows[0]?.lotNote).toMatchObject({ code: 'lot-rest-left-out', parameters: { grams: '5.19' } });
+  });
+
+  it('opens one that has just a hundredth', async () => {
+    const sooner = await buildLot(at.bench, at.shop.materials.shea, {
+      quantity: '5.2',
+      bestBefore: '2027-01-31',
+    });
+    const { rows } = await at.bench.get('planBatch', { body: inGrams(at.shop.baseRevision, '800') });
+    expect(rows[0]).toMatchObject({ lotId: sooner, exactGrams: '5.2' });
+  });
+
   it('leaves out lots in quarantine, blocked or past their date, and uses one on its last day', async () => {
     await buildLot(at.bench, at.shop.materials.oil, { bestBefore: '2026-12-01', accept: false });
     await buildLot(at.bench, at.shop.materials.oil, { bestBefore: '2026-11-26' });

@@ -1,10 +1,12 @@
 import { scaleWords } from '../../../words/index.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { State } from '../../parts/state.tsx';
 import type { Scale } from './scale.ts';
 import { ScaleCheckForm } from './scale-check-form.tsx';
+import { ScaleState } from './scale-state.tsx';
 
 const { check: words } = scaleWords;
 
@@ -33,11 +35,15 @@ function CheckInside({ scale }: { readonly scale: Scale }) {
         </div>
       </>
     );
-  if (check.limitGrams === null || check.limitBy === null) return <State kind="stop">{words.noLimit}</State>;
+  const { limitGrams, limitBy } = check;
+  if (limitGrams === null || limitBy === null) return <State kind="stop">{words.noLimit}</State>;
+  const form = <ScaleCheckForm scale={scale} check={{ ...check, limitGrams, limitBy }} />;
+  // Once it has passed today nothing is asked: a check more lies one tap away, for whoever doubts.
+  if (check.isDue || check.isHeld) return form;
   return (
-    <ScaleCheckForm
-      scale={scale}
-      check={{ ...check, limitGrams: check.limitGrams, limitBy: check.limitBy }}
-    />
+    <>
+      <ScaleState scale={scale} />
+      <Disclosure title={words.onceMore}>{() => form}</Disclosure>
+    </>
   );
 }

@@ -2,9 +2,10 @@ import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { readDecimal, toText } from '../../../core/quantity/index.ts';
 import { askAboutTestReading, LEAST_WEIGHINGS, type ReadingQuestion } from '../../../core/weighing/index.ts';
-import { scaleWords } from '../../../words/index.ts';
+import { sayInstant, scaleWords } from '../../../words/index.ts';
 import { tell } from '../../api/notice.ts';
 import { useKeptDraft } from '../../api/use-kept-draft.ts';
+import { useTimeZone } from '../../api/use-time-zone.ts';
 import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -19,6 +20,7 @@ import type { Scale } from './scale.ts';
 import { ScaleQuestion } from './scale-question.tsx';
 import styles from './scales.module.css';
 import {
+  asShown,
   beginTest,
   type TestDraft as Draft,
   mayBegin,
@@ -51,7 +53,7 @@ export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
         <Form
           label={words.title(scale.name)}
           problems={NONE}
-          onSubmit={() => mayBegin(draft) && put(beginTest(draft))}
+          onSubmit={() => mayBegin(draft) && put(beginTest(draft, new Date().toISOString()))}
         >
           <p>{words.intro}</p>
           <Field
@@ -76,7 +78,7 @@ export function ScaleTestGuide({ scale }: { readonly scale: Scale }) {
 }
 
 function useTestDraft(scaleId: string, first: Draft) {
-  const kept = useKeptDraft(`scale-test.${scaleId}`, { all: '' });
+  const kept = useKeptDraft(`scale-test.${scaleId}`, { all: '' }, 'tablet');
   const draft = readDraft(kept.draft.all, first);
   return { draft, put: (next: Draft) => kept.set('all')(JSON.stringify(next)), forget: kept.forget };
 }
@@ -101,6 +103,7 @@ function Weighings({ scale, draft, put, forget }: Props) {
   const [question, setQuestion] = useState<ReadingQuestion | null>(null);
   const save = useWrite('recordScaleTest');
   const navigate = useNavigate();
+  const zone = useTimeZone();
   const taken = readingsOf(draft);
   const place = Math.min(taken.length + 1, LEAST_WEIGHINGS);
   const setTyped = (typed: string) => {
@@ -170,10 +173,13 @@ function Weighings({ scale, draft, put, forget }: Props) {
         )}
         {taken.length > 0 && (
           <div>
-            <p className="soft">{words.taken}</p>
-            <p className={styles.taken}>{taken.join(' · ')} g</p>
+            <p className="soft">{words.taken(draft.begunAt && sayInstant(draft.begunAt, zone))}</p>
+            <p className={styles.taken}>{taken.map((grams) => asShown(grams, scale)).join(' · ')} g</p>
             <Button isBench onPress={() => put({ ...draft, readings: taken.slice(0, -1).join(' ') })}>
               {words.undo}
+            </Button>{' '}
+            <Button isBench onPress={forget}>
+              {words.anew}
             </Button>
           </div>
         )}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { askAboutTestReading } from '../../../core/weighing/index.ts';
-import { beginTest, mayBegin, NOTHING, readingOf, readingsOf } from './test-draft.ts';
+import { asShown, beginTest, mayBegin, NOTHING, readingOf, readingsOf } from './test-draft.ts';
 
 const scale = { readabilityGrams: '0.1', capacityGrams: '2000' };
 const draftOf = (weight: string, readings = '') => ({ ...NOTHING, weight, readings });
@@ -11,7 +11,7 @@ describe('the weight of a test', () => {
     'typed as "%s" is one to count with',
     (typed) => {
       expect(mayBegin(draftOf(typed))).toBe(true);
-      const begun = beginTest(draftOf(typed));
+      const begun = beginTest(draftOf(typed), '2026-11-26T10:16:00Z');
       expect(begun).toMatchObject({ weight: '1000', isBegun: 'yes' });
       expect(askAboutTestReading(readingOf(scale, begun, '1000.1'))).toBeNull();
       expect(askAboutTestReading(readingOf(scale, begun, '100'))?.code).toBe('reading-ten-times');
@@ -27,6 +27,11 @@ describe('the weight of a test', () => {
   it.each(['', '0', 'heavy', '-5'])('typed as "%s" begins nothing', (typed) => {
     expect(mayBegin(draftOf(typed))).toBe(false);
   });
+});
+
+it('a reading is written with the digits that the scale shows, and with more where more was typed', () => {
+  expect(asShown('20', { readabilityGrams: '0.001' })).toBe('20.000');
+  expect(asShown('20.5', { readabilityGrams: '1' })).toBe('20.5');
 });
 
 it('no readings are none, not an empty one', () => {

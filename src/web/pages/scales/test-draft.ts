@@ -1,10 +1,10 @@
-import { readDecimal } from '../../../core/quantity/index.ts';
+import { exact, readDecimal } from '../../../core/quantity/index.ts';
 import type { TestReading } from '../../../core/weighing/index.ts';
 import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Scale } from './scale.ts';
 
-/** Kept in the tab: ten weighings take minutes, and a tablet sleeps in between. */
-export const NOTHING = { weight: '', isBegun: '', readings: '', typed: '' };
+/** Kept on the tablet: ten weighings take minutes, and a tablet sleeps, or is switched off, in between. */
+export const NOTHING = { weight: '', isBegun: '', begunAt: '', readings: '', typed: '' };
 export type TestDraft = typeof NOTHING;
 
 export function mayBegin({ weight }: TestDraft): boolean {
@@ -13,13 +13,20 @@ export function mayBegin({ weight }: TestDraft): boolean {
 }
 
 /** From here on the weight is a figure to count with: typed as pages write it, it has spaces between thousands. */
-export const beginTest = (draft: TestDraft): TestDraft => ({
+export const beginTest = (draft: TestDraft, begunAt: string): TestDraft => ({
   ...draft,
   weight: typedDecimal(draft.weight),
   isBegun: 'yes',
+  begunAt,
 });
 
 export const readingsOf = ({ readings }: TestDraft): string[] => (readings === '' ? [] : readings.split(' '));
+
+/** As the scale showed it: 20.000 and not 20, where it shows milligrams. */
+export function asShown(grams: string, { readabilityGrams }: Pick<Scale, 'readabilityGrams'>): string {
+  const value = exact(grams);
+  return value.toFixed(Math.max(value.decimalPlaces(), exact(readabilityGrams).decimalPlaces()));
+}
 
 /** A reading among those before it, to be asked about. */
 export const readingOf = (
