@@ -106,7 +106,12 @@ const readingAsked = z.strictObject({ kind: z.string().max(40), wasGrams: f.deci
 /** Weighed in a vessel: what the scale showed, and what the vessel weighs empty. */
 const vessel = z.strictObject({ grossGrams: f.gramsAboveZero, tareGrams: f.grams });
 /** What was asked and answered about one weighing; kept with it. */
-export const readingNote = z.object({ asked: readingAsked.nullable(), vessel: vessel.nullable() });
+export const readingNote = z.object({
+  asked: readingAsked.nullable(),
+  vessel: vessel.nullable(),
+  /** Its lot ran out with it: from here on the line is weighed from this one. */
+  restLot: z.object({ id: f.id, number: z.string() }).optional(),
+});
 export type ReadingNote = z.output<typeof readingNote>;
 
 /** One weighing that was entered at a position; of a position that is done: its last one, with the sum of all. */
@@ -125,7 +130,7 @@ const weighedIn = z.object({
   substitute: z.string().nullable(),
   /** What it was weighed on, whatever the plan says; null: nobody said. */
   scaleName: z.string().nullable(),
-  /** What was asked about the reading, and the vessel; null: the scale was tared, and nothing was asked. */
+  /** What was asked about the reading, the vessel, and the lot that comes next; null: there is nothing of it. */
   reading: readingNote.nullable(),
 });
 export type WeighedIn = z.output<typeof weighedIn>;
@@ -391,6 +396,8 @@ export const makingRoutes = {
       actualGrams: f.gramsAboveZero,
       /** More of it is to come: from another lot, or after a refill. */
       isPart: z.boolean().default(false),
+      /** The lot ran out with this part: the one that the rest is taken from. */
+      restLotId: f.id.nullable().default(null),
       /** Asked for when the weight lies outside the band: what was done differently and why. */
       deviation: z.strictObject({ what: f.account, why: f.account }).optional(),
       /** The person was told that limits or report are broken with it, and it stays in. */

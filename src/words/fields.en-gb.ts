@@ -315,6 +315,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   lossPercent: makingWords.lossPercent,
   batchId: 'the batch',
   lotId: makingWords.lot,
+  restLotId: makingWords.lot,
   scaleId: fillingWords.scale,
   position: 'the step',
   screen: 'the step',

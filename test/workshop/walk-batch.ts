@@ -57,6 +57,7 @@ export async function weighFromTwo(walk: Walk, item: string, firstGrams: string)
   await presses(walk, 'Too much, too little, spilt?', /^The lot is empty/, /^Lot .* there$/);
   await presses(walk, 'The tub is empty: book it so');
   await walk.page.getByText('Still to weigh').waitFor();
+  await walk.page.getByText(/^Not lot L-\d+ any more$/).waitFor();
   await walk.hands.send(scaleOf(walk), await readTarget(walk, 'Still to weigh'), done(walk));
 }
 

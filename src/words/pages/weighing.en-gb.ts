@@ -73,6 +73,7 @@ export const weighInWords = {
   restFrom: (grams: string) => `The rest, about ${sayGrams(grams)}, from:`,
   restFromLot: (lot: string, onHand: string) => `Lot ${lot}, ${onHand} there`,
   noOtherLot: 'There is no other lot of it.',
+  otherLotNow: (planned: string) => `Not lot ${planned} any more`,
   lotsNotKnown: 'Which other lots there are the workshop knows, and it does not answer.',
   bookEmpty: (lot: string, grams: string) =>
     `By the book lot ${lot} still has ${sayGrams(grams)}. What is true?`,

@@ -63,7 +63,7 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       const { purpose } = batch;
       const lot = await lotFor(tx, { line, body, day, purpose, isAfterAll: context.isAfterAll ?? false });
       const weighing = { line, state, standing, lot, actual, body, isScaleFailed };
-      const reading = await refuseDoubtful(tx, weighing);
+      const reading = await withRestLot(tx, weighing, await refuseDoubtful(tx, weighing));
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       if (batch.purpose === 'sale') {
         await refusePeroxide(inside(context, tx), batch, weighing);
@@ -160,6 +160,20 @@ function refuseWholePart(
   if (!body.isPart || inUg + actual < line.low_ug) return;
   const found = gramsText(inUg + actual);
   giveUp(problem('part-is-all', 'actualGrams', { found, allowed: gramsText(line.low_ug) }));
+}
+
+/** Where the lot ran out, the one that comes next is kept: whoever weighs the rest, on whichever tablet, is told. */
+async function withRestLot(
+  tx: Writer,
+  { line, body }: Weighing,
+  note: making.ReadingNote | null,
+): Promise<making.ReadingNote | null> {
+  if (!body.isPart || body.restLotId === null) return note;
+  const [lot] = await listLotsAtHand(tx, { lotIds: [body.restLotId] });
+  if (!lot) giveUp(thingNotFound('restLotId', body.restLotId));
+  if (lot.item_id !== line.item_id)
+    giveUp(problem('lot-of-another-item', lot.number, { found: lot.item_name }));
+  return { asked: null, vessel: null, ...note, restLot: { id: lot.id, number: lot.number } };
 }
 
 /** The day on which it was weighed, at the bench: an entry may reach the file later. */

@@ -40,6 +40,25 @@ describe('weighing in parts', () => {
     expect(await onHand(other)).toBe('779');
   });
 
+  it('keeps which lot comes next where one ran out', async () => {
+    const batch = await startBase();
+    const other = await buildLot(at.bench, at.shop.materials.shea, { bestBefore: '2028-01-31' });
+    await weigh(batch, 0, '300', { isPart: true, restLotId: other });
+    const { first } = await viewOf(batch.id);
+    const { lot } = await at.bench.get('getLot', { params: { id: other } });
+    expect(first.entries[0]?.reading).toEqual({
+      asked: null,
+      vessel: null,
+      restLot: { id: other, number: lot.number },
+    });
+  });
+
+  it('takes no lot of something else for the rest', async () => {
+    const batch = await startBase();
+    const part = await weigh(batch, 0, '300', { isPart: true, restLotId: at.shop.lots.oil });
+    expect(codesOf(part)).toEqual(['lot-of-another-item']);
+  });
+
   it('judges the sum of the parts: 300 g and 209.5 g are too little of 520 g', async () => {
     const batch = await startBase();
     await weigh(batch, 0, '300', { isPart: true });

@@ -45,6 +45,7 @@ export function AdditionScreen({ batch, screen, doneWord, onDone, all }: Props) 
               screen={screen}
               all={all}
               scaleName={weigh.scale?.name ?? screen.scaleName}
+              lotNumber={weigh.lotNumber}
             />
           }
           onMishap={setView}
@@ -82,6 +83,7 @@ function DoneAddition({ batch, screen, all, onMishap }: DoneProps) {
         screen={screen}
         all={all}
         scaleName={entries.at(-1)?.scaleName ?? screen.scaleName}
+        lotNumber={entries.at(-1)?.lotNumber || screen.lotNumber}
       />
       {done && <p>{makingWords.weighed(sayGrams(done.actualGrams), done.by)}</p>}
       {entries.length > 1 && <EntriesSoFar batch={batch} screen={screen} />}

@@ -29,8 +29,7 @@ export function LotEmpty({ batch, screen, weigh, said, onClose }: Props) {
   const others = lots.filter((lot) => lot.id !== said.lotId && lot.onHand !== '0');
 
   async function take(lotId: string): Promise<void> {
-    if (!(await weigh.send({ ...said, isPart: true }))) return;
-    weigh.set('lotId')(lotId);
+    if (!(await weigh.send({ ...said, isPart: true, restLotId: lotId }))) return;
     const byBook = own ? lessOf(own.onHand, said.net) : '0';
     if (own && exact(byBook).gt(0)) setLeft({ lotId: own.id, lot: own.number, grams: byBook });
     else onClose();

@@ -2,6 +2,7 @@ import { exact, sumOf, toText } from '../../../core/quantity/index.ts';
 import type { BodyOf } from '../../api/shapes.ts';
 import type { KeptEntry } from '../../away/kept-entry.ts';
 import type { Addition, Batch, Screen, Step } from './batch.ts';
+import { lotNumberIn } from './lot-to-use.ts';
 import { bandVerdict } from './weight-verdict.ts';
 
 /** An id as a person: names are known here, and the entry carries the id only. */
@@ -26,12 +27,13 @@ const addAddition: Change = (batch, entry, nameOf) => {
 };
 
 function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addition {
-  const { actualGrams, isPart = false, lotId, scaleId } = entry.body as BodyOf<'recordAddition'>;
+  const body = entry.body as BodyOf<'recordAddition'>;
+  const { actualGrams, isPart = false, lotId, scaleId, restLotId = null } = body;
   const inGrams = toText(sumOf([screen.inGrams, actualGrams]));
   const weighed = {
     entryId: entry.id,
     lotId,
-    lotNumber: screen.lotId === lotId ? (screen.lotNumber ?? '') : '',
+    lotNumber: lotNumberIn(screen, lotId) ?? '',
     actualGrams,
     at: entry.at,
     by: nameOf(entry.body.stamp.by),
@@ -39,7 +41,8 @@ function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addit
     isPart,
     substitute: null,
     scaleName: screen.scaleId === scaleId ? screen.scaleName : null,
-    reading: null,
+    reading:
+      restLotId === null ? null : { asked: null, vessel: null, restLot: { id: restLotId, number: '' } },
   };
   const left = exact(screen.targetGrams).minus(inGrams);
   return {

@@ -10,8 +10,12 @@ const DAY_MS = 86_400_000;
 const wishOf = (itemName: string) => ({ query: { like: itemName } });
 
 /** Released lots of one thing, whatever is left of them; undefined: nobody has told yet, or the workshop is silent. */
-export const useLotsOf = (itemId: string, itemName: string): AnswerOf<'findLots'> | undefined =>
-  useRead('findLots', wishOf(itemName)).data?.filter(
+export const useLotsOf = (
+  itemId: string,
+  itemName: string,
+  isWanted = true,
+): AnswerOf<'findLots'> | undefined =>
+  useRead('findLots', wishOf(itemName), { isWanted }).data?.filter(
     (lot) => lot.itemId === itemId && lot.status === 'released',
   );
 

@@ -10,8 +10,10 @@ import { typedDecimal } from '../../show/typed-decimal.ts';
 import type { Addition, Batch } from './batch.ts';
 import type { DeviationSaid } from './deviation-dialog.tsx';
 import { judgeAdditionHere } from './judge-here.ts';
+import { lotNumberIn, lotToUse } from './lot-to-use.ts';
 import { lastWeighing, meantBy, questionOf } from './reading-question.ts';
 import { scaleToUse } from './scale-to-use.ts';
+import { useLotsOf } from './use-lots-of.ts';
 import { bandLeft } from './weigh-band.ts';
 import { bandVerdict, whyNotWeighed } from './weight-verdict.ts';
 
@@ -20,6 +22,8 @@ export interface Said {
   readonly net: string;
   readonly lotId: string;
   readonly isPart: boolean;
+  /** The lot ran out: the one that the rest comes from. */
+  readonly restLotId?: string;
   readonly vessel: { readonly grossGrams: string; readonly tareGrams: string } | null;
   readonly isReadingSure: boolean;
   /** Another scale than is chosen: said in the answer to a question. */
@@ -59,8 +63,8 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     grams: '',
     tare: '',
     isVessel: '',
-    lotId: screen.lotId ?? '',
     /** '': as planned. */
+    lotId: '',
     scaleId: '',
   });
   const [reading, setReading] = useState<AskedReading | null>(null);
@@ -73,6 +77,10 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
   const chosen = scales.find((each) => each.id === draft.scaleId);
   const scale = chosen ?? scaleToUse(planned, scales, band.targetGrams);
   const scaleId = chosen === undefined && planned === null ? screen.scaleId : (scale?.id ?? null);
+  const lotId = draft.lotId === '' ? (lotToUse(screen) ?? '') : draft.lotId;
+  const numberTold = lotNumberIn(screen, lotId);
+  const lots = useLotsOf(screen.itemId, screen.itemName, numberTold === undefined);
+  const lotNumber = numberTold ?? lots?.find(({ id }) => id === lotId)?.number ?? null;
   const isVessel = draft.isVessel !== '';
   const lastTare = kept.read(tareKey(scaleId));
   const net = isVessel ? netOf(draft.grams, draft.tare) : draft.grams;
@@ -80,7 +88,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
 
   const saidNow = (more: Partial<Said> = {}): Said => ({
     net: typedDecimal(net),
-    lotId: draft.lotId,
+    lotId,
     isPart: false,
     vessel: isVessel ? { grossGrams: typedDecimal(draft.grams), tareGrams: typedDecimal(draft.tare) } : null,
     isReadingSure: false,
@@ -107,6 +115,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
         scaleId: said.scaleId ?? scaleId,
         actualGrams: said.net,
         isPart: said.isPart,
+        restLotId: said.restLotId ?? null,
         vessel: said.vessel,
         isReadingSure: said.isReadingSure,
         isScaleHeldKnown: said.isScaleHeldKnown ?? false,
@@ -150,6 +159,8 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
     net,
     band,
     isVessel,
+    lotId,
+    lotNumber,
     isVesselHeavier,
     lastTare,
     scales,

@@ -75,7 +75,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
           <EntriesSoFar batch={batch} screen={screen} />
           <Dock
             wayOut={(found) =>
-              found.code === 'lot-too-small' && <ToTheTub batchId={batch.id} lotId={draft.lotId} />
+              found.code === 'lot-too-small' && <ToTheTub batchId={batch.id} lotId={weigh.lotId} />
             }
           >
             {isVessel && <VesselFields weigh={weigh} onTouch={() => setTyping('tare')} />}
@@ -121,7 +121,7 @@ export function WeighIn({ batch, screen, weigh, doneWord, where, onMishap, resiz
           </span>
           <VesselSwitch weigh={weigh} />
           <OtherScale weigh={weigh} />
-          <OtherLot screen={screen} lotId={draft.lotId} onChange={set('lotId')} />
+          <OtherLot screen={screen} lotId={weigh.lotId} onChange={set('lotId')} />
           <SpiltSoFar batch={batch} screen={screen.screen} />
           <StruckEntries batch={batch} screen={screen.screen} />
         </div>

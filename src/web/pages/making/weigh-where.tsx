@@ -16,13 +16,16 @@ interface Props {
   readonly all: number;
   /** What it stands on; null: any. */
   readonly scaleName: string | null;
+  /** Which tub: the planned one, until it ran out. */
+  readonly lotNumber: string | null;
 }
 
 /** Which scale and which tub, as large as what is weighed: both are looked at before anything is poured. */
-export function WeighWhere({ batch, screen, all, scaleName }: Props) {
+export function WeighWhere({ batch, screen, all, scaleName, lotNumber }: Props) {
   const before = batch.screens.findLast((one) => one.kind === 'addition' && one.screen < screen.screen);
   const last = before?.kind === 'addition' ? (before.entries.at(-1)?.scaleName ?? before.scaleName) : null;
   const isOther = scaleName !== null && last !== null && last !== scaleName;
+  const isOtherLot = lotNumber !== screen.lotNumber;
   return (
     <div>
       <p className="soft">
@@ -30,10 +33,13 @@ export function WeighWhere({ batch, screen, all, scaleName }: Props) {
       </p>
       <p className={styles.where}>
         <strong>{scaleName === null ? makingWords.anyScale : makingWords.onScale(scaleName)}</strong>
-        <strong>{makingWords.lotLine(screen.lotNumber ?? partWords.notKnown)}</strong>
+        <strong>{makingWords.lotLine(lotNumber ?? partWords.notKnown)}</strong>
       </p>
       {isOther && screen.done === null && <State kind="watch">{words.otherScaleNow(last)}</State>}
-      {screen.lotNote && (
+      {isOtherLot && screen.done === null && (
+        <State kind="watch">{words.otherLotNow(screen.lotNumber ?? partWords.notKnown)}</State>
+      )}
+      {screen.lotNote && !isOtherLot && (
         <p className="soft">
           <Sentence saying={screen.lotNote} />
         </p>
