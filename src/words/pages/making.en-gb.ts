@@ -178,6 +178,7 @@ export const makingWords = {
   noDeviation: 'Nothing was done differently.',
   fill: 'Fill tins',
   seeLot: 'See its lot',
+  seeFormula: 'See its formula',
   sayFirm: 'It is firm',
   runs: 'Filling runs',
   noRuns: 'Nothing was filled from it yet.',

@@ -11,7 +11,8 @@ export const reachWords = {
   turnOff: 'Let nobody in any more',
   turnedOn: 'Tablets and phones may come in.',
   turnedOff: 'Nobody is let in any more.',
-  noAddress: 'This computer has no address on a private network now. Is its Wi-Fi on?',
+  noAddress:
+    'It is on, but this computer has no address on a private network yet. Is its Wi-Fi on? Once it is, the address stands here within a minute, and a device can be paired.',
   ways: 'Reached at',
   wayIn: 'Address for the code',
   byNumber: 'by number',

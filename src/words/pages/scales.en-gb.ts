@@ -2,8 +2,8 @@ import { sayDateWithYear } from '../say-date.ts';
 import { sayDecimal, sayGrams } from '../say-figure.ts';
 
 const DECIDES = {
-  class: 'the error in service of its class',
-  repeatability: 'twice what it repeats within',
+  class: 'the error in service of its class, half a step of rounding',
+  repeatability: 'twice what it repeats within (up to its next step)',
   readability: 'the step that it shows',
 } as const;
 

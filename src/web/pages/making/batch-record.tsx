@@ -53,6 +53,9 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
           <PrintLink paper="getBatchSheet" address={{ params: { id: batch.id } }}>
             {makingWords.sheetPdf}
           </PrintLink>
+          {batch.isWithoutRecipe && (
+            <LinkButton to={`/formulas/${batch.formulaId}`}>{makingWords.seeFormula}</LinkButton>
+          )}
           {lotId !== null && <LinkButton to={`/trace/${lotId}`}>{makingWords.seeLot}</LinkButton>}
           {lotId !== null && isBase && (
             <Button

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { exact, readDecimal, toText } from '../../../core/quantity/index.ts';
+import { exact, readDecimal, roundToStep, toText } from '../../../core/quantity/index.ts';
 import { askAboutReading, judgeScaleCheck, type ReadingQuestion } from '../../../core/weighing/index.ts';
 import { sayGrams, scaleWords } from '../../../words/index.ts';
 import { useBenchWrite } from '../../api/use-bench-write.ts';
@@ -75,7 +75,8 @@ export function ScaleCheckForm({ scale, check }: Props) {
         <p>{words.before}</p>
       )}
       <p>
-        <strong>{words.putOn(sayGrams(weightGrams))}</strong> {words.mayBe(...mayShow(check))}
+        <strong>{words.putOn(sayGrams(weightGrams))}</strong>{' '}
+        {words.mayBe(...mayShow(check, scale.readabilityGrams))}
       </p>
       <div className={bench.figures}>
         <div>
@@ -123,9 +124,10 @@ export function ScaleCheckForm({ scale, check }: Props) {
   );
 }
 
-const mayShow = ({ weightGrams, limitGrams }: KnownCheck): readonly [string, string] => [
-  sayGrams(toText(exact(weightGrams).minus(limitGrams))),
-  sayGrams(toText(exact(weightGrams).plus(limitGrams))),
+/** In digits that the scale shows: from the first to the last of them that is good. */
+const mayShow = ({ weightGrams, limitGrams }: KnownCheck, step: string): readonly [string, string] => [
+  sayGrams(toText(roundToStep(exact(weightGrams).minus(limitGrams), step, 'up'))),
+  sayGrams(toText(roundToStep(exact(weightGrams).plus(limitGrams), step, 'down'))),
 ];
 
 const NotGood = ({ off, limitGrams }: { readonly off: string; readonly limitGrams: string }) => (

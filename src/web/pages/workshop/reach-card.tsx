@@ -16,17 +16,24 @@ import reach from '../../reach/reach.module.css';
 import { DeviceList } from './device-list.tsx';
 import { PairingPanel } from './pairing-panel.tsx';
 
+/** Wi-Fi comes and goes without anybody's entry (common practice, no source). */
+const LOOK_EVERY_MS = 20_000;
+
 export type Network = NonNullable<AnswerOf<'getReach'>['network']>;
 
 /** Whether tablets and phones reach the workshop, by which address, and which of them are let in. */
 export function ReachCard() {
-  const read = useRead('getReach');
+  const read = useRead('getReach', {}, { everyMs: LOOK_EVERY_MS });
   const turn = useWrite('switchReach');
   const open = useWrite('openPairing');
   const { network, devices } = read.data ?? { network: null, devices: [] };
   if (network === null) return null;
   const turnTo = async (isOn: boolean) => {
-    if (await turn.write({ body: { isOn } })) tell(isOn ? reachWords.turnedOn : reachWords.turnedOff);
+    const now = await turn.write({ body: { isOn } });
+    if (!now) return;
+    // Without an address nobody can come in yet: the card says why.
+    if (!isOn) tell(reachWords.turnedOff);
+    else if (now.network && now.network.ways.length > 0) tell(reachWords.turnedOn);
   };
   return (
     <Card title={reachWords.title} anchor="devices">
