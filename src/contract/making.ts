@@ -470,6 +470,8 @@ export const makingRoutes = {
     summary: 'Which line wanders from making to making, and how much that matters: from three makings on',
     output: z.object({
       made: z.number(),
+      /** The room is that of the strictest of these: where it was made for, and where its products are sold. */
+      markets: z.array(f.market),
       /** Empty while there are fewer than three makings of the newest revision that was made. */
       lines: z.array(
         z.object({

@@ -199,6 +199,7 @@ export const handWords = {
     `${item} wanders the most for its room: ${used} % of the way to ${bound}.`,
   wanderingOver: (item: string, bound: string) =>
     `${item} has no room left to ${bound}, and a making went beyond it.`,
+  wanderingFor: (markets: string) => `The room is that of the strictest market it is for: ${markets}.`,
   wanderingStill: 'No line wanders further than its band.',
   bound: { limit: 'its limit', report: 'the report’s range', band: 'the edge of its band' },
   line: 'Line',

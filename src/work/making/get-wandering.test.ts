@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { makeAll } from '../../../test/workshop/build-making.ts';
+import { buildBase, line } from '../../../test/workshop/build-formula.ts';
+import { inGrams, makeAll, makeBatch } from '../../../test/workshop/build-making.ts';
+import { buildIngredient, buildLot } from '../../../test/workshop/build-stock.ts';
+import { constituent } from '../../../test/workshop/check-bench.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
 
 const at = openMakingBench();
@@ -16,7 +19,7 @@ describe('which line of a formula wanders', () => {
   it('is told from the third making on, with the share of each', async () => {
     await make('65');
     await make('66');
-    expect(await wandering()).toEqual({ made: 2, lines: [] });
+    expect(await wandering()).toEqual({ made: 2, markets: [], lines: [] });
     await make('64');
     const { made, lines } = await wandering();
     expect(made).toBe(3);
@@ -34,7 +37,29 @@ describe('which line of a formula wanders', () => {
     expect(lines[0]?.itemName).toBe('Sunflower oil');
   });
 
+  it.each([
+    ['GB', '35.7'],
+    ['EU', '35.294'],
+  ] as const)('judges the room of each line for %s, where it was made for that', async (market, most) => {
+    // 0.17 % of 35 % is 0.0595 %; the European Union allows 0.06 % in leave-on products (Regulation (EC) 1223/2009, annex III).
+    const oil = await buildIngredient(at.bench, {
+      name: 'Golden oil',
+      inciEu: 'Helianthus Annuus Seed Oil',
+      constituents: [constituent('Methyl Salicylate', '119-36-8', '0.17')],
+    });
+    await buildLot(at.bench, oil, { bestBefore: '2028-01-31' });
+    const base = await buildBase(at.bench, [line(at.shop.materials.shea, '650'), line(oil, '350')], {
+      name: 'Golden base',
+      code: 'GO',
+    });
+    const wish = inGrams(base.revisionId, '100', { purpose: 'trial', markets: [market] });
+    for (let nth = 0; nth < 3; nth += 1) await makeBatch(at.bench, wish);
+    const found = await at.bench.get('getWandering', { params: { id: base.formulaId } });
+    expect(found.markets).toEqual([market]);
+    expect(found.lines.find(({ itemName }) => itemName === 'Golden oil')?.roomHighPercent).toBe(most);
+  });
+
   it('is nothing of a formula that was never made', async () => {
-    expect(await wandering()).toEqual({ made: 0, lines: [] });
+    expect(await wandering()).toEqual({ made: 0, markets: [], lines: [] });
   });
 });

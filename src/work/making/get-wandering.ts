@@ -1,11 +1,19 @@
 import type { z } from 'zod';
-import type { making } from '../../contract/index.ts';
+import type { Market, making } from '../../contract/index.ts';
 import { findWandering, LEAST_MAKINGS, type WanderingLine } from '../../core/making/index.ts';
 import { done, type Result, refused } from '../../core/problem.ts';
 import { type Exact, exact, gramsFromMicrograms, sumOf, toText } from '../../core/quantity/index.ts';
-import { findFormula, listAdditions, listBatches, type Reader } from '../../storage/index.ts';
+import {
+  type BatchHead,
+  findFormula,
+  listAdditions,
+  listBatches,
+  listProducts,
+  type Reader,
+} from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { checkForSale } from '../formulas/index.ts';
+import { readProductDetails } from '../read-product-details.ts';
 import { thingNotFound } from '../record.ts';
 import type { UseCase } from '../use-case.ts';
 import { type Recipe, readRecipe } from './read-recipe.ts';
@@ -22,13 +30,22 @@ export const getWandering: UseCase<'getWandering'> = async (context, { params: {
   const made = (await listBatches(db)).filter((row) => row.formula_id === id && row.outcome === 'made');
   const revisionId = made[0]?.revision_id;
   const own = made.filter((row) => row.revision_id === revisionId).slice(0, MOST_MAKINGS);
-  if (revisionId === undefined || own.length < LEAST_MAKINGS) return done({ made: own.length, lines: [] });
+  if (revisionId === undefined || own.length < LEAST_MAKINGS)
+    return done({ made: own.length, markets: [], lines: [] });
   const recipe = await readRecipe(db, revisionId);
   if (!recipe.ok) return recipe;
   const makings = [];
   for (const { id: batchId } of own.reverse()) makings.push(await readMaking(db, batchId));
-  return viewWandering(context, recipe.value, makings);
+  return viewWandering(context, recipe.value, { makings, markets: await listMarkets(db, id, own) });
 };
+
+/** Wherever it was made for, and wherever its products are sold today: the strictest of them decides the room. */
+async function listMarkets(db: Reader, formulaId: string, makings: readonly BatchHead[]): Promise<Market[]> {
+  const made = makings.flatMap((row) => JSON.parse(row.markets) as Market[]);
+  const products = (await listProducts(db)).map((row) => readProductDetails(row.details));
+  const sold = products.filter((each) => each.formulaId === formulaId && !each.isWithdrawn);
+  return [...new Set([...made, ...sold.flatMap(({ markets }) => markets)])];
+}
 
 async function readMaking(db: Reader, batchId: string): Promise<Map<string, Exact>> {
   const grams = new Map<string, Exact>();
@@ -43,14 +60,15 @@ async function readMaking(db: Reader, batchId: string): Promise<Map<string, Exac
 async function viewWandering(
   context: Context,
   recipe: Recipe,
-  makings: readonly Map<string, Exact>[],
+  { makings, markets }: { readonly makings: readonly Map<string, Exact>[]; readonly markets: Market[] },
 ): Promise<Result<View>> {
-  const lines = await listLines(context, recipe);
+  const lines = await listLines(context, recipe, markets);
   const found = findWandering(lines, makings);
   if (!found.ok) return found;
   const shown = (value: Exact, places = 3) => toText(value.toDecimalPlaces(places));
   return done({
     made: makings.length,
+    markets,
     lines: found.value.map((row) => {
       const line = lines.find(({ key }) => key === row.key);
       return {
@@ -78,8 +96,12 @@ async function viewWandering(
 }
 
 /** What is in it twice counts once, with both; bands as at the bench: small scents are counted in drops. */
-async function listLines(context: Context, recipe: Recipe): Promise<WanderingLine[]> {
-  const sale = await checkForSale(context, recipe.revisionId, ['GB']);
+async function listLines(
+  context: Context,
+  recipe: Recipe,
+  markets: readonly Market[],
+): Promise<WanderingLine[]> {
+  const sale = await checkForSale(context, recipe.revisionId, markets);
   const percents = new Map<string, Exact>();
   for (const [index, line] of recipe.lines.entries()) {
     const share = recipe.percents.lines[index]?.percent ?? exact(0);

@@ -1,4 +1,4 @@
-import { sayDecimal, handWords as words } from '../../../words/index.ts';
+import { sayDecimal, termWords, handWords as words } from '../../../words/index.ts';
 import type { AnswerOf } from '../../api/shapes.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Card } from '../../parts/card.tsx';
@@ -21,6 +21,11 @@ export function WanderingCard({ formulaId }: { readonly formulaId: string }) {
       ) : (
         <p>
           <Most line={first} />
+        </p>
+      )}
+      {found.lines.length > 0 && (
+        <p className="soft small">
+          {words.wanderingFor(found.markets.map((market) => termWords.market[market]).join(', '))}
         </p>
       )}
       <div className={styles.lines}>
