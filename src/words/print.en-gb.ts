@@ -147,6 +147,7 @@ export const printWords = {
     struck: 'Struck entries',
     struckColumns: { what: 'What', why: 'Struck because', when: 'When', who: 'Who' },
     struckAddition: (name: string, lot: string, grams: string) => `${name}, lot ${lot}: ${grams} g`,
+    struckBy: (why: string, when: string, who: string) => `${why} (struck ${when}, ${who})`,
     method: 'Method',
     stepColumns: { step: 'Step', seen: 'Seen', when: 'When', who: 'Who' },
     notRecorded: 'no record',

@@ -1,6 +1,6 @@
 import { printWords, stepWords } from '../../words/index.ts';
 import { footerOf } from './footer-of.ts';
-import type { Paper, PaperCell, PaperPicture, PaperSection, PaperTable } from './paper.ts';
+import type { Paper, PaperBar, PaperCell, PaperPicture, PaperSection, PaperTable } from './paper.ts';
 
 /** What a finished batch leaves on paper. Every moment is a text already, on the workshop's own clock. */
 export interface BatchRecord {
@@ -93,11 +93,13 @@ export function buildBatchRecord(record: BatchRecord): Paper {
       ...(record.struck.length === 0 ? [] : [struckTable(record.struck)]),
       ...(record.steps.length === 0 ? [] : [stepsTable(record.steps)]),
       ...(record.rounds.length === 0 ? [] : [roundsTable(record.rounds)]),
-      ...(record.yields.length === 0 ? [] : [yieldsTable(record.yields)]),
       deviationsTable(record.deviations),
       ...(record.runs.length === 0 ? [] : [runsTable(record.runs)]),
     ],
-    ...(record.photos.length > 0 && { sections: [photosOf(record.photos)] }),
+    sections: [
+      ...(record.yields.length === 0 ? [] : [yieldsOf(record.yields)]),
+      ...(record.photos.length === 0 ? [] : [photosOf(record.photos)]),
+    ],
     notes: [],
     signatures: words.signatures,
     footer: footerOf(record.workshopName, words.titleOf(record.batchNumber)),
@@ -205,10 +207,33 @@ function roundsTable(rounds: readonly RecordedRound[]): PaperTable {
   };
 }
 
-function yieldsTable(yields: readonly RecordedYield[]): PaperTable {
-  const { yields: heading, yieldColumns: columns } = stepWords.print;
+/** Bars to one scale, as on the page, and the same as a table. */
+function yieldsOf(yields: readonly RecordedYield[]): PaperSection {
+  const most = Math.max(...yields.flatMap((each) => [Number(each.expectedGrams), Number(each.foundGrams)]));
   return {
-    heading,
+    heading: stepWords.print.yields,
+    level: 1,
+    // One alone is compared with nothing.
+    bars: most > 0 && yields.length > 1 ? yields.map((each) => barOf(each, most)) : [],
+    tables: [yieldsTable(yields)],
+  };
+}
+
+const barOf = (each: RecordedYield, most: number): PaperBar => ({
+  name: each.stage,
+  says: stepWords.yields.barOf(
+    each.stage,
+    printWords.weighingSheet.grams(each.foundGrams),
+    printWords.weighingSheet.grams(each.lossGrams),
+    each.lossPercent,
+  ),
+  foundShare: Number(each.foundGrams) / most,
+  lostShare: Math.max(0, Number(each.expectedGrams) - Number(each.foundGrams)) / most,
+});
+
+function yieldsTable(yields: readonly RecordedYield[]): PaperTable {
+  const { yieldColumns: columns } = stepWords.print;
+  return {
     columns: [
       { title: columns.stage, align: 'left' },
       { title: columns.expected, align: 'right' },

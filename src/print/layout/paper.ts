@@ -57,9 +57,20 @@ export interface PaperSection {
   readonly cautions?: readonly string[];
   /** Label and text, one below the other. */
   readonly entries?: readonly (readonly [label: string, text: string])[];
+  /** Bars one below the other, all to the same scale. */
+  readonly bars?: readonly PaperBar[];
   readonly tables?: readonly PaperTable[];
   /** Each under its name, as wide as the text and no higher than half a page. */
   readonly pictures?: readonly PaperPicture[];
+}
+
+/** What there was and what was lost of it, as shares of the widest bar, 0 to 1. */
+export interface PaperBar {
+  readonly name: string;
+  /** The same in words, for whoever hears it read. */
+  readonly says: string;
+  readonly foundShare: number;
+  readonly lostShare: number;
 }
 
 /** PNG or JPEG, stored upright (see isPrintable). */

@@ -3,7 +3,7 @@ import { buildPaper, numberedRows } from '../../../test/workshop/build-paper.ts'
 import { must } from '../../core/problem.ts';
 import { loadFaces } from '../paint/index.ts';
 import { layoutPaper } from './layout-paper.ts';
-import { BODY_BOTTOM_MM } from './page-frame.ts';
+import { BODY_BOTTOM_MM, TEXT_WIDTH_MM } from './page-frame.ts';
 import type { PaperSection } from './paper.ts';
 import type { Part, PlacedText } from './placed.ts';
 
@@ -89,5 +89,28 @@ describe('chapters of a paper', () => {
     const paper = buildPaper({ sections: [{ heading: 'One', level: 1, entries: [['Name', 'زبدة']] }] });
     const laid = layoutPaper(paper, faces);
     expect(laid.ok ? [] : laid.problems.map(({ where }) => where)).toContain('sections[0].entries[0][1]');
+  });
+
+  it('draw bars to one scale: what there was filled, what was lost as an empty end, each said in words', () => {
+    const bars = [
+      { name: 'Whipped', says: 'Whipped: 90 g, 10 g lost', foundShare: 0.9, lostShare: 0.1 },
+      { name: 'In tins', says: 'In tins: 80 g, none lost', foundShare: 0.8, lostShare: 0 },
+    ];
+    const laidOut = lay([{ heading: 'What each stage left behind', level: 1, bars }]);
+    const paths = laidOut.pages.flatMap(({ items }) => items).filter((item) => item.kind === 'path');
+    const drawn = paths.filter(({ element }) => element.includes('bars['));
+    expect(drawn.map(({ element, strokeMm }) => [element, strokeMm !== null])).toEqual([
+      ['sections[0].bars[0]', false],
+      ['sections[0].bars[0]', true],
+      ['sections[0].bars[1]', false],
+    ]);
+    const [found, lost] = drawn;
+    // 174 mm or whatever the text is wide: nine tenths of it, and the rest begins where they end.
+    expect((lost?.xMm ?? 0) - (found?.xMm ?? 0)).toBeCloseTo(0.9 * TEXT_WIDTH_MM, 6);
+    const altsIn = ({ alt, children }: Part): string[] => [
+      ...(alt ? [alt] : []),
+      ...children.flatMap(altsIn),
+    ];
+    expect(altsIn(laidOut.structure)).toEqual(expect.arrayContaining(bars.map(({ says }) => says)));
   });
 });

@@ -1,3 +1,4 @@
+import { barPieces } from './bar-pieces.ts';
 import type { Faces } from './face.ts';
 import { joinPieces } from './join-pieces.ts';
 import type { PaperSection } from './paper.ts';
@@ -28,6 +29,7 @@ export function sectionPieces(section: PaperSection, index: number, faces: Faces
     ),
     cautionPieces(section.cautions ?? [], faces, { where: `${where}.cautions`, firstGapMm: 2.4 }),
     ...(section.entries ?? []).map((entry, place) => entryPieces(entry, `${where}.entries[${place}]`, faces)),
+    ...(section.bars ?? []).map((bar, place) => barPieces(bar, `${where}.bars[${place}]`, faces)),
     ...(section.tables ?? []).map((table, place) =>
       tablePieces(table, `${where}.tables[${place}]`, faces, WITHIN),
     ),

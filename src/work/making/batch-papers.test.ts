@@ -35,7 +35,7 @@ describe('the papers of a batch', () => {
     for (const word of [
       '530.5',
       'More than was wanted.',
-      'Shea butter, lot L-0001: 529.9 g',
+      '529.9 g',
       'Tub not tared',
       'Shea butter, 10.5 g more than asked: A tenth over',
       'A lump',

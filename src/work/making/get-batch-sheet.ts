@@ -10,10 +10,8 @@ import {
 } from '../../print/layout/index.ts';
 import {
   findBatch,
-  listAdditions,
   listBatchLines,
   listRunReady,
-  listStepRecords,
   type NamedBatchLine,
   type Reader,
 } from '../../storage/index.ts';
@@ -22,7 +20,6 @@ import type { Context } from '../context.ts';
 import { viewReady } from '../filling/view-ready.ts';
 import { localDate } from '../local-date.ts';
 import { painter } from '../painter.ts';
-import { gramsText } from '../quantity-text.ts';
 import type { Paper, UseCase } from '../use-case.ts';
 import { workshopDetails } from '../workshop-details.ts';
 import { type BatchView, viewBatch } from './batch-view.ts';
@@ -127,7 +124,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     yieldPercent: percentOf(outcome.yieldGrams, outcome.inputGrams),
     lossGrams: outcome.lossGrams,
     additions: additionsOf(batch).flatMap((row) => listRecorded(row, signed)),
-    struck: await listStruck(context.storage.db, batch, moment),
+    struck: batch.struck.map(viewStruckEntry(moment)),
     steps: stepsOf(batch).map((step) => ({
       what: stepText(step),
       done: step.done && {
@@ -188,33 +185,25 @@ function sayWeighed(weighed: NonNullable<NonNullable<Step['done']>['weighed']>) 
 const percentOf = (part: string, whole: string): string =>
   exact(whole).isZero() ? '0' : toText(exact(part).times(100).div(whole).toDecimalPlaces(1));
 
-/** Wrong entries stay readable: weighings and steps, each with why it was struck. */
-async function listStruck(
-  db: Reader,
-  batch: BatchView,
-  moment: (instant: string) => string,
-): Promise<StruckEntry[]> {
-  const nameOf = (position: number) =>
-    additionsOf(batch).find((row) => row.position === position)?.itemName ?? '';
-  const whatOf = (position: number) => stepsOf(batch).find((step) => step.position === position)?.what ?? '';
-  const additions = (await listAdditions(db, batch.id)).map((row) => ({
-    ...row,
-    what: printWords.batchRecord.struckAddition(
-      nameOf(row.position),
-      row.lot_number,
-      gramsText(row.actual_ug),
-    ),
-  }));
-  const steps = (await listStepRecords(db, batch.id)).map((row) => ({ ...row, what: whatOf(row.position) }));
-  return [...additions, ...steps]
-    .filter((row) => row.is_struck)
-    .map((row) => ({
-      what: row.what,
-      why: row.strike_reason ?? '',
-      when: moment(row.happened_at),
-      who: row.person_name,
-    }));
-}
+/** Wrong entries stay readable: of every kind that the page tells, each with why it was struck and by whom. */
+const viewStruckEntry =
+  (moment: (instant: string) => string) =>
+  ({
+    what,
+    lotNumber,
+    actualGrams,
+    why,
+    at,
+    by,
+    struckAt,
+    struckBy,
+  }: BatchView['struck'][number]): StruckEntry => ({
+    what:
+      actualGrams === null ? what : printWords.batchRecord.struckAddition(what, lotNumber ?? '', actualGrams),
+    why: printWords.batchRecord.struckBy(why, moment(struckAt), struckBy),
+    when: moment(at),
+    who: by,
+  });
 
 /** Each run with what was said before its first tin, by whom and when. */
 async function listRecordedRuns(db: Reader, batch: BatchView, moment: (instant: string) => string) {
