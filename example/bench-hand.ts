@@ -24,7 +24,7 @@ export interface BenchHand {
   ): Promise<Answer<Name>>;
   read<Name extends RouteName>(
     name: Name,
-    request?: { params?: Record<string, string>; query?: Record<string, string> },
+    request?: { params?: Record<string, string>; query?: Record<string, string>; body?: object },
   ): Promise<Answer<Name>>;
 }
 
@@ -69,8 +69,8 @@ export function benchHand(context: Context): BenchHand {
         }),
       );
     },
-    read: async (name, { params = {}, query = {} } = {}) =>
-      must(await run(name, { params, query, body: undefined })),
+    read: async (name, { params = {}, query = {}, body } = {}) =>
+      must(await run(name, { params, query, body })),
   };
 }
 

@@ -13,8 +13,14 @@ const latestRevision = async (hand: ReadingAndWriting, formulaId: string): Promi
   return latest.id;
 };
 
-/** Weighs everything in, on target, and ticks each step. Says the mass that went in. */
-export async function makeAll(hand: ReadingAndWriting, batchId: string): Promise<void> {
+/** How a hand pours: so far off the target, as a share of the way to the edge of its band; 0 is on target. */
+export interface Pouring {
+  readonly item: string;
+  readonly share: number;
+}
+
+/** Weighs everything in, on target but for one line, and ticks each step. */
+export async function makeAll(hand: ReadingAndWriting, batchId: string, poured?: Pouring): Promise<void> {
   const batch = await hand.read('getBatch', { params: { id: batchId } });
   for (const screen of batch.screens) {
     if (screen.done) continue;
@@ -25,7 +31,7 @@ export async function makeAll(hand: ReadingAndWriting, batchId: string): Promise
           position: screen.position,
           lotId: screen.lotId ?? '',
           scaleId: screen.scaleId,
-          actualGrams: screen.targetGrams,
+          actualGrams: screen.itemName === poured?.item ? pour(screen, poured) : screen.targetGrams,
         },
         { id: batchId },
       );
@@ -48,19 +54,60 @@ export async function makeAll(hand: ReadingAndWriting, batchId: string): Promise
   }
 }
 
+interface Band {
+  readonly targetGrams: string;
+  readonly lowGrams: string;
+  readonly highGrams: string;
+}
+
+/** Within its band, and to the last digit that its target has: what the scale shows. */
+function pour({ targetGrams, lowGrams, highGrams }: Band, { share }: Pouring): string {
+  const digits = targetGrams.split('.')[1]?.length ?? 0;
+  const edge = Number(share < 0 ? lowGrams : highGrams);
+  return (Number(targetGrams) + Math.abs(share) * (edge - Number(targetGrams))).toFixed(digits);
+}
+
+/** Too much of the first thing is in: entered as it is, and the rest is made larger in one tap. */
+async function overpour(hand: ReadingAndWriting, batchId: string): Promise<void> {
+  const batch = await hand.read('getBatch', { params: { id: batchId } });
+  const first = batch.screens.find((screen) => screen.kind === 'addition');
+  if (first?.kind !== 'addition') throw new Error('something is weighed in');
+  const { position, lotId, scaleId, targetGrams } = first;
+  const actualGrams = (Number(targetGrams) * 1.04).toFixed(targetGrams.split('.')[1]?.length ?? 0);
+  const deviation = { what: 'Poured too much', why: 'A lump of it slid out of the tub' };
+  const params = { id: batchId };
+  await hand.write(
+    'recordAddition',
+    { position, lotId: lotId ?? '', scaleId, actualGrams, deviation },
+    params,
+  );
+  const { upon } = await hand.read('offerResize', { params, body: { position, moreGrams: '0' } });
+  await hand.write('resizeBatch', { position, upon, reason: 'So that the percentages hold' }, params);
+}
+
+/** How a base was made differently from the sheet. */
+export interface BaseStory {
+  readonly poured?: Pouring;
+  readonly isOverpoured?: boolean;
+}
+
 /** A base batch; `lossGrams` stays in the pan. Its lot waits until somebody says that it is firm. */
 export async function makeBase(
   hand: ReadingAndWriting,
   formulaId: string,
   grams: number,
   lossGrams: number,
+  { poured, isOverpoured = false }: BaseStory = {},
 ): Promise<string> {
   const revisionId = await latestRevision(hand, formulaId);
   const batch = await hand.write('startBatch', {
     wish: { revisionId, purpose: 'sale', markets: ['GB', 'NI'], size: { by: 'grams', grams: String(grams) } },
   });
-  await makeAll(hand, batch.id);
-  const made = await hand.write('finishBatch', { yieldGrams: String(grams - lossGrams) }, { id: batch.id });
+  if (isOverpoured) await overpour(hand, batch.id);
+  await makeAll(hand, batch.id, poured);
+  const { plannedGrams } = await hand.read('getBatch', { params: { id: batch.id } });
+  const yieldGrams = (Number(plannedGrams) - lossGrams).toFixed(1);
+  const made = await hand.write('finishBatch', { yieldGrams }, { id: batch.id });
   if (made.lotId === null) throw new Error('a finished batch has its lot');
   return made.lotId;
 }
