@@ -45,7 +45,7 @@ export const claim = z.object({
   mayEnter: z
     .object({
       /** The entry that stands in its place: struck, where the person says so. */
-      instead: z.object({ entryId: f.id, what: f.saying }).nullable(),
+      instead: z.object({ entryId: f.id, what: f.saying, by: z.string(), at: f.instant }).nullable(),
       /** Both may be true: two people did the same, and both is in. */
       isBesides: z.boolean(),
       /** Its time cannot be right: when it was, by what is known of that tablet's clock. */

@@ -27,6 +27,7 @@ export {
   listFirstUses,
   listStepRecords,
   listStrikesOfBatch,
+  type Signed,
   type SignedAddition,
   type SignedStep,
   type SignedStrike,

@@ -11,6 +11,7 @@ import {
   listLotsAtHand,
   listStepRecords,
   type Reader,
+  type Signed,
   type SignedClaim,
 } from '../storage/index.ts';
 import { sayWhere } from '../words/index.ts';
@@ -168,14 +169,19 @@ async function findWeighed(db: Reader, batchId: string, body: Body) {
   if (!line || !standing) return null;
   const [lot] = await listLotsAtHand(db, { lotIds: [standing.lot_id] });
   const facts = { grams: gramsText(standing.actual_ug), item: lot?.item_name ?? '', lot: lot?.number ?? '' };
-  return { entryId: standing.entry_id, what: saying('claim-addition', facts) };
+  return standsAs(standing, saying('claim-addition', facts));
 }
 
 async function findStep(db: Reader, batchId: string, body: Body) {
   const records = await listStepRecords(db, batchId);
   const standing = records.find((each) => each.position === body.position && !each.is_struck);
-  return standing ? { entryId: standing.entry_id, what: await tellStep(db, batchId, body) } : null;
+  return standing ? standsAs(standing, await tellStep(db, batchId, body)) : null;
 }
+
+const standsAs = (
+  { entry_id, person_name, happened_at }: Signed & { readonly entry_id: string },
+  what: Claim['what'],
+) => ({ entryId: entry_id, what, by: person_name, at: happened_at });
 
 /** Both clocks were read when the tablet came back: what the one is off by, its entries are off by. */
 function findLikelyTime(row: SignedClaim, problems: Claim['problems']): string | null {

@@ -56,6 +56,13 @@ export const awayWords = {
       instead: 'Enter it in the place of what stands there, which is struck',
       aside: 'Set it aside: it does not count',
     },
+    /** What it nearly always is: one tap instead of typing. */
+    usual: {
+      besides: ['Both went in'],
+      enter: ['It was done as it says'],
+      instead: ['What stands there was a slip'],
+      aside: ['The same, entered by both of us', 'A slip'],
+    },
     reason: 'What happened, and why',
     wrongClock: 'That tablet’s clock was wrong: by what is known of it, this was at',
     keep: 'Keep the answer',

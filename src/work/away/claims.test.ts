@@ -53,7 +53,10 @@ describe('what a tablet did while it was away and was refused when it came', () 
       problems: [{ code: 'addition-done-already' }],
       answer: null,
     });
-    expect(claim.mayEnter?.instead?.what.parameters.grams).toBe('520');
+    expect(claim.mayEnter?.instead).toMatchObject({
+      what: { parameters: { grams: '520' } },
+      by: 'Ada Quill',
+    });
     expect((await reread(batch)).claims).toEqual([claim]);
     expect(await at.bench.get('listClaims')).toEqual([claim]);
   });

@@ -10,6 +10,7 @@ import { Form } from '../../parts/form.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import type { Claim } from './claim-line.tsx';
+import styles from './claims.module.css';
 import { listWays } from './list-ways.ts';
 
 const { claims: words } = awayWords;
@@ -56,6 +57,13 @@ export function AnswerClaim({ claim, onClose }: { readonly claim: Claim; readonl
             {words.wrongClock} <Moment at={likelyAt} />
           </CheckBox>
         )}
+        <div className={styles.reasons}>
+          {words.usual[way].map((usual) => (
+            <Button key={usual} isBench onPress={() => setReason(usual)}>
+              {usual}
+            </Button>
+          ))}
+        </div>
         <Field label={words.reason} where="reason" value={reason} onChange={setReason} isBench />
         <Button
           type="submit"

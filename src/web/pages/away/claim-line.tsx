@@ -72,7 +72,8 @@ const Why = ({ claim: { problems, mayEnter } }: { readonly claim: Claim }) => (
     </p>
     {mayEnter?.instead && (
       <p>
-        {words.stands} <Sentence saying={mayEnter.instead.what} />
+        {words.stands} <Sentence saying={mayEnter.instead.what} />, <strong>{mayEnter.instead.by}</strong>,{' '}
+        <Moment at={mayEnter.instead.at} />
       </p>
     )}
     {mayEnter === null && <p>{words.gone}</p>}

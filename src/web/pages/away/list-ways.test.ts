@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { listWays } from './list-ways.ts';
 
-const instead = { entryId: 'e', what: { code: 'claim-step', parameters: {} } };
+const at = '2026-11-26T10:03:00.000Z';
+const instead = { entryId: 'e', what: { code: 'claim-step', parameters: {} }, by: 'Ada Quill', at };
 
 describe('the ways out of a claim', () => {
   it('are to enter it or to set it aside, where nothing stands there', () => {
