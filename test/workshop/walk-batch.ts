@@ -33,7 +33,7 @@ const presses = async (walk: Walk, ...names: readonly (string | RegExp)[]): Prom
 export async function checkScale(walk: Walk): Promise<void> {
   await walk.hands.press(walk.page.getByText(/^First of all today: check/));
   await walk.hands.send(field(walk, 'The scale shows'), '100.00', button(walk, 'Enter the check'));
-  await walk.page.getByText(/^Good: .* It may weigh today/).waitFor();
+  await walk.page.getByText(/^checked .*: good$/).waitFor();
 }
 
 /** An addition, by its target. */

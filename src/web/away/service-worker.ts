@@ -1,11 +1,13 @@
 import { queryClient } from '../api/query-client.ts';
 import { door } from './door.ts';
+import { forgetSent } from './sent-entries.ts';
 
 /** What the service worker keeps of the workshop's answers begins with one of these. */
 const KEPT = ['gramwright-known-', 'gramwright-pictures-'];
 
 /** A device that was dropped shows nothing of the workshop any more; what was entered on it stays until it is sent. */
 async function forgetKnown(): Promise<void> {
+  forgetSent();
   const names = await caches.keys();
   const kept = names.filter((name) => KEPT.some((start) => name.startsWith(start)));
   await Promise.all(kept.map((name) => caches.delete(name)));

@@ -43,7 +43,9 @@ function CheckInside({ scale }: { readonly scale: Scale }) {
   return (
     <>
       <ScaleState scale={scale} />
-      <Disclosure title={words.onceMore}>{() => form}</Disclosure>
+      <Disclosure isBench title={words.onceMore}>
+        {() => form}
+      </Disclosure>
     </>
   );
 }
