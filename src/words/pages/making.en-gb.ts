@@ -66,6 +66,11 @@ export const makingWords = {
     possible >= wanted
       ? `${sayDecimal(wanted)} ${wanted === 1 ? 'tin' : 'tins'} of ${product}`
       : `${sayDecimal(possible)} of ${sayDecimal(wanted)} tins of ${product}`,
+  makeInstead: (what: string) => `Make ${what} instead`,
+  waitsForWord: (lot: string, grams: string) =>
+    `${lot} stands there with ${grams}, and nobody has said yet that it is firm.`,
+  itIsFirm: (lot: string) => `${lot} is firm`,
+  cannotStart: 'It cannot start as it stands: what is in the way stands above.',
   sizing: 'How the size came about',
 
   stepOf: (screen: number, all: number) => `Step ${screen} of ${all}`,

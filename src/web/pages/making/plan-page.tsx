@@ -52,7 +52,7 @@ function Plan({ formulas, products }: Props) {
   return (
     <Page title={makingWords.planTitle} says={makingWords.planSays}>
       <PlanForm wish={wish} onChange={setWish} formulas={formulas} products={products} />
-      <PlanView wish={wish} formulas={formulas} products={products} />
+      <PlanView wish={wish} onChange={setWish} formulas={formulas} products={products} />
     </Page>
   );
 }

@@ -13,7 +13,8 @@ import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import styles from './plan.module.css';
-import { type BatchWish, batchWish, type PlanWish } from './plan-wish.ts';
+import { MakeLess, NotFirm } from './plan-ways-on.tsx';
+import { type BatchWish, batchWish, makeLess, type PlanWish } from './plan-wish.ts';
 import { SheetTable } from './sheet-table.tsx';
 import { WeighingWays } from './weighing-ways.tsx';
 
@@ -21,11 +22,12 @@ type Plan = AnswerOf<'planBatch'>;
 
 interface Props {
   readonly wish: PlanWish;
+  readonly onChange: (wish: PlanWish) => void;
   readonly formulas: AnswerOf<'listFormulas'>;
   readonly products: AnswerOf<'listProducts'>;
 }
 
-export function PlanView({ wish, formulas, products }: Props) {
+export function PlanView({ wish, onChange, formulas, products }: Props) {
   const asked = batchWish(wish, formulas, products);
   const read = useQuery({
     queryKey: ['planBatch', asked],
@@ -35,21 +37,32 @@ export function PlanView({ wish, formulas, products }: Props) {
   });
   if (!asked) return null;
   if (read.error) return <Problems problems={problemsOf(read.error)} />;
-  return read.data ? <PlanAnswer plan={read.data} wish={asked} formulaId={wish.formulaId} /> : null;
+  if (!read.data) return null;
+  const { data: plan } = read;
+  return (
+    <PlanAnswer
+      plan={plan}
+      wish={asked}
+      formulaId={wish.formulaId}
+      onMakeLess={() => onChange(makeLess(wish, plan))}
+    />
+  );
 }
 
 interface AnswerProps {
   readonly plan: Plan;
   readonly wish: BatchWish;
   readonly formulaId: string;
+  readonly onMakeLess: () => void;
 }
 
-function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
+function PlanAnswer({ plan, wish, formulaId, onMakeLess }: AnswerProps) {
   const start = useWrite('startBatch');
   const navigate = useNavigate();
   const isTrial = wish.purpose === 'trial';
   /** That nothing of it may be made for sale comes before how much of it there would be. */
   const isBarred = plan.limitedBy.code === 'limited-by-check';
+  const isStuck = plan.short.length > 0 || (!isTrial && plan.hindrances.length > 0);
   const sum = makingWords.saysPlan(sayGrams(plan.batchGrams), plan.formulaName);
   async function begin() {
     const batch = await start.write({ body: { wish } });
@@ -65,7 +78,8 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
               <Sentence saying={saying} />
             </State>
           ))}
-          <div>
+          <div className={styles.acts}>
+            {!isBarred && <MakeLess plan={plan} wish={wish} onPress={onMakeLess} />}
             <LinkButton to={`/formulas/${formulaId}/check`}>{makingWords.seeCheck}</LinkButton>
           </div>
         </Card>
@@ -93,6 +107,11 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
               {makingWords.shortLine(showAmount(item.need, item.unit), showAmount(item.have, item.unit))}
             </p>
           ))}
+          {plan.short
+            .filter(({ itemKind }) => itemKind === 'formula')
+            .map((item) => (
+              <NotFirm key={item.itemId} itemId={item.itemId} name={item.name} />
+            ))}
         </Card>
       )}
       <Card title={makingWords.sheet} isFlush>
@@ -100,14 +119,9 @@ function PlanAnswer({ plan, wish, formulaId }: AnswerProps) {
       </Card>
       {plan.rows.length > 0 && <WeighingWays plan={plan} />}
       <Problems problems={start.problems} />
+      {isStuck && <p className="soft">{makingWords.cannotStart}</p>}
       <div>
-        <Button
-          isAct
-          isBench
-          isBusy={start.isBusy}
-          isDisabled={plan.short.length > 0 || (!isTrial && plan.hindrances.length > 0)}
-          onPress={() => void begin()}
-        >
+        <Button isAct isBench isBusy={start.isBusy} isDisabled={isStuck} onPress={() => void begin()}>
           {isTrial ? makingWords.startTrial : makingWords.startSale}
         </Button>
       </div>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { batchWish, marketsOf, type PlanWish, wishFor } from './plan-wish.ts';
+import { batchWish, makeLess, marketsOf, type PlanWish, wishFor } from './plan-wish.ts';
 
 type Formulas = Parameters<typeof batchWish>[1];
 const formulas = [
@@ -21,6 +21,25 @@ const wish: PlanWish = {
   purpose: 'sale',
   markets: ['GB'],
 };
+
+describe('as much as there is', () => {
+  const plan = {
+    batchGrams: '2445.4',
+    tins: [
+      { productId: 'p', wanted: 20, possible: 19 },
+      { productId: 'q', wanted: 3, possible: 0 },
+    ],
+  } as unknown as Parameters<typeof makeLess>[1];
+
+  it('is the tins that are possible of each product, or the grams', () => {
+    expect(makeLess({ ...wish, units: { p: '20', q: '3' } }, plan).units).toEqual({ p: '19', q: '0' });
+    expect(makeLess({ ...wish, by: 'grams', grams: '15000' }, plan).grams).toBe('2445.4');
+  });
+
+  it('leaves the rest of the wish as it was', () => {
+    expect(makeLess(wish, plan)).toMatchObject({ sampleGrams: '10', markets: ['GB'], purpose: 'sale' });
+  });
+});
 
 describe('batch wish', () => {
   it('asks for tins and the sample', () => {

@@ -86,6 +86,13 @@ export function batchWish(wish: PlanWish, formulas: Formulas, products: Products
   };
 }
 
+/** The same for as much as there is: what the plan found possible. */
+export function makeLess(wish: PlanWish, plan: AnswerOf<'planBatch'>): PlanWish {
+  if (wish.by === 'grams') return { ...wish, grams: plan.batchGrams };
+  const possible = plan.tins.map((tin) => [tin.productId, String(tin.possible)] as const);
+  return { ...wish, units: { ...wish.units, ...Object.fromEntries(possible) } };
+}
+
 const tinsOf = ({ units }: PlanWish) =>
   Object.entries(units).flatMap(([productId, typed]) => {
     const read = readWhole(typed, 'units');
