@@ -45,6 +45,22 @@ async function startExample(folder) {
   throw new Error('the example did not answer');
 }
 
+/** A batch on the bench: begun as on the page, so that there is one to be looked at. */
+async function beginBatch(formula, person) {
+  const { inForce, latest } = await ask(`/api/formulas/${formula.id}`);
+  const stamp = { id: crypto.randomUUID(), at: new Date().toISOString(), by: person, device: 'pictures' };
+  const size = { by: 'grams', grams: '400' };
+  const wish = { revisionId: (inForce ?? latest).id, purpose: 'trial', markets: ['GB'], size };
+  const response = await fetch(`${address}/api/batches`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', origin: address },
+    body: JSON.stringify({ stamp, wish }),
+  });
+  const begun = await response.json();
+  if (!response.ok) throw new Error(`the batch was not begun: ${JSON.stringify(begun)}`);
+  return begun.id;
+}
+
 /** Every page, with the things of the example that it is about. */
 async function pages() {
   const [orders, formulas, batches, runs, shelf, workshop, reports, complaints, designs, sheets] =
@@ -66,6 +82,9 @@ async function pages() {
   const open = orders.find((order) => order.state === 'open');
   const mixture = formulas.find((formula) => formula.name === 'Orange and cedar butter');
   const closed = runs.find((run) => run.state === 'closed') ?? runs[0];
+  const charted = runs.reduce((most, run) => (run.weights.length > most.weights.length ? run : most), closed);
+  const base = formulas.find((formula) => formula.name === 'Plain whipping base');
+  const onBench = await beginBatch(base, workshop.people[0].id);
   const oil =
     shelf.items.find((item) => item.group === 'ingredient' && item.lots.length > 1) ?? shelf.items[0];
   return {
@@ -93,7 +112,11 @@ async function pages() {
       making: '/making',
       plan: `/making/new?formula=${mixture.id}`,
       batch: `/making/${batches.find((batch) => batch.state === 'made').id}`,
+      bench: `/making/${onBench}`,
+      wandering: `/formulas/${base.id}`,
+      pair: '/pair',
       filling: `/filling/${closed.id}`,
+      chart: `/filling/${charted.id}`,
       labels: '/labels',
       label: `/labels/${closed.id}`,
       'label-designed': `/labels/${runs.find((run) => run.productId === designed.productId).id}`,
@@ -143,7 +166,9 @@ const TOUR = [
   { name: 'order', size: 'desk' },
   { name: 'check', size: 'desk' },
   { name: 'shelf', size: 'desk' },
+  { name: 'bench', size: 'tablet' },
   { name: 'filling', size: 'tablet' },
+  { name: 'chart', size: 'desk' },
   { name: 'label', size: 'desk' },
   { name: 'trace-lot', size: 'desk' },
 ];

@@ -33,7 +33,9 @@ describe('a tin on the scale is asked about', () => {
   it('where it was filled up and holds no more than before', () => {
     expect(codesOf({ refilledNetGrams: '35.199999' })).toEqual([]);
     expect(codesOf({ refilledNetGrams: '35.2' })).toEqual(['refilled-not-heavier']);
-    expect(codesOf({ refilledNetGrams: '36' })).toEqual(['refilled-not-heavier']);
+    // Above the aim something was taken out of it again.
+    expect(codesOf({ refilledNetGrams: '35.200001' })).toEqual([]);
+    expect(codesOf({ refilledNetGrams: '40' })).toEqual([]);
   });
 
   it('where the scale was at nought with the tin on it: the reading itself is the aim', () => {

@@ -81,7 +81,10 @@ const canTellApart = ({ readabilityGrams, declaredGrams }: FillReading): boolean
 /** What was filled up holds more than it did: else another tin stands there, or one of the two was misread. */
 function askRefilled(fill: FillReading): Problem | null {
   const net = netOf(fill);
-  return fill.refilledNetGrams !== null && net.lte(fill.refilledNetGrams)
+  // Of a tin that held more than the aim something was taken out again.
+  return fill.refilledNetGrams !== null &&
+    exact(fill.refilledNetGrams).lte(fill.aimGrams) &&
+    net.lte(fill.refilledNetGrams)
     ? problem('refilled-not-heavier', 'grossGrams', {
         found: net.toFixed(),
         allowed: exact(fill.refilledNetGrams).toFixed(),

@@ -101,6 +101,9 @@ export const lightWords = {
   fullOf: (number: number) => `Grams on the scale, tin ${number}`,
   keepEmpty: 'Now fill it',
   again: (number: number) => `Tin ${number} again, filled up`,
+  againLess: (number: number) => `Tin ${number} again, something taken out`,
+  takenOut: 'Something taken out: weigh it again',
+  takenOutOf: (number: number) => `Something is taken out of tin ${number}: weigh it again`,
   refill: 'Filled up: weigh it again',
   refillOf: (number: number) => `Tin ${number} is filled up: weigh it again`,
   notAgain: 'No, the next tin',
@@ -175,8 +178,10 @@ export const chartWords = {
   lower: 'Lower',
   farBelow: (what: string, grams: string) => `${what}, ${grams}, lies below the picture.`,
   notYet: (more: number) => `Control limits come with ${pieces(more, 'more tin', 'more tins')}.`,
-  says: (count: number, outside: number) =>
-    `${pieces(count, 'tin', 'tins')} drawn; ${outside === 0 ? 'none' : sayDecimal(outside)} outside the control limits.`,
+  says: (count: number, outside: number | null) =>
+    outside === null
+      ? `${pieces(count, 'tin', 'tins')} drawn.`
+      : `${pieces(count, 'tin', 'tins')} drawn; ${outside === 0 ? 'none' : sayDecimal(outside)} outside the control limits.`,
   print: 'Print the weights',
   wandered: (numbers: string, isOne: boolean) =>
     `${isOne ? `Tin ${numbers} lies` : `Tins ${numbers} lie`} outside the control limits: look what changed there.`,

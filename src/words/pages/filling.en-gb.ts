@@ -81,6 +81,8 @@ export const fillingWords = {
   releaseTitle: 'Release in your name?',
   releaseSays:
     'You have seen the checks above, the tins and their labels. Only then can they be put aside for an order and sent.',
+  releaseAs: (name: string, tins: number) =>
+    `I, ${name}, release ${tins === 1 ? 'this tin' : `these ${sayDecimal(tins)} tins`}.`,
   /** Where what is not passed is mended. */
   ways: {
     batch: 'See what was weighed in',

@@ -35,9 +35,12 @@ export function FillChart({ run }: { readonly run: Run }) {
   return (
     <Card title={chartWords.title}>
       <figure className={styles.figure}>
-        <Picture drawing={drawing} says={chartWords.says(kept.length, outside.length)} />
+        <Picture
+          drawing={drawing}
+          says={chartWords.says(kept.length, drawing.untilControl > 0 ? null : outside.length)}
+        />
         <figcaption className="soft">
-          {chartWords.says(kept.length, outside.length)}{' '}
+          {chartWords.says(kept.length, drawing.untilControl > 0 ? null : outside.length)}{' '}
           {drawing.untilControl > 0 && chartWords.notYet(drawing.untilControl)}
           {drawing.below.map((kind) => (
             <span key={kind}>

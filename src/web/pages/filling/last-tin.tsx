@@ -23,7 +23,11 @@ export function LastTin({ run, refill, onRefill }: Props) {
     return (
       <div className={styles.last}>
         <p>
-          <State kind="going">{lightWords.again(refill.number)}</State>
+          <State kind="going">
+            {refill.verdict === 'heavy'
+              ? lightWords.againLess(refill.number)
+              : lightWords.again(refill.number)}
+          </State>
         </p>
         <Button isBench onPress={() => onRefill(null)}>
           {lightWords.notAgain}
@@ -38,6 +42,13 @@ export function LastTin({ run, refill, onRefill }: Props) {
           {fillingWords.tinNumber(last.number)}: {sayGrams(last.netGrams)}, {sayFill(last)}
         </State>
       </p>
+      {last.verdict === 'heavy' && (
+        <div className={styles.ways}>
+          <Button isBench label={lightWords.takenOutOf(last.number)} onPress={() => onRefill(last)}>
+            {lightWords.takenOut}
+          </Button>
+        </div>
+      )}
       {last.verdict === 'too-light' && (
         <div className={styles.ways}>
           <Button isBench label={lightWords.refillOf(last.number)} onPress={() => onRefill(last)}>

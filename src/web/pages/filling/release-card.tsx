@@ -10,6 +10,7 @@ import { Moment } from '../../parts/moment.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { State } from '../../parts/state.tsx';
 import { TextLink } from '../../parts/text-link.tsx';
+import { usePersonNow } from '../../shell/use-person-now.ts';
 import { showAmount } from '../../show/show-amount.ts';
 import { listWays } from './release-ways.ts';
 import styles from './run.module.css';
@@ -91,6 +92,7 @@ const Answer = ({ check: { isPassed, isToSee } }: { readonly check: Check }) => 
 };
 
 function Decide({ run }: { readonly run: Run }) {
+  const { person } = usePersonNow();
   const [reason, setReason] = useState('');
   const release = useWrite('releaseRun');
   const decide = (verdict: 'released' | 'rejected') =>
@@ -99,7 +101,10 @@ function Decide({ run }: { readonly run: Run }) {
   return (
     <Form label={fillingWords.releaseTitle} problems={release.problems} onSubmit={() => decide('released')}>
       {failing === 0 ? (
-        <p>{fillingWords.releaseSays}</p>
+        <p>
+          {fillingWords.releaseSays}{' '}
+          {person && <strong>{fillingWords.releaseAs(person.name, run.closing?.units ?? 0)}</strong>}
+        </p>
       ) : (
         <p>
           <State kind="stop">{fillingWords.mayNotRelease(failing)}</State>

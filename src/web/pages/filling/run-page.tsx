@@ -82,6 +82,8 @@ const Above = ({ run }: { readonly run: Run }) => (
 /** One step a screen: before the first tin the questions, then the scale; everything else stands below it. */
 function Filling({ run }: { readonly run: Run }) {
   const ready = useReady(run);
+  // As many as were wanted, and none too light: closing comes next, and another tin may follow all the same.
+  const isFull = run.summary.filled > 0 && run.summary.stillToFill === 0;
   if (ready.kind)
     return (
       <ReadyCard
@@ -97,6 +99,7 @@ function Filling({ run }: { readonly run: Run }) {
     );
   return (
     <>
+      {isFull && <CloseRun run={run} />}
       <FillPad run={run} />
       <TinsAirCard run={run} />
       <OtherRuns run={run} />
@@ -111,7 +114,7 @@ function Filling({ run }: { readonly run: Run }) {
       </div>
       <AimCard run={run} />
       <ReadySaid run={run} onAgain={ready.again} />
-      {run.summary.filled > 0 && <CloseRun run={run} />}
+      {run.summary.filled > 0 && !isFull && <CloseRun run={run} />}
     </>
   );
 }

@@ -1,18 +1,18 @@
 import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
 import { makingWords, sayGrams } from '../../../words/index.ts';
-import { useWrite } from '../../api/use-write.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
-import { Problems } from '../../parts/problems.tsx';
 import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import { AnsweredClaims } from '../away/answered-claims.tsx';
 import { OpenClaims } from '../away/claims-card.tsx';
+import { SayFirm } from '../shelf/say-firm.tsx';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
 import { nameOf } from './name-of.ts';
@@ -24,7 +24,7 @@ import { WorstCase } from './worst-case.tsx';
 
 /** What was made, with what it needs next: a word that it is firm, or tins. */
 export function BatchRecord({ batch }: { readonly batch: Batch }) {
-  const firm = useWrite('sayFirm');
+  const [isAsked, setAsked] = useState(false);
   const { outcome, lotId } = batch;
   const isBase = batch.formulaKind === 'base';
   return (
@@ -58,11 +58,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
           )}
           {lotId !== null && <LinkButton to={`/trace/${lotId}`}>{makingWords.seeLot}</LinkButton>}
           {lotId !== null && isBase && (
-            <Button
-              isAct
-              isBusy={firm.isBusy}
-              onPress={() => void firm.write({ params: { id: lotId }, body: { remark: '' } })}
-            >
+            <Button isAct onPress={() => setAsked(true)}>
               {makingWords.sayFirm}
             </Button>
           )}
@@ -74,7 +70,7 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
         </>
       }
     >
-      <Problems problems={firm.problems} />
+      {isAsked && lotId !== null && <SayFirm lotId={lotId} onClose={() => setAsked(false)} />}
       <OpenClaims claims={batch.claims} />
       <AsWeighed batch={batch} />
       <WorstCase batch={batch} />

@@ -44,7 +44,7 @@ export function LotActions({ detail }: { readonly detail: LotDetail }) {
       {asked === 'accept' && <SetStatus lot={lot} first="released" onClose={close} />}
       {asked === 'status' && <SetStatus lot={lot} onClose={close} />}
       {asked === 'correct' && <CorrectLot lot={lot} onClose={close} />}
-      {asked === 'firm' && <SayFirm lot={lot} onClose={close} />}
+      {asked === 'firm' && <SayFirm lotId={lot.id} onClose={close} />}
     </>
   );
 }

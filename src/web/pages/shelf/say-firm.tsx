@@ -6,20 +6,20 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Form } from '../../parts/form.tsx';
-import type { Lot } from './shelf-item.ts';
 
 interface Props {
-  readonly lot: Lot;
+  readonly lotId: string;
   readonly onClose: () => void;
 }
 
 const { lot: words } = shelfWords;
 
-export function SayFirm({ lot, onClose }: Props) {
+/** Whether a base is firm, and how somebody knows. */
+export function SayFirm({ lotId, onClose }: Props) {
   const [remark, setRemark] = useState('');
   const say = useWrite('sayFirm');
   const submit = async () => {
-    if (!(await say.write({ params: { id: lot.id }, body: { remark } }))) return;
+    if (!(await say.write({ params: { id: lotId }, body: { remark } }))) return;
     tell(words.firmNow);
     onClose();
   };
