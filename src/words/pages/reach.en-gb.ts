@@ -33,6 +33,7 @@ export const reachWords = {
       'The first time, fetch the certificate and trust it. Open this address in its browser; it answers only while the code below is valid:',
     noHint:
       'The first time, bring it the certificate as a file, by cable or stick, and trust it. The guide is on the device’s page.',
+    compare: 'Before the device trusts it, compare the fingerprint that it shows with this one (SHA-256):',
     next: 'Then hold its camera at this square, or open the address and type the code:',
     code: 'Code',
     until: (time: string) => `Valid until ${time}, for one device.`,
@@ -84,7 +85,7 @@ export const reachWords = {
     field: 'PIN',
     go: 'That is me',
     back: 'Somebody else',
-    noPin: 'no PIN yet',
+    noPin: 'no PIN for tablets and phones yet',
     noPinMend: 'Who has no PIN cannot sign here. Set one on the workshop’s computer, under Workshop, People.',
     lock: (name: string) => `Lock for ${name}`,
     locked: (name: string) => `${name} is locked on this device.`,

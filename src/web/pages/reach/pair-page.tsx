@@ -37,7 +37,7 @@ const Said = ({ says, soft }: { readonly says: string; readonly soft: string }) 
 
 function PairDevice() {
   const [code, setCode] = useState(codeInAddress);
-  const [name, setName] = useState(() => capitalised(guessDevice(navigator.userAgent)));
+  const [name, setName] = useState(() => capitalised(guessDevice(navigator)));
   const pair = useWrite('pairDevice');
   const queryClient = useQueryClient();
   const navigate = useNavigate();

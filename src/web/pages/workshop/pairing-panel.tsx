@@ -26,8 +26,13 @@ function useLookAgain(): void {
   }, [queryClient]);
 }
 
+interface Props {
+  readonly pairing: Pairing;
+  readonly fingerprint: string | null;
+}
+
 /** The code, large enough to be read across the room, and the square that holds it with the address. */
-export function PairingPanel({ pairing }: { readonly pairing: Pairing }) {
+export function PairingPanel({ pairing, fingerprint }: Props) {
   useLookAgain();
   const close = useWrite('closePairing');
   const timeZone = useTimeZone();
@@ -51,6 +56,11 @@ export function PairingPanel({ pairing }: { readonly pairing: Pairing }) {
             </>
           )}
         </li>
+        {fingerprint !== null && (
+          <li className={reach.hint}>
+            {words.compare} <code className={reach.fingerprint}>{fingerprint}</code>
+          </li>
+        )}
         <li className={reach.hint}>
           {words.next}
           {way && (

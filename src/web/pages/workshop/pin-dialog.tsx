@@ -58,7 +58,7 @@ export function PinDialog({ person, hasPin, onClose }: Props) {
         <PinField label={words.again} where="again" {...field('again')} />
         {!isSame && typed.again.length >= typed.pin.length && <p role="alert">{words.differ}</p>}
         <FormActions>
-          <Button type="submit" isAct isBusy={isBusy} isDisabled={!isSame || typed.pin.length < 4}>
+          <Button type="submit" isAct isBusy={isBusy} isDisabled={!isSame || typed.pin === ''}>
             {words.save}
           </Button>
           {isOwnComputer && hasPin && (

@@ -45,7 +45,9 @@ export function ReachCard() {
       <Problems problems={turn.problems} />
       <Problems problems={open.problems} />
       {network.isOn ? <Open network={network} /> : <Shut />}
-      {network.isOn && network.pairing && <PairingPanel pairing={network.pairing} />}
+      {network.isOn && network.pairing && (
+        <PairingPanel pairing={network.pairing} fingerprint={network.fingerprint} />
+      )}
       <FormActions>
         {network.ways.length > 0 && network.pairing === null && (
           <Button isAct onPress={() => void open.write({ body: {} })} isBusy={open.isBusy}>
