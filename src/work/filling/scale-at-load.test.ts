@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildProduct, buildScale } from '../../../test/workshop/build-making.ts';
 import { buildPackaging } from '../../../test/workshop/build-stock.ts';
+import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openFillingBench } from '../../../test/workshop/filling-bench.ts';
 
 const at = openFillingBench();
@@ -21,7 +22,7 @@ describe('the error of the scale in a filling run', () => {
     const batch = await makeBowl();
     const scaleId = await buildClassed();
     const errorWith = async (tareGrams: string) =>
-      (await startRun(batch.id, { scaleId, tareGrams })).scale.worstErrorGrams;
+      (await startRun(batch.id, { scaleId, tareGrams, sure: ['tare-unlike'] })).scale.worstErrorGrams;
     expect(await errorWith('11.4'), '46.4 g').toBe('0.2');
     expect(await errorWith('15'), 'just 50 g').toBe('0.2');
     expect(await errorWith('15.000001'), 'a microgram above').toBe('0.3');
@@ -30,7 +31,11 @@ describe('the error of the scale in a filling run', () => {
   });
 
   it('raises the aim by as much', async () => {
-    const run = await startRun((await makeBowl()).id, { scaleId: await buildClassed(), tareGrams: '30' });
+    const scaleId = await buildClassed();
+    const bowl = await makeBowl();
+    const typed = { scaleId, tareGrams: '30' };
+    expect(codesOf(await at.start(bowl.id, typed)), 'the tin is known as 11.4 g').toEqual(['tare-unlike']);
+    const run = await startRun(bowl.id, { ...typed, sure: ['tare-unlike'] });
     expect(run.aimGrams).toBe('35.3');
   });
 
