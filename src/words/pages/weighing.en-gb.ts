@@ -5,6 +5,7 @@ export const mishapWords = {
   /** For the time being, until it has a name. */
   withoutRecipe: (on: string) => `Made without a recipe, ${on}`,
   part: (nth: number) => `Part ${sayDecimal(nth)}`,
+  happened: 'Spilt, and made larger or smaller',
   resized: (wasGrams: string, isGrams: string) =>
     `Made ${Number(isGrams) < Number(wasGrams) ? 'smaller' : 'larger'}, from ${sayDecimal(wasGrams)} to ${sayGrams(isGrams)}, so that the percentages hold`,
   resizedBy: (item: string, reason: string) => (reason === '' ? item : `${item}. ${reason}`),

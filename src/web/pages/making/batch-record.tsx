@@ -1,13 +1,12 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { makingWords, sayGrams } from '../../../words/index.ts';
+import { makingWords, mishapWords } from '../../../words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { LinkButton } from '../../parts/link-button.tsx';
 import { List } from '../../parts/list.tsx';
 import { Moment } from '../../parts/moment.tsx';
 import { PrintLink } from '../../parts/print-link.tsx';
-import { Table } from '../../parts/table.tsx';
 import { Page } from '../../shell/page.tsx';
 import { showAmount } from '../../show/show-amount.ts';
 import { AnsweredClaims } from '../away/answered-claims.tsx';
@@ -15,9 +14,8 @@ import { OpenClaims } from '../away/claims-card.tsx';
 import { SayFirm } from '../shelf/say-firm.tsx';
 import { AsWeighed } from './as-weighed.tsx';
 import type { Batch } from './batch.ts';
-import { nameOf } from './name-of.ts';
+import { RecordTable } from './record-table.tsx';
 import { StageYields } from './stage-yields.tsx';
-import { sayEntered } from './step-done.tsx';
 import { StepRecords } from './step-records.tsx';
 import { StruckEntry } from './struck-entries.tsx';
 import { WorstCase } from './worst-case.tsx';
@@ -100,6 +98,22 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
           </List>
         </Card>
       )}
+      {(batch.spills.length > 0 || batch.resizes.length > 0) && (
+        <Card title={mishapWords.happened} isFlush>
+          <List rows={listHappened(batch)} keyOf={({ key }) => key} empty="">
+            {({ what, why, by, at }) => (
+              <>
+                <p>
+                  <strong>{what}.</strong> {why}
+                </p>
+                <p className="soft small">
+                  {by}, <Moment at={at} />
+                </p>
+              </>
+            )}
+          </List>
+        </Card>
+      )}
       <Card title={makingWords.deviations} isFlush>
         <List
           rows={batch.deviations}
@@ -124,43 +138,18 @@ export function BatchRecord({ batch }: { readonly batch: Batch }) {
   );
 }
 
-const RecordTable = ({ batch }: { readonly batch: Batch }) => (
-  <Table
-    caption={makingWords.record}
-    isCaptionHidden
-    rows={batch.screens}
-    keyOf={(screen) => String(screen.screen)}
-    columns={[
-      { head: makingWords.material, cell: (screen) => nameOf(screen) },
-      {
-        head: makingWords.lot,
-        cell: (screen) => (screen.kind === 'addition' ? (screen.done?.lotNumber ?? '') : ''),
-        isCode: true,
-      },
-      {
-        head: makingWords.target,
-        cell: (screen) => (screen.kind === 'addition' ? sayGrams(screen.targetGrams) : ''),
-        isNumber: true,
-      },
-      {
-        head: makingWords.onTheScale,
-        cell: (screen) =>
-          screen.kind === 'addition'
-            ? screen.done
-              ? sayGrams(screen.done.actualGrams)
-              : ''
-            : screen.done && sayEntered(screen.done),
-        isNumber: true,
-      },
-      {
-        head: makingWords.by,
-        cell: (screen) =>
-          screen.done && (
-            <span className="small">
-              {screen.done.by}, <Moment at={screen.done.at} />
-            </span>
-          ),
-      },
-    ]}
-  />
-);
+/** What was spilt, and what made the batch larger or smaller, in the order in which it happened. */
+function listHappened({ spills, resizes }: Batch) {
+  const all = [
+    ...spills.map(({ entryId: key, item, grams, lotNumber, reason: why, by, at }) => ({
+      ...{ key, why, by, at },
+      what: mishapWords.spilt(item, grams, lotNumber),
+    })),
+    ...resizes.map(({ entryId: key, wasGrams, isGrams, item, reason, by, at }) => ({
+      ...{ key, by, at },
+      what: mishapWords.resized(wasGrams, isGrams),
+      why: mishapWords.resizedBy(item, reason),
+    })),
+  ];
+  return all.sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
+}
