@@ -119,6 +119,8 @@ const weighedIn = z.object({
   entryId: f.id,
   lotId: f.id,
   lotNumber: z.string(),
+  /** What was left to weigh when it was weighed, whatever became of the batch since. */
+  askedGrams: z.string(),
   actualGrams: z.string(),
   at: f.instant,
   by: z.string(),

@@ -42,7 +42,8 @@ describe('the bench while the tablet is away', () => {
     await weigh(page, '600');
     await page.getByText('1 entry on this tablet').waitFor();
     await page.close();
-    const again = await openAgain(context, `${server.address}/making/${batch}`);
+    const again = await openAgain(context, `${server.address}/making`);
+    await again.locator(`a[href="/making/${batch}"]`).first().tap();
     await again.getByText('Not connected: as known at').waitFor();
     // It opens where the work stands: what was weighed lies here.
     await again.getByRole('heading', { name: 'Sunflower oil' }).waitFor();
@@ -132,13 +133,13 @@ async function weigh(page: Page, grams: string): Promise<void> {
     .toBe('');
 }
 
-/** The service worker has the page's files and this batch: from here on the page needs nobody. */
+/** The service worker has the page's files, this batch, and the list of all: from here on the page needs nobody. */
 async function isKeptFor(page: Page, batch: string): Promise<void> {
   await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
   await page.reload();
   await scale(page).waitFor();
-  const isKept = `caches.match('/api/batches/${batch}').then((kept) =>
-    kept !== undefined && navigator.serviceWorker.controller !== null)`;
+  const isKept = `Promise.all(['/api/batches', '/api/batches/${batch}'].map((path) => caches.match(path)))
+    .then((kept) => !kept.includes(undefined) && navigator.serviceWorker.controller !== null)`;
   await expect.poll(() => page.evaluate(isKept), { timeout: 20_000 }).toBe(true);
 }
 

@@ -35,6 +35,8 @@ export async function nameWorkshop(bench: TestWorkshop): Promise<void> {
 interface TinKind {
   readonly productId: string;
   readonly grossGrams: string;
+  /** What its tin weighs. */
+  readonly tareGrams?: string;
 }
 
 /** Tins filled from a fresh batch and closed, not decided yet. A firm base has to be there. Answers run and lot. */
@@ -42,7 +44,7 @@ export async function fillTins(
   bench: TestWorkshop,
   shop: MakingBench,
   units: number,
-  { productId, grossGrams }: TinKind = { productId: shop.product, grossGrams: '46.50' },
+  { productId, grossGrams, tareGrams = '11.4' }: TinKind = { productId: shop.product, grossGrams: '46.50' },
 ): Promise<{ readonly run: string; readonly lot: string }> {
   const batch = await makeBatch(bench, inTins(shop.mixtureRevision, [{ productId, units }]));
   const run = await bench.get('startRun', {
@@ -51,7 +53,7 @@ export async function fillTins(
       productId,
       wanted: units,
       scaleId: shop.scales.small,
-      tareGrams: '11.4',
+      tareGrams,
     },
   });
   const params = { id: run.id };

@@ -64,11 +64,20 @@ describe('buildWeighingSheet', () => {
   });
 
   it('adds the steps of the method, numbered', () => {
-    const paper = buildWeighingSheet({ ...sheet, steps: ['Melt.', 'Cool.'] });
+    const paper = buildWeighingSheet({ ...sheet, steps: [{ what: 'Melt.' }, { what: 'Cool.' }] });
     expect(paper.tables.at(-1)?.rows.map((row) => row.slice(0, 2))).toEqual([
       ['1', 'Melt.'],
       ['2', 'Cool.'],
     ]);
+  });
+
+  it('has in its boxes what is done already, with when and by whom', () => {
+    const done = { what: '639.5 g', when: '10:12', who: 'AQ' };
+    const rows = sheet.rows.map((row, index) => (index === 0 ? { ...row, done } : row));
+    const steps = [{ what: 'Melt.', done: { ...done, what: '74 °C' } }, { what: 'Cool.' }];
+    const words = wordsOf(buildWeighingSheet({ ...sheet, rows, steps }));
+    for (const each of ['639.5 g', '74 °C', '10:12', 'AQ']) expect(words).toContain(each);
+    expect(wordsOf(buildWeighingSheet(sheet))).not.toContain('10:12');
   });
 
   it('prints the day, the size, the cautions and lines to sign on', () => {

@@ -62,5 +62,10 @@ export type { SheetHeading } from './sheet-frame.ts';
 export type { SheetGeometry, SheetRun } from './sheet-geometry.ts';
 export { layoutSheetTrial } from './sheet-trial.ts';
 export type { Surface, SurfaceRole } from './surface.ts';
-export { buildWeighingSheet, type WeighingRow, type WeighingSheet } from './weighing-sheet.ts';
+export {
+  buildWeighingSheet,
+  type DoneAlready,
+  type WeighingRow,
+  type WeighingSheet,
+} from './weighing-sheet.ts';
 export { LEAFLET_ID } from './wish-pieces.ts';

@@ -14,9 +14,21 @@ export interface WeighingSheet {
   readonly makeOn?: string;
   readonly batchGrams: string;
   readonly rows: readonly WeighingRow[];
-  readonly steps?: readonly string[];
+  readonly steps?: readonly WeighingStep[];
   readonly cautions: readonly string[];
   readonly createdAt: string;
+}
+
+/** What is done already when the sheet is printed: whoever goes on by paper does nothing twice. */
+export interface DoneAlready {
+  readonly what: string;
+  readonly when: string;
+  readonly who: string;
+}
+
+export interface WeighingStep {
+  readonly what: string;
+  readonly done?: DoneAlready;
 }
 
 export interface WeighingRow {
@@ -27,6 +39,7 @@ export interface WeighingRow {
   readonly scaleName: string;
   readonly tolerancePercent?: string;
   readonly warning?: string;
+  readonly done?: DoneAlready;
 }
 
 /** One table a stage, in the order in which the stages come, with room for the weight and the initials of each addition. */
@@ -95,11 +108,14 @@ const rowOf = (row: WeighingRow): PaperCell[] => [
   row.targetGrams,
   row.tolerancePercent ?? '',
   row.scaleName,
-  '',
-  '',
+  ...handCells(row.done),
 ];
 
-function methodTable(steps: readonly string[]): PaperTable {
+/** To be written in by hand, or what stands already. */
+const handCells = (done: DoneAlready | undefined): PaperCell[] =>
+  done === undefined ? ['', ''] : [{ text: done.what, remark: done.when }, done.who];
+
+function methodTable(steps: readonly WeighingStep[]): PaperTable {
   const words = printWords.weighingSheet;
   return {
     heading: words.method,
@@ -109,6 +125,6 @@ function methodTable(steps: readonly string[]): PaperTable {
       { title: words.steps.seen, align: 'left', widthMm: 42, isForHand: true },
       { title: words.steps.initials, align: 'left', widthMm: 14, isForHand: true },
     ],
-    rows: steps.map((step, index) => [String(index + 1), step, '', '']),
+    rows: steps.map((step, index) => [String(index + 1), step.what, ...handCells(step.done)]),
   };
 }

@@ -36,6 +36,10 @@ export const shellWords = {
     stay: 'Stay here',
   },
   trouble: 'This did not work',
+  notKept: 'This is not kept on this device',
+  notKeptWhy:
+    'The workshop’s computer does not answer now. It is shown as soon as that does; what you entered is safe, and the bench goes on.',
+  toBench: 'To what is being made',
   again: 'Try again',
   notFound: {
     title: 'There is no such page',

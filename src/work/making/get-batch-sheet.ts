@@ -4,6 +4,7 @@ import { exact, toText } from '../../core/quantity/index.ts';
 import {
   buildBatchRecord,
   buildWeighingSheet,
+  type DoneAlready,
   type Paper as Layout,
   type RecordedAddition,
   type StruckEntry,
@@ -84,13 +85,36 @@ async function layOutSheet(
         scaleName: row.scaleName ?? '',
         ...toleranceOf(lines, row.position),
         ...(remarks.length > 0 && { warning: remarks.join(' ') }),
+        ...weighedAlready(row, house.timeZone),
       };
     }),
-    steps: stepsOf(batch).map(stepText),
+    steps: stepsOf(batch).map((step) => ({
+      what: stepText(step),
+      ...(step.done && { done: doneAlready(seenOf(step.done), step.done, house.timeZone) }),
+    })),
     cautions: [...new Set(cautions)],
     createdAt: context.machine.now(),
   });
 }
+
+/** Whoever goes on by paper, with the tablet flat, weighs nothing twice. */
+function weighedAlready({ entries, inGrams }: Addition, timeZone: string): { readonly done?: DoneAlready } {
+  const last = entries.at(-1);
+  return last ? { done: doneAlready(printWords.weighingSheet.grams(inGrams), last, timeZone) } : {};
+}
+
+const doneAlready = (
+  what: string,
+  { at, by }: { readonly at: string; readonly by: string },
+  timeZone: string,
+): DoneAlready => ({ what, when: sayTime(at, timeZone), who: initialsOf(by) });
+
+/** AQ for Ada Quill: the boxes are for initials. */
+const initialsOf = (name: string): string =>
+  name
+    .split(/\s+/)
+    .map((part) => part.charAt(0))
+    .join('');
 
 function toleranceOf(lines: readonly NamedBatchLine[], position: number) {
   const line = lines.find((row) => row.position === position);
@@ -118,7 +142,8 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
     reason: (await findBatch(context.storage.db, batch.id))?.close_reason ?? '',
     started: signed({ at: batch.startedAt, by: batch.by }),
     ended: signed(outcome),
-    plannedGrams: batch.plannedGrams,
+    // As it was begun: what made it another stands with what was done differently.
+    plannedGrams: batch.resizes[0]?.wasGrams ?? batch.plannedGrams,
     inputGrams: outcome.inputGrams,
     yieldGrams: outcome.yieldGrams,
     yieldPercent: percentOf(outcome.yieldGrams, outcome.inputGrams),
@@ -139,7 +164,7 @@ async function layOutRecord(context: Context, batch: BatchView): Promise<Layout>
   });
 }
 
-/** A line of the record for each weighing; the target stands once, and each substitute by its own name. */
+/** A line of the record for each weighing, with what was asked then, and each substitute by its own name. */
 function listRecorded(
   row: Addition,
   signed: (entry: { readonly at: string; readonly by: string }) => { when: string; who: string },
@@ -151,7 +176,7 @@ function listRecorded(
   return entries.map((entry, index) => ({
     materialName: entry.substitute ?? itemName,
     lot: entry.lotNumber,
-    targetGrams: index === 0 ? targetGrams : '',
+    targetGrams: entry.askedGrams,
     // What it was weighed on, whatever the plan says.
     scaleName: entry.scaleName ?? '',
     done: {

@@ -9,7 +9,6 @@ import {
   insertAddition,
   insertDeviation,
   insertMovements,
-  type LotAtHand,
   listAdditions,
   listAdditionsAt,
   listLotsAtHand,
@@ -18,19 +17,17 @@ import {
   type Reader,
   type Writer,
 } from '../../storage/index.ts';
-import { findAskedBehind } from '../asked-behind.ts';
 import type { AskedContext, Context } from '../context.ts';
 import { inside } from '../inside.ts';
 import { localDate, workshopZone } from '../local-date.ts';
-import { lotTooSmall, spreadOverPlaces, type Taking, whyNotUsable } from '../lot-use.ts';
+import { lotTooSmall, spreadOverPlaces, type Taking } from '../lot-use.ts';
 import { newMovement } from '../new-movement.ts';
 import { gramsText } from '../quantity-text.ts';
 import { record, thingNotFound } from '../record.ts';
-import { findStoppedBehind, whyStoppedBehind } from '../stopped-behind.ts';
 import type { UseCase } from '../use-case.ts';
 import { listEntries } from './batch-screens.ts';
 import { findScreen } from './find-screen.ts';
-import { findOlderBases } from './older-bases.ts';
+import { lotToWeigh } from './lot-to-weigh.ts';
 import { openBatch } from './open-batch.ts';
 import {
   refuseHeldScale,
@@ -61,9 +58,10 @@ export const recordAddition: UseCase<'recordAddition'> = (context, { body, param
       const isScaleFailed = await refuseHeldScale(tx, body);
       const day = await dayOf(inside(context, tx), body);
       const { purpose } = batch;
-      const lot = await lotFor(tx, { line, body, day, purpose, isAfterAll: context.isAfterAll ?? false });
-      const weighing = { line, state, standing, lot, actual, body, isScaleFailed };
-      const reading = await withRestLot(tx, weighing, await refuseDoubtful(tx, weighing));
+      const lot = await lotToWeigh(tx, { line, body, day, purpose, isAfterAll: context.isAfterAll ?? false });
+      const scales = await listScales(tx);
+      const weighing = { line, state, standing, lot, actual, body, scales, isScaleFailed };
+      const reading = await withRestLot(tx, weighing, refuseDoubtful(weighing));
       if (actual > lot.on_hand) giveUp(lotTooSmall(lot, actual));
       if (batch.purpose === 'sale') {
         await refusePeroxide(inside(context, tx), batch, weighing);
@@ -180,51 +178,9 @@ async function withRestLot(
 const dayOf = async (context: Context, body: AdditionBody): Promise<string> =>
   localDate(body.stamp.at, await workshopZone(context));
 
-interface LotUse {
-  readonly line: BatchLineNow;
-  readonly body: AdditionBody;
-  readonly day: string;
-  readonly purpose: string;
-  /** Somebody said that it went in: what became of its lot since stops the tins, and the trace has to reach them. */
-  readonly isAfterAll: boolean;
-}
-
-async function lotFor(tx: Writer, { line, body, ...use }: LotUse): Promise<LotAtHand> {
-  const [lot] = await listLotsAtHand(tx, { lotIds: [body.lotId] });
-  if (!lot) giveUp(thingNotFound('lotId', body.lotId));
-  if (lot.item_id !== line.item_id) refuseOtherItem(lot, line, { body, purpose: use.purpose });
-  if (use.isAfterAll) return lot;
-  const hindrance =
-    whyNotUsable(lot, use.day, use.purpose) ?? whyStoppedBehind(lot, await findStoppedBehind(tx));
-  if (hindrance) giveUp(hindrance);
-  const asked = use.purpose === 'sale' ? (await findAskedBehind(tx)).get(lot.id) : undefined;
-  if (asked !== undefined)
-    giveUp(problem('lot-asked-about', lot.number, { found: asked, parameters: { item: lot.item_name } }));
-  if (use.purpose === 'sale' && (await findOlderBases(tx, [lot])).has(lot.id)) {
-    giveUp(problem('lot-of-older-revision', lot.number, { parameters: { item: lot.item_name } }));
-  }
-  return lot;
-}
-
-/**
- * Something else instead: limits, report and label were judged without it. So it goes into a trial only, where a person
- * says so; what is sold is made by a revision that has it.
- */
-function refuseOtherItem(
-  lot: LotAtHand,
-  line: BatchLineNow,
-  { body, purpose }: Pick<LotUse, 'body' | 'purpose'>,
-): void {
-  const parameters = { item: lot.item_name };
-  const isOfUse = lot.unit === 'g' && (lot.item_kind === 'material' || lot.item_kind === line.item_kind);
-  if (!body.isSubstitute || !isOfUse)
-    giveUp(problem('lot-of-another-item', lot.number, { found: lot.item_name }));
-  if (purpose !== 'trial') giveUp(problem('substitute-not-for-sale', lot.number, { parameters }));
-}
-
 async function writeAddition(
   tx: Writer,
-  { line, state, actual, body, isScaleFailed }: Weighing,
+  { line, state, actual, body, scales, isScaleFailed }: Weighing,
   reading: making.ReadingNote | null,
 ): Promise<void> {
   const entry = { entry_id: body.stamp.id, batch_id: line.batch_id };
@@ -237,7 +193,7 @@ async function writeAddition(
     actual_ug: actual,
     is_part: body.isPart ? 1 : null,
     reading: reading && JSON.stringify(reading),
-    error_ug: errorToKeepUg(body.scaleId, actual, await listScales(tx)),
+    error_ug: errorToKeepUg(body.scaleId, actual, scales),
     scale_failed: isScaleFailed ? 1 : null,
   });
   if (body.deviation)

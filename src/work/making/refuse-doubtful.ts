@@ -2,7 +2,7 @@ import type { making } from '../../contract/index.ts';
 import { problem } from '../../core/problem.ts';
 import { exact, gramsFromMicrograms } from '../../core/quantity/index.ts';
 import { askAboutReading, type ReadingQuestion } from '../../core/weighing/index.ts';
-import { giveUp, listScales, type SignedAddition, type Writer } from '../../storage/index.ts';
+import { giveUp, type SignedAddition } from '../../storage/index.ts';
 import { sayProblem } from '../../words/index.ts';
 import { askedUg, bandVerdict, type Weighing } from './weighing-entry.ts';
 
@@ -10,10 +10,10 @@ import { askedUg, bandVerdict, type Weighing } from './weighing-entry.ts';
  * What a careful colleague would ask before a reading counts: ten times off, another unit, the vessel's tare in it, the
  * last figure once more. Whoever says that it is so goes on; what was asked stays with the weighing.
  */
-export async function refuseDoubtful(tx: Writer, weighing: Weighing): Promise<making.ReadingNote | null> {
+export function refuseDoubtful(weighing: Weighing): making.ReadingNote | null {
   const { body } = weighing;
   refuseWrongNet(body);
-  const question = await findQuestion(tx, weighing);
+  const question = findQuestion(weighing);
   if (question !== null && !body.isReadingSure) {
     giveUp(
       problem('reading-doubtful', 'actualGrams', {
@@ -38,9 +38,9 @@ export function refuseWrongNet({
   giveUp(problem('net-not-gross-less-tare', 'actualGrams', { found: actualGrams, allowed: net.toFixed() }));
 }
 
-async function findQuestion(tx: Writer, weighing: Weighing): Promise<ReadingQuestion | null> {
+function findQuestion(weighing: Weighing): ReadingQuestion | null {
   const { standing, body } = weighing;
-  const scale = (await listScales(tx)).find((row) => row.id === body.scaleId);
+  const scale = weighing.scales.find((row) => row.id === body.scaleId);
   return askAboutReading({
     grams: body.actualGrams,
     // Of a part nobody knows how much it was to be.

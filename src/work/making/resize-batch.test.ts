@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inGrams, inTins, makeFirmBase } from '../../../test/workshop/build-making.ts';
+import { buildProduct, inGrams, inTins, makeFirmBase } from '../../../test/workshop/build-making.ts';
 import { buildLot } from '../../../test/workshop/build-stock.ts';
 import { codesOf } from '../../../test/workshop/codes-of.ts';
 import { openMakingBench } from '../../../test/workshop/making-bench.ts';
@@ -169,6 +169,27 @@ describe('a batch after too much of something', () => {
     const huge = await offer(batch.id, 0, String(Number(base.targetGrams) * 2.5));
     expect(huge.tins[0]?.is).toBe(40);
     expect(huge.room.map((each) => each.says.code)).toContain('room-left-over');
+  });
+
+  it('takes the tins that no longer fill from the first product, then from the next', async () => {
+    await makeFirmBase(at.bench, at.shop, '1500');
+    const small = await buildProduct(at.bench, at.shop.mixture, at.shop.materials, {
+      name: 'Small butter',
+      declaredGrams: '20',
+    });
+    const tins = [
+      { productId: at.shop.product, units: 2 },
+      { productId: small, units: 10 },
+    ];
+    const batch = await at.bench.get('startBatch', { body: { wish: inTins(at.shop.mixtureRevision, tins) } });
+    const third = Number(at.additionAt(batch, 0).targetGrams) / 3;
+    const told = await offer(batch.id, 0, third.toFixed(1));
+    const [first, second] = told.tins;
+    expect([first?.was, first?.is, second?.was]).toEqual([2, 0, 10]);
+    // What is left fills the tins that are told, and not two of them more.
+    const filled = (second?.is ?? 0) * 20;
+    expect(filled).toBeLessThanOrEqual(Number(told.isGrams));
+    expect(filled + 60).toBeGreaterThan(Number(told.isGrams) * 0.97 - 10);
   });
 });
 

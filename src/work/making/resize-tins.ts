@@ -1,4 +1,4 @@
-import { exact, gramsFromMicrograms } from '../../core/quantity/index.ts';
+import { type Exact, exact, gramsFromMicrograms, ZERO } from '../../core/quantity/index.ts';
 import { type BatchHead, listBatchTins, listLotsAtHand, listScales } from '../../storage/index.ts';
 import type { Context } from '../context.ts';
 import { sumOnHand } from './find-limits.ts';
@@ -19,8 +19,9 @@ export interface ResizedTins {
 }
 
 /**
- * What becomes more, or less, goes into the first product: whole tins at their aim, of what does not stay in the bowl,
- * and not more than tins, lids and labels are there for.
+ * What becomes more goes into the first product: whole tins at their aim, of what does not stay in the bowl, and not more
+ * than tins, lids and labels are there for. What becomes less is taken from the first product, then from the next, until
+ * what is left fills the tins that are.
  */
 export async function resizeTins(
   context: Context,
@@ -38,23 +39,35 @@ export async function resizeTins(
     is: units,
   }));
   const [first] = read.ok ? read.value : [];
-  if (!first) return { tins: kept, missing: 0, productName: '' };
-  const wanted = countMore(first, isUg - wasUg);
-  const room = wanted > 0 ? await countRoom(context, first) : 0;
-  const more = wanted > 0 ? Math.min(wanted, Math.max(0, room - first.units)) : wanted;
+  if (!read.ok || !first) return { tins: kept, missing: 0, productName: '' };
+  if (isUg < wasUg)
+    return { tins: takeAway(kept, read.value, wasUg - isUg), missing: 0, productName: first.name };
+  const wanted = filledBy(first, isUg - wasUg)
+    .div(first.aimGrams)
+    .floor()
+    .toNumber();
+  const more = Math.min(wanted, Math.max(0, (await countRoom(context, first)) - first.units));
   return {
-    tins: kept.map((tin) =>
-      tin.productId === first.productId ? { ...tin, is: Math.max(0, tin.was + more) } : tin,
-    ),
-    missing: wanted > 0 ? wanted - more : 0,
+    tins: kept.map((tin) => (tin.productId === first.productId ? { ...tin, is: tin.was + more } : tin)),
+    missing: wanted - more,
     productName: first.name,
   };
 }
 
-/** More: what surely fills them. Fewer: what surely no longer does. */
-function countMore({ aimGrams, details }: WantedTin, moreUg: number): number {
-  const filled = gramsFromMicrograms(moreUg).times(exact(100).minus(details.bowlLossPercent)).div(100);
-  return filled.div(aimGrams).floor().toNumber();
+/** Of these grams, those that do not stay in the bowl. */
+const filledBy = ({ details }: WantedTin, grossUg: number): Exact =>
+  gramsFromMicrograms(grossUg).times(exact(100).minus(details.bowlLossPercent)).div(100);
+
+/** Whole tins, so many that what is missing is surely not asked for any more. */
+function takeAway(tins: readonly ResizedTin[], wanted: readonly WantedTin[], lessUg: number): ResizedTin[] {
+  let missing = wanted[0] ? filledBy(wanted[0], lessUg) : ZERO;
+  return tins.map((tin) => {
+    const aimGrams = wanted.find(({ productId }) => productId === tin.productId)?.aimGrams;
+    if (aimGrams === undefined || !missing.gt(0)) return tin;
+    const fewer = Math.min(tin.was, missing.div(aimGrams).ceil().toNumber());
+    missing = missing.minus(exact(aimGrams).times(fewer));
+    return { ...tin, is: tin.was - fewer };
+  });
 }
 
 async function countRoom({ storage: { db } }: Context, { tin, lid, label }: WantedTin): Promise<number> {

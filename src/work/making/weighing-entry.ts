@@ -1,5 +1,5 @@
 import type { PositionState } from '../../core/making/index.ts';
-import type { BatchLineNow, LotAtHand, SignedAddition } from '../../storage/index.ts';
+import type { BatchLineNow, LotAtHand, ScaleRow, SignedAddition } from '../../storage/index.ts';
 import type { RequestOf } from '../use-case.ts';
 import { judgeBand } from './batch-screens.ts';
 import type { WeighedIn } from './weighed-lookup.ts';
@@ -16,6 +16,7 @@ export interface Weighing {
   /** Whole micrograms. */
   readonly actual: number;
   readonly body: AdditionBody;
+  readonly scales: readonly ScaleRow[];
   /** What it was weighed on had failed its check then. */
   readonly isScaleFailed: boolean;
 }

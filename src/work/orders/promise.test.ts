@@ -74,7 +74,11 @@ describe('the promise of an order', () => {
     await makeFirmBase(bench, shop, '900');
     await buildTins(bench, shop, 7);
     const line = (productId: string, units: number) => ({ productId, units });
-    await buildTins(bench, shop, 4, { productId: shop.smallProduct, grossGrams: '31.50' });
+    await buildTins(bench, shop, 4, {
+      productId: shop.smallProduct,
+      grossGrams: '28.30',
+      tareGrams: '8.2',
+    });
     await order(5, '2026-11-27');
     const second = await order(2, '2026-11-28');
     expect((await answerOf(bench, second)).says).toBe(

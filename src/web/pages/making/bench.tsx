@@ -18,10 +18,13 @@ import { nameOf } from './name-of.ts';
 import { NewsLine } from './news-line.tsx';
 import { RunningTimers } from './running-timers.tsx';
 import { StepScreen } from './step-screen.tsx';
+import { useAhead } from './use-ahead.ts';
 import { useBenchPlace } from './use-bench-place.ts';
 import { useKeptBatch } from './use-kept-batch.ts';
 import { useLotsAhead } from './use-lots-of.ts';
 import { WorstCase } from './worst-case.tsx';
+
+const LISTED = [{}] as const;
 
 /** What runs by itself may be left: the next thing is weighed meanwhile. */
 const furthest = (screens: readonly Screen[]): number => {
@@ -35,6 +38,8 @@ const isRunning = (screen: Screen): boolean => screen.kind === 'step' && timerOf
 export function Bench({ batch: told }: { readonly batch: Batch }) {
   const batch = useKeptBatch(told);
   useLotsAhead(batch);
+  // The way to the other batches, and to what is filled, while the workshop is away.
+  useAhead('listBatches', LISTED);
   const { screens } = batch;
   const { shown, setShown, goOnFrom } = useBenchPlace(batch);
   const screen = screens[shown];

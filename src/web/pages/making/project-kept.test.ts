@@ -60,6 +60,7 @@ describe('a batch with what lies on this tablet', () => {
       entryId: entry.id,
       lotId: 'lot-0',
       lotNumber: 'L-0',
+      askedGrams: '100',
       actualGrams: '101',
       at: '2026-11-26T10:03:00.000Z',
       by: 'Ana',

@@ -34,6 +34,7 @@ function withWeighing(screen: Addition, entry: KeptEntry, nameOf: NameOf): Addit
     entryId: entry.id,
     lotId,
     lotNumber: lotNumberIn(screen, lotId) ?? '',
+    askedGrams: screen.leftGrams === '0' ? screen.targetGrams : screen.leftGrams,
     actualGrams,
     at: entry.at,
     by: nameOf(entry.body.stamp.by),

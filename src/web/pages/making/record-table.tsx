@@ -50,7 +50,7 @@ function rowsOf(screen: Batch['screens'][number]): Row[] {
   return [{ key, name: nameOf(screen), lot: '', asked: '', entered, scale: '', signed: done }];
 }
 
-/** What is asked stands once; each part has its own lot, and what went in instead its own name. */
+/** Each weighing with what was asked then; each part has its own lot, and what went in instead its own name. */
 function weighingsOf(screen: Addition): Row[] {
   const { entries, done } = screen;
   const first = { name: screen.itemName, asked: sayGrams(screen.targetGrams) };
@@ -59,10 +59,10 @@ function weighingsOf(screen: Addition): Row[] {
     const entered = done ? sayGrams(done.actualGrams) : '';
     return [{ ...first, key, lot: done?.lotNumber ?? '', entered, scale: '', signed: done }];
   }
-  return entries.map((entry, index) => ({
+  return entries.map((entry) => ({
     key: entry.entryId,
     name: entry.substitute ?? screen.itemName,
-    asked: index === 0 ? first.asked : '',
+    asked: sayGrams(entry.askedGrams),
     lot: entry.lotNumber,
     entered: sayGrams(entry.actualGrams),
     scale: entry.scaleName ?? '',

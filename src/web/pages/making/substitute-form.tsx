@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { sayGrams, weighInWords as words } from '../../../words/index.ts';
-import { useBenchWrite } from '../../api/use-bench-write.ts';
 import { useRead } from '../../api/use-read.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -9,6 +8,8 @@ import { LinkButton } from '../../parts/link-button.tsx';
 import { Select } from '../../parts/select.tsx';
 import type { Addition, Batch } from './batch.ts';
 import type { WeighIn } from './use-weigh-in.ts';
+
+const NONE = [] as const;
 
 interface Props {
   readonly batch: Batch;
@@ -30,10 +31,9 @@ export function SubstituteForm(props: Props) {
   );
 }
 
-function TrialSubstitute({ batch, screen, weigh, onClose }: Props) {
+function TrialSubstitute({ screen, weigh, onClose }: Props) {
   const [lotId, setLotId] = useState('');
   const [why, setWhy] = useState('');
-  const save = useBenchWrite('recordAddition');
   const lots = (useRead('findLots').data ?? []).filter(
     (lot) =>
       lot.unit === 'g' &&
@@ -46,27 +46,13 @@ function TrialSubstitute({ batch, screen, weigh, onClose }: Props) {
   const isComplete = chosen !== undefined && why.trim() !== '' && weigh.net !== '';
   async function submit(): Promise<void> {
     if (!chosen || !isComplete) return;
-    const said = weigh.saidNow({ lotId: chosen.id });
-    const entered = await save.write({
-      params: { id: batch.id },
-      body: {
-        position: screen.position,
-        lotId: said.lotId,
-        scaleId: weigh.scaleId,
-        actualGrams: said.net,
-        vessel: said.vessel,
-        isSubstitute: true,
-        deviation: { what: words.substituteWhatSaid(chosen.itemName, screen.itemName), why },
-      },
-    });
-    if (entered) onClose();
+    const instead = { what: words.substituteWhatSaid(chosen.itemName, screen.itemName), why };
+    // What is asked about it is asked, and answered, where every weighing is.
+    await weigh.send(weigh.saidNow({ lotId: chosen.id, instead }));
+    onClose();
   }
   return (
-    <Form
-      label={words.substituteTitle(screen.itemName)}
-      problems={save.problems}
-      onSubmit={() => void submit()}
-    >
+    <Form label={words.substituteTitle(screen.itemName)} problems={NONE} onSubmit={() => void submit()}>
       {weigh.net === '' ? <p>{words.typeFirst}</p> : <p>{sayGrams(weigh.net)}</p>}
       <Select
         label={words.substituteWhat}
@@ -80,7 +66,7 @@ function TrialSubstitute({ batch, screen, weigh, onClose }: Props) {
         isBench
       />
       <Field label={words.substituteWhy} where="deviation.why" value={why} onChange={setWhy} isBench />
-      <Button type="submit" isAct isBench isWide isBusy={save.isBusy} isDisabled={!isComplete}>
+      <Button type="submit" isAct isBench isWide isBusy={weigh.save.isBusy} isDisabled={!isComplete}>
         {words.substituteTap}
       </Button>
     </Form>

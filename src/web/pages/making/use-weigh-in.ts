@@ -30,6 +30,8 @@ export interface Said {
   readonly scaleId?: string;
   /** Weighed on a scale that failed its check, and said so. */
   readonly isScaleHeldKnown?: boolean;
+  /** Something else instead of what the line asks for, in a trial: said, with why. */
+  readonly instead?: DeviationSaid;
   readonly readingWas: { readonly kind: string; readonly wasGrams: string | null } | null;
 }
 
@@ -106,7 +108,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
   ): Promise<boolean> {
     setReading(null);
     setAsking(null);
-    const deviation = more.deviation ?? restDeviation(screen, said);
+    const deviation = more.deviation ?? said.instead ?? restDeviation(screen, said);
     const entered = await save.write({
       params: { id: batch.id },
       body: {
@@ -117,6 +119,7 @@ export function useWeighIn(batch: Batch, screen: Addition, onDone: () => void) {
         isPart: said.isPart,
         restLotId: said.restLotId ?? null,
         vessel: said.vessel,
+        isSubstitute: said.instead !== undefined,
         isReadingSure: said.isReadingSure,
         isScaleHeldKnown: said.isScaleHeldKnown ?? false,
         readingWas: said.readingWas,
