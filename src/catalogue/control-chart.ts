@@ -5,7 +5,7 @@ import { chartTables } from './chart-tables.ts';
 import { defineCalculation } from './define-calculation.ts';
 import { asNumber } from './measured-fields.ts';
 
-/** As far from nought as any mass of the workshop (a metric ton in grams), either way. */
+/** Grams, either way from nought: a tonne is more than any weighing of a workshop (common practice, no source). */
 const FARTHEST = 1_000_000;
 /** More readings than a chart shows apart; the answer comes at once all the same (common practice, no source). */
 const MOST = 10_000;

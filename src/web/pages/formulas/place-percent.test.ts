@@ -10,8 +10,8 @@ describe('where a share stands in the picture', () => {
     expect(placePercent('24.5', line)).toBe(50);
   });
 
-  it('is told where nothing has any width', () => {
+  it('is the middle where there is no room and nothing wandered', () => {
     const still = { roomLowPercent: '5', roomHighPercent: '5', leastPercent: '5', mostPercent: '5' };
-    expect(placePercent('5', still)).toBe(10);
+    expect(placePercent('5', still)).toBe(50);
   });
 });
